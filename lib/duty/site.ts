@@ -1,0 +1,48 @@
+/*
+ * What holds for all lines of a site: sources allowed, supplies, place, crews and days.
+ * Invariant: a fact that the site does not give is absent, never a silent default.
+ * Not here: house defaults that fill the gaps (house-constants.ts).
+ * Read next: schedule-line.ts.
+ */
+import type { IsoDate } from '#lib/kernel/date-range.ts';
+import type { Known } from '#lib/units/known-value.ts';
+
+export const POWER_SOURCES = ['battery', 'air', 'petrol'] as const;
+export type PowerSource = (typeof POWER_SOURCES)[number];
+
+/** A rule of this house, customer or site, held as data. */
+export interface HouseRule {
+  readonly id: string;
+  readonly kind: 'no-source' | 'persons-at-every-valve' | 'no-restraint-kind' | 'no-restraint-to' | 'max-lift';
+  readonly value: string;
+  readonly sentence: string;
+}
+
+export interface Site {
+  readonly name?: string;
+  readonly sourcesAllowed: readonly PowerSource[];
+  /** Gauge pressure at the point of supply. */
+  readonly airPressure?: Known<'Pa'>;
+  /** Free air. */
+  readonly airFlow?: Known<'m³/s'>;
+  readonly mainsVoltage?: number;
+  readonly mainsPlug?: string;
+  readonly vehicleAccess?: boolean;
+  readonly anchorsAllowed?: readonly string[];
+  readonly zone?: string;
+  readonly gasGroup?: string;
+  readonly temperatureClass?: string;
+  readonly enclosed?: boolean;
+  readonly altitude?: Known<'m'>;
+  readonly temperature?: Known<'°C'>;
+  readonly noiseLimit?: Known<'dB'>;
+  readonly shiftHours: number;
+  readonly crews: number;
+  readonly personsPerCrew: number;
+  readonly moveMinutes: number;
+  readonly startsOn: IsoDate;
+  readonly days: number;
+  readonly transport: 'road' | 'air' | 'sea';
+  readonly operated: boolean;
+  readonly houseRules: readonly HouseRule[];
+}

@@ -1,0 +1,18 @@
+/*
+ * Every limit of the tool, named with its unit, in one place.
+ * Invariant: reaching a limit is an answer the user can read, never a crash.
+ * Not here: physical bounds of a formula (they stand beside the formula).
+ * Read next: ../intake/.
+ */
+export const LIMITS = {
+  list_bytes: 10 * 1024 * 1024,
+  list_rows: 20_000,
+  list_columns: 200,
+  cell_characters: 2_000,
+  /** Unpacked bytes that an XLSX may hold before it is called a zip bomb. */
+  workbook_unpacked_bytes: 200 * 1024 * 1024,
+  schedule_lines: 20_000,
+  crews: 12,
+  hire_days: 366,
+  assemblies_listed_per_line: 200,
+} as const;
