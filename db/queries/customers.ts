@@ -1,0 +1,23 @@
+/*
+ * Reads and writes customers.
+ * Invariant: lists come in order of name.
+ * Not here: terms and prices.
+ * Read next: ../schema/customer.ts.
+ */
+import { asc, eq } from 'drizzle-orm';
+import type { DbOrTx } from '../client.ts';
+import { customer } from '../schema/customer.ts';
+
+export type CustomerRow = typeof customer.$inferSelect;
+
+export function listCustomers(db: DbOrTx): readonly CustomerRow[] {
+  return db.select().from(customer).orderBy(asc(customer.name)).all();
+}
+
+export function findCustomer(db: DbOrTx, id: number): CustomerRow | undefined {
+  return db.select().from(customer).where(eq(customer.id, id)).get();
+}
+
+export function insertCustomer(db: DbOrTx, row: Omit<CustomerRow, 'id'>): number {
+  return Number(db.insert(customer).values(row).returning({ id: customer.id }).get().id);
+}

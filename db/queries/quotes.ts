@@ -1,0 +1,78 @@
+/*
+ * Reads and writes plans, issued quotes and the bytes of their papers.
+ * Invariant: nothing here changes an issued quote but its state.
+ * Not here: drawing papers (lib/workers).
+ * Read next: ../schema/quote.ts.
+ */
+import { and, desc, eq } from 'drizzle-orm';
+import type { DbOrTx } from '../client.ts';
+import { paper } from '../schema/paper.ts';
+import { plan } from '../schema/plan.ts';
+import { quote } from '../schema/quote.ts';
+
+export type PlanRow = typeof plan.$inferSelect;
+export type QuoteRow = typeof quote.$inferSelect;
+export type PaperRow = typeof paper.$inferSelect;
+
+/** Plans before this many newest ones of an enquiry are dropped; issued quotes hold their own copy. */
+const PLANS_KEPT = 5;
+
+export function latestPlan(db: DbOrTx, enquiryId: number): PlanRow | undefined {
+  return db.select().from(plan).where(eq(plan.enquiry_id, enquiryId)).orderBy(desc(plan.id)).limit(1).get();
+}
+
+export function insertPlan(db: DbOrTx, row: Omit<PlanRow, 'id'>): number {
+  const { id } = db.insert(plan).values(row).returning({ id: plan.id }).get();
+  const old = db
+    .select({ id: plan.id })
+    .from(plan)
+    .where(eq(plan.enquiry_id, row.enquiry_id))
+    .orderBy(desc(plan.id))
+    .offset(PLANS_KEPT)
+    .limit(1000)
+    .all();
+  for (const gone of old) db.delete(plan).where(eq(plan.id, gone.id)).run();
+  return Number(id);
+}
+
+export type QuoteSummary = Omit<QuoteRow, 'frozen_json'>;
+
+const SUMMARY = {
+  id: quote.id,
+  enquiry_id: quote.enquiry_id,
+  number: quote.number,
+  revision: quote.revision,
+  state: quote.state,
+  issued_on: quote.issued_on,
+  valid_until: quote.valid_until,
+  total_minor: quote.total_minor,
+  currency: quote.currency,
+};
+
+export function listQuotes(db: DbOrTx, enquiryId: number): readonly QuoteSummary[] {
+  return db.select(SUMMARY).from(quote).where(eq(quote.enquiry_id, enquiryId)).orderBy(desc(quote.id)).all();
+}
+
+export function findQuote(db: DbOrTx, id: number): QuoteRow | undefined {
+  return db.select().from(quote).where(eq(quote.id, id)).get();
+}
+
+export function insertQuote(db: DbOrTx, row: Omit<QuoteRow, 'id'>): number {
+  return Number(db.insert(quote).values(row).returning({ id: quote.id }).get().id);
+}
+
+export function changeQuoteState(db: DbOrTx, change: { readonly id: number; readonly state: string }): void {
+  db.update(quote).set({ state: change.state }).where(eq(quote.id, change.id)).run();
+}
+
+export function insertPaper(db: DbOrTx, row: Omit<PaperRow, 'id'>): void {
+  db.insert(paper).values(row).run();
+}
+
+export function findPaper(db: DbOrTx, key: { readonly quoteId: number; readonly kind: string }): PaperRow | undefined {
+  return db
+    .select()
+    .from(paper)
+    .where(and(eq(paper.quote_id, key.quoteId), eq(paper.kind, key.kind)))
+    .get();
+}

@@ -1,0 +1,17 @@
+/*
+ * Bookings: equipment held for a quote or withdrawn for other reasons over dates.
+ * Invariant: a held booking names when its hold ends.
+ * Not here: which unit is held when (booking-unit.ts).
+ * Read next: booking-unit.ts.
+ */
+import { integer, sqliteTable, text } from 'drizzle-orm/sqlite-core';
+import { quote } from './quote.ts';
+
+export const booking = sqliteTable('booking', {
+  id: integer('id').primaryKey({ autoIncrement: true }),
+  number: text('number').notNull().unique(),
+  quote_id: integer('quote_id').references(() => quote.id, { onDelete: 'restrict' }),
+  state: text('state').notNull(),
+  held_until: text('held_until'),
+  note: text('note').notNull().default(''),
+});

@@ -1,0 +1,23 @@
+/*
+ * Plans worked out for an enquiry, one row a run over all preferences.
+ * Invariant: input_hash names everything the plan was worked from; a plan is never edited, only followed by another.
+ * Not here: issued quotes (quote.ts).
+ * Read next: quote.ts.
+ */
+import { index, integer, sqliteTable, text } from 'drizzle-orm/sqlite-core';
+import { enquiry } from './enquiry.ts';
+
+export const plan = sqliteTable(
+  'plan',
+  {
+    id: integer('id').primaryKey({ autoIncrement: true }),
+    enquiry_id: integer('enquiry_id')
+      .notNull()
+      .references(() => enquiry.id, { onDelete: 'cascade' }),
+    input_hash: text('input_hash').notNull(),
+    state: text('state').notNull(),
+    result_json: text('result_json').notNull(),
+    created_at: text('created_at').notNull(),
+  },
+  (table) => [index('plan_by_enquiry').on(table.enquiry_id, table.id)],
+);

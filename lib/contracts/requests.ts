@@ -1,0 +1,83 @@
+/*
+ * What a browser or another system may send: one zod schema a request body.
+ * Invariant: nothing reaches a use case that has not passed one of these.
+ * Not here: sites (site.ts) and equipment (equipment.ts).
+ * Read next: ../services/.
+ */
+import { z } from 'zod';
+import { LIMITS } from '#lib/kernel/limits.ts';
+
+const cellText = z.string().max(LIMITS.cell_characters);
+const lineId = z.number().int().positive();
+
+export const newEnquirySchema = z
+  .object({
+    title: z.string().max(200),
+    customer: z.union([z.object({ id: z.number().int().positive() }), z.object({ name: z.string().max(200) })]),
+    site: z.record(z.string(), z.unknown()).default({}),
+  })
+  .meta({ id: 'NewEnquiry', description: 'A new enquiry for a known customer (id) or a new one (name).' });
+
+export const enquiryEditSchema = z
+  .object({
+    version: z.number().int().optional(),
+    title: z.string().min(1).max(200).optional(),
+    site: z.record(z.string(), z.unknown()).optional(),
+    preference: z.enum(['cost', 'pieces', 'time', 'surest']).optional(),
+    constraints: z
+      .object({
+        lockedParts: z.array(z.string().max(40)).max(200),
+        excludedParts: z.array(z.string().max(40)).max(200),
+        pins: z.array(z.object({ tag: z.string().max(200), part: z.string().max(40) })).max(LIMITS.schedule_lines),
+      })
+      .optional(),
+  })
+  .meta({ id: 'EnquiryEdit', description: 'What changes of an enquiry; the version guards against two people at once.' });
+
+export const cellEditsSchema = z
+  .object({
+    edits: z
+      .array(z.object({ lineId, column: z.string().max(60), text: cellText, measured: z.boolean().optional() }))
+      .min(1)
+      .max(LIMITS.schedule_lines),
+  })
+  .meta({ id: 'CellEdits', description: 'Texts for cells of the schedule, saved together.' });
+
+export const newLinesSchema = z
+  .object({
+    lines: z
+      .array(z.object({ cells: z.record(z.string(), cellText), measured: z.array(z.string()).optional() }))
+      .min(1)
+      .max(LIMITS.schedule_lines),
+  })
+  .meta({ id: 'NewLines', description: 'Lines typed or pasted.' });
+
+export const removedLinesSchema = z
+  .object({ lineIds: z.array(lineId).min(1).max(LIMITS.schedule_lines) })
+  .meta({ id: 'RemovedLines' });
+
+export const mappingSchema = z
+  .object({
+    headerRow: z.number().int().nullable(),
+    columns: z
+      .array(
+        z.object({
+          index: z.number().int().nonnegative(),
+          header: z.string(),
+          field: z.string().max(60),
+          unit: z.string().max(20).optional(),
+          confidence: z.enum(['sure', 'likely', 'guess']).default('sure'),
+          why: z.string().default('Chosen by hand.'),
+        }),
+      )
+      .max(LIMITS.list_columns),
+  })
+  .meta({ id: 'Mapping', description: 'What each column of a list means.' });
+
+export const listChoiceSchema = z
+  .object({ table: z.string(), mapping: mappingSchema, existing: z.enum(['keep', 'replace']).default('keep') })
+  .meta({ id: 'ListChoice', description: 'The sheet and the mapping to take lines with.' });
+
+export const issueQuoteSchema = z
+  .object({ preference: z.enum(['cost', 'pieces', 'time', 'surest']).optional(), version: z.number().int().optional() })
+  .meta({ id: 'IssueQuote' });

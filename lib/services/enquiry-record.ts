@@ -1,0 +1,40 @@
+/*
+ * Reads one enquiry with its site and choices in the forms the core understands.
+ * Invariant: an enquiry that is not there is an answer, not an exception.
+ * Not here: its lines (schedule-record.ts).
+ * Read next: schedule-record.ts.
+ */
+import { findCustomer } from '#db/queries/customers.ts';
+import { type EnquiryRow, findEnquiry } from '#db/queries/enquiries.ts';
+import { type PlanConstraints, parseConstraints } from '#lib/contracts/constraints.ts';
+import { parseSite } from '#lib/contracts/site.ts';
+import type { Site } from '#lib/duty/site.ts';
+import type { Preference } from '#lib/equipment/choices.ts';
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { type Context, today } from './context.ts';
+
+export const PREFERENCES: readonly Preference[] = ['cost', 'pieces', 'time', 'surest'];
+
+export interface EnquiryRecord {
+  readonly row: EnquiryRow;
+  readonly customer: { readonly id: number; readonly name: string };
+  readonly site: Site;
+  readonly constraints: PlanConstraints;
+  readonly preference: Preference;
+}
+
+export function readEnquiry(context: Context, enquiryId: number): Result<EnquiryRecord> {
+  const db = context.database.db;
+  const row = findEnquiry(db, enquiryId);
+  if (!row) return failed({ code: 'no-such-enquiry', sentence: `There is no enquiry ${enquiryId}; it may have been removed. Go back to the list.` });
+  const site = parseSite(JSON.parse(row.site_json), { startsOn: today(context) });
+  if (!site.ok) return site;
+  const customer = findCustomer(db, row.customer_id);
+  return ok({
+    row,
+    customer: { id: row.customer_id, name: customer?.name ?? 'Unknown customer' },
+    site: site.value,
+    constraints: parseConstraints(JSON.parse(row.constraints_json)),
+    preference: PREFERENCES.find((name) => name === row.preference) ?? 'cost',
+  });
+}
