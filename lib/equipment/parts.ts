@@ -88,7 +88,7 @@ export interface RestraintFacts {
   readonly facings: readonly ('up' | 'side' | 'down')[];
   /** Farthest distance from the valve to what takes the reaction. */
   readonly reach: Metres;
-  /** What it needs on site: `structure`, `yoke`, `vehicle`, `firm ground`, `street surface`, `large pipe`, `workshop`. */
+  /** What it needs on site, any one of: `structure`, `large pipe`, `flange`, `yoke`, `vehicle`, `firm ground`, `hard floor`, `street surface`, `workshop`. */
   readonly needs: readonly string[];
   readonly setUpTime: Seconds;
   readonly weightOnPlate?: Kilograms;
