@@ -4,7 +4,7 @@
  * Not here: npm packages (install.mjs).
  * Read next: install.mjs, test.mjs.
  */
-import { baseEnvironment, fail, findProgram, run, runStep } from './processes.mjs';
+import { baseEnvironment, fail, findProgram, run, secondsSince } from './processes.mjs';
 
 /** Program → the Debian package that holds it. */
 const compiler = { 'g++': 'g++', make: 'make', python3: 'python3' };
@@ -51,12 +51,14 @@ export async function installPackages({ packages, purpose }) {
   const env = { ...baseEnvironment, DEBIAN_FRONTEND: 'noninteractive' };
   const update = await run('apt-get', ['update', '-qq'], { env, quiet: true });
   if (update.status !== 0)
-    console.log(`  the package index could not be refreshed; going on with the one that is there`);
-  await runStep({
-    title: `apt-get install ${packages.join(' ')}`,
-    command: 'apt-get',
-    args: ['install', '-y', '-qq', '--no-install-recommends', ...packages],
-    env,
-    advice: 'Look at the lines above; with the network back, run the same command again.',
-  });
+    console.log('  the package index could not be refreshed; going on with the one that is there');
+  const began = Date.now();
+  const args = ['install', '-y', '-qq', '--no-install-recommends', ...packages];
+  const { status, output } = await run('apt-get', args, { env, quiet: true });
+  if (status !== 0) {
+    fail(
+      `${output.trim()}\n${purpose}: the packages could not be installed; with the network back, run the same command again.`,
+    );
+  }
+  console.log(`  done in ${secondsSince(began)} s`);
 }

@@ -25,6 +25,10 @@ export async function installNodePackages() {
   const wanted = fingerprint();
   if (existsSync(mark) && readFileSync(mark, 'utf8') === wanted) return;
   rmSync(mark, { force: true });
+  if (agreesWithLock() && (await databaseDriverWorks())) {
+    writeFileSync(mark, wanted);
+    return;
+  }
   const missing = missingCompilerPackages();
   if (missing.length > 0 && canInstall()) {
     await installPackages({ packages: missing, purpose: 'Compiling the database driver' });
@@ -39,6 +43,26 @@ export async function installNodePackages() {
   if (status !== 0) fail(installAdvice(status));
   writeFileSync(mark, wanted);
   console.log(`  done in ${secondsSince(began)} s`);
+}
+
+/** Packages put there by npm itself: npm keeps a list of what it installed, which must be what the lock file asks for. */
+function agreesWithLock() {
+  const listPath = join(root, 'node_modules', '.package-lock.json');
+  if (!existsSync(listPath)) return false;
+  const installed = JSON.parse(readFileSync(listPath, 'utf8')).packages;
+  const locked = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')).packages;
+  const isMissing = (path) =>
+    locked[path].optional !== true && locked[path].peer !== true && installed[path] === undefined;
+  if (Object.keys(locked).some((path) => path !== '' && isMissing(path))) return false;
+  return Object.entries(installed).every(([path, one]) => locked[path]?.integrity === one.integrity);
+}
+
+/** The driver is compiled for one Node version; only loading it shows whether it is this one. */
+async function databaseDriverWorks() {
+  const { status } = await run(process.execPath, ['-e', "new (require('better-sqlite3'))(':memory:').close()"], {
+    quiet: true,
+  });
+  return status === 0;
 }
 
 function installAdvice(status) {
