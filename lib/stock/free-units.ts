@@ -1,0 +1,44 @@
+/*
+ * Which units are free over a whole window, and how many of each model.
+ * Invariant: a free unit is hireable, not booked on any day of the window (turnaround on both sides), and no check of it falls due inside.
+ * Not here: counted items without serial numbers, and holding units (the database refuses overlaps by itself).
+ * Read next: choose-units.ts, shortage.ts.
+ */
+import { addDays, type DateRange, overlaps } from '#lib/kernel/date-range.ts';
+import { HIREABLE_STATES, type StockQuestion, type Unit } from './unit.ts';
+
+export function freeUnits({ units, bookings, window, turnaroundDays }: StockQuestion): readonly Unit[] {
+  const asked = withTurnaround({ window, turnaroundDays });
+  const taken = new Set(
+    bookings
+      .filter((booking) => overlaps(withTurnaround({ window: booking.window, turnaroundDays }), asked))
+      .map((booking) => booking.serial),
+  );
+  return units.filter((unit) => isHireable(unit) && !taken.has(unit.serial) && !fallsDue({ unit, window }));
+}
+
+export function freeCount(question: StockQuestion): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>(question.units.map((unit) => [unit.model, 0]));
+  for (const unit of freeUnits(question)) counts.set(unit.model, (counts.get(unit.model) ?? 0) + 1);
+  return counts;
+}
+
+export function isHireable(unit: Unit): boolean {
+  return HIREABLE_STATES.some((state) => state === unit.state);
+}
+
+/** Overdue counts too: a check that was due before the window is still not done. */
+export function fallsDue({ unit, window }: { readonly unit: Unit; readonly window: DateRange }): boolean {
+  return [unit.inspectionDueOn, unit.calibrationDueOn].some((due) => due !== null && due < window.ends_before);
+}
+
+/** A unit is engaged until its turnaround is over. */
+export function withTurnaround({
+  window,
+  turnaroundDays,
+}: {
+  readonly window: DateRange;
+  readonly turnaroundDays: number;
+}): DateRange {
+  return { starts_on: window.starts_on, ends_before: addDays(window.ends_before, turnaroundDays) };
+}

@@ -1,0 +1,41 @@
+/*
+ * Serial-numbered pieces and what holds them: the words of stock.
+ * Invariant: a booking is a half-open range of days; a unit that is not in a hireable state is never free.
+ * Not here: deciding what is free (free-units.ts), moving units between states (yard).
+ * Read next: free-units.ts.
+ */
+import type { DateRange, IsoDate } from '#lib/kernel/date-range.ts';
+
+/** In the yard, with a customer, and returned but not yet checked in: these can be hired on later dates. */
+export const HIREABLE_STATES = ['ready', 'out', 'back'] as const;
+/** These cannot, until somebody changes the state. */
+export const HELD_BACK_STATES = ['quarantine', 'workshop', 'lost', 'retired'] as const;
+export const UNIT_STATES = [...HIREABLE_STATES, ...HELD_BACK_STATES] as const;
+export type UnitState = (typeof UNIT_STATES)[number];
+
+export interface Unit {
+  readonly serial: string;
+  /** Model number. */
+  readonly model: string;
+  readonly depot: string;
+  readonly bay: string;
+  /** One of UNIT_STATES; anything else counts as held back. */
+  readonly state: string;
+  /** First day on which it may no longer be used without its inspection; null where none is asked. */
+  readonly inspectionDueOn: IsoDate | null;
+  readonly calibrationDueOn: IsoDate | null;
+}
+
+/** One unit held over one range of days. */
+export interface UnitBooking {
+  readonly serial: string;
+  readonly window: DateRange;
+}
+
+export interface StockQuestion {
+  readonly units: readonly Unit[];
+  readonly bookings: readonly UnitBooking[];
+  readonly window: DateRange;
+  /** Days after a hire in which the piece is checked, cleaned and charged before it goes out again. */
+  readonly turnaroundDays: number;
+}
