@@ -21,6 +21,8 @@ const core = {
   packing: ['kernel', 'units', 'equipment'],
   checking: ['kernel', 'units', 'money', 'engineering', 'equipment', 'duty', 'rules'],
   intake: ['kernel', 'units', 'duty'],
+  // The one pure function that joins the decisions, so that a worker thread can run the whole chain without services.
+  planning: 'kernel units money equipment duty rules kits fleet checking pricing stock packing'.split(' '),
   documents: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules'],
 };
 const corePackages = { milp: ['highs'], intake: ['papaparse', 'read-excel-file'] };
