@@ -41,7 +41,7 @@ export const MULTI_TURN_FLANGES: Readonly<Record<string, { readonly torque_nm: n
  *
  * Formula: table
  *
- * @param flange - Flange name, e.g. F14.
+ * @param flange - Flange name, e.g. F14. [–]
  * @returns Torque, or null for a name that is not in the table. [N·m]
  * @source ISO 5211:2017, table 1, values from memory.
  * @assumes Bolts of the grade and friction that the standard names.
@@ -57,7 +57,7 @@ export function partTurnFlangeTorque(flange: string): NewtonMetres | null {
  *
  * Formula: table
  *
- * @param flange - Flange name, e.g. F14.
+ * @param flange - Flange name, e.g. F14. [–]
  * @returns Torque, or null for a name that is not in the table. [N·m]
  * @source ISO 5210:2017, table 1, values from memory.
  * @assumes Bolts of the grade and friction that the standard names.
@@ -73,7 +73,7 @@ export function multiTurnFlangeTorque(flange: string): NewtonMetres | null {
  *
  * Formula: table
  *
- * @param flange - Flange name, e.g. F14.
+ * @param flange - Flange name, e.g. F14. [–]
  * @returns Thrust, or null for a name that is not in the table. [N]
  * @source ISO 5210:2017, table 1, values from memory.
  * @assumes The stem nut sits above the flange, so that the flange carries the thrust.

@@ -74,7 +74,7 @@ export function gearOutputTorque({
  * @returns Efficiency of the mesh, bearings left out. [1]
  * @source Wentzell, Machine Design, Example 13.6.
  * @assumes Pressure angle left out.
- * @example wormEfficiency({ leadAngle: degrees(4.77), friction: ratio(0.03) }) // => 0.7338
+ * @example wormEfficiency({ leadAngle: degrees(4.77), friction: ratio(0.03) }) // => 0.7337
  */
 export function wormEfficiency({
   leadAngle,

@@ -129,13 +129,22 @@ export function stemTorque({
  */
 export function stemLoad({
   torque,
-  ...screw
-}: ScrewThread & {
-  readonly torque: NewtonMetres;
-  readonly collarFriction: Ratio;
-  readonly collarMeanDiameter: Metres;
-}): Newtons {
-  const perNewton = stemTorque({ load: newtons(1), ...screw });
+  meanDiameter,
+  lead,
+  flankHalfAngle,
+  friction,
+  collarFriction,
+  collarMeanDiameter,
+}: Omit<LoadedStem, 'load'> & { readonly torque: NewtonMetres }): Newtons {
+  const perNewton = stemTorque({
+    load: newtons(1),
+    meanDiameter,
+    lead,
+    flankHalfAngle,
+    friction,
+    collarFriction,
+    collarMeanDiameter,
+  });
   return newtons(torque / perNewton);
 }
 

@@ -4,7 +4,7 @@
  * Not here: other material groups; iron and bronze valves.
  * Read next: pressure-rating.ts.
  */
-export const RATING_CLASSES = [150, 300, 600, 900, 1500, 2500] as const;
+export const RATING_CLASSES: readonly number[] = [150, 300, 600, 900, 1500, 2500];
 
 /** ASME B16.34 table 2-1.1A, group 1.1, bar gauge by °C. Rows to 300 °C read, rows above from memory. */
 export const GROUP_1_1_RATINGS: readonly (readonly [

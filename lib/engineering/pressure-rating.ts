@@ -26,7 +26,7 @@ export function classPressure({
   readonly ratingClass: number;
   readonly temperature: Celsius;
 }): Pascals | null {
-  const column = RATING_CLASSES.findIndex((known) => known === ratingClass);
+  const column = RATING_CLASSES.indexOf(ratingClass);
   const last = GROUP_1_1_RATINGS.at(-1);
   if (column < 0 || last === undefined || temperature > last[0]) return null;
   const above = GROUP_1_1_RATINGS.findIndex(([celsius]) => celsius >= temperature);
@@ -44,7 +44,7 @@ export function classPressure({
  *
  * Formula: PN n: n bar; Class by table at 38 °C, Class 125 iron 200 psi, Class 250 iron 400 psi; nK: n kgf/cm²
  *
- * @param rating - Text such as `PN 16`, `Class 150`, `10K`.
+ * @param rating - Text such as `PN 16`, `Class 150`, `10K`. [–]
  * @returns Pressure, or null for a text that is no rating. [Pa]
  * @source EN 1333 (PN); ASME B16.34 (Class); ASME B16.1 and JIS B 2220 for iron classes and K, from memory.
  * @assumes Ordinary temperature and the usual material of the rating.
@@ -62,7 +62,7 @@ export function ratingPressure(rating: string): Pascals | null {
 }
 
 function table(ratingClass: number): number {
-  const column = RATING_CLASSES.findIndex((known) => known === ratingClass);
+  const column = RATING_CLASSES.indexOf(ratingClass);
   return GROUP_1_1_RATINGS[0]?.[1][column] ?? Number.NaN;
 }
 

@@ -35,7 +35,7 @@ interface TwistedBar {
  * @returns Shear stress at the rim. [Pa]
  * @source Gere, Mechanics of Materials, section 3.3.
  * @assumes Elastic, no notch.
- * @example solidShaftStress({ torque: newtonMetres(100), diameter: millimetres(20) }) // => 63660000
+ * @example solidShaftStress({ torque: newtonMetres(100), diameter: millimetres(20) }) // => 6.366e7
  */
 export function solidShaftStress({
   torque,
@@ -103,7 +103,7 @@ export function solidShaftTwist({
  * @returns Shear stress at the outside. [Pa]
  * @source Gere, Mechanics of Materials, section 3.3.
  * @assumes Elastic, wall thick enough not to buckle.
- * @example hollowShaftStress({ torque: newtonMetres(4000), outerDiameter: millimetres(80), innerDiameter: millimetres(60) }) // => 58210000
+ * @example hollowShaftStress({ torque: newtonMetres(4000), outerDiameter: millimetres(80), innerDiameter: millimetres(60) }) // => 5.821e7
  */
 export function hollowShaftStress({
   torque,
@@ -128,7 +128,7 @@ export function hollowShaftStress({
  * @returns Torque. [N·m]
  * @source Gere, Mechanics of Materials, section 3.3.
  * @assumes Elastic, wall thick enough not to buckle.
- * @example hollowShaftTorque({ stress: pascals(100e6), outerDiameter: millimetres(40), innerDiameter: millimetres(30) }) // => 859
+ * @example hollowShaftTorque({ stress: pascals(100e6), outerDiameter: millimetres(40), innerDiameter: millimetres(30) }) // => 859.0
  */
 export function hollowShaftTorque({
   stress,
@@ -177,7 +177,7 @@ export function hollowShaftTwist({
  * @returns Shear stress at the middle of a flat. [Pa]
  * @source Beer & Johnston, Mechanics of Materials, table 3.1, from memory.
  * @assumes Elastic, sharp corners, no notch.
- * @example squareShaftStress({ torque: newtonMetres(500), side: millimetres(22) }) // => 225800000
+ * @example squareShaftStress({ torque: newtonMetres(500), side: millimetres(22) }) // => 2.258e8
  */
 export function squareShaftStress({ torque, side }: { readonly torque: NewtonMetres; readonly side: Metres }): Pascals {
   return pascals(torque / (SQUARE_STRESS * side ** 3));
@@ -193,7 +193,7 @@ export function squareShaftStress({ torque, side }: { readonly torque: NewtonMet
  * @returns Torque. [N·m]
  * @source Beer & Johnston, Mechanics of Materials, table 3.1, from memory.
  * @assumes Elastic, sharp corners, no notch.
- * @example squareShaftTorque({ stress: pascals(100e6), side: millimetres(25) }) // => 325
+ * @example squareShaftTorque({ stress: pascals(100e6), side: millimetres(25) }) // => 325.0
  */
 export function squareShaftTorque({ stress, side }: { readonly stress: Pascals; readonly side: Metres }): NewtonMetres {
   return newtonMetres(SQUARE_STRESS * side ** 3 * stress);

@@ -20,7 +20,7 @@ export const BRONZE_MODULUS = pascals(105e9);
  * @returns Shear stress allowed. [Pa]
  * @source Shigley's Mechanical Engineering Design, distortion-energy theory, section 5-5.
  * @assumes Ductile material, steady load.
- * @example allowableShear({ yieldStress: pascals(275e6), safetyFactor: ratio(1.5) }) // => 105800000
+ * @example allowableShear({ yieldStress: pascals(275e6), safetyFactor: ratio(1.5) }) // => 1.058e8
  */
 export function allowableShear({
   yieldStress,

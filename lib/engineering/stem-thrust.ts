@@ -60,7 +60,7 @@ export function stemEndLoad({
  *
  * Formula: opening F = VF·A·Δp − Fs + Fp + W; closing F = VF·A·Δp + Fs + Fp − W
  *
- * @param movement - Opening or closing.
+ * @param movement - Opening or closing. [–]
  * @param seatLoad - Differential pressure × seat area. [N] range 0…5e7
  * @param valveFactor - Share of the seat load that resists sliding. [1] range 0…1.5
  * @param stemEnd - Load of the pressure on the stem's end; 0 where the stem does not move out. [N] range 0…1e6
@@ -95,8 +95,8 @@ export function gateThrust({
  *
  * Formula: F = s·VF·A·Δp ± Fs + Fp + Fseat; s = +1 against the pressure, −1 with it; Fseat when closing only
  *
- * @param movement - Opening or closing.
- * @param flow - Pressure under the disc or over it.
+ * @param movement - Opening or closing. [–]
+ * @param flow - Pressure under the disc or over it. [–]
  * @param seatLoad - Differential pressure × seat area. [N] range 0…5e7
  * @param valveFactor - Factor on the seat load, about 1.1. [1] range 0…1.5
  * @param stemEnd - Load of the pressure on the stem's end. [N] range 0…1e6
@@ -134,7 +134,7 @@ export function globeThrust({
  *
  * Formula: opening F = W + μ·H; closing F = μ·H − W
  *
- * @param movement - Opening or closing.
+ * @param movement - Opening or closing. [–]
  * @param weight - Weight of door and stem. [N] range 0…1e6
  * @param friction - Friction between door and frame. [1] range 0…1
  * @param waterLoad - Water pressing the door on its frame. [N] range 0…5e7

@@ -43,7 +43,7 @@ export function threadMeanDiameter({
  *
  * Formula: d3 = d − P − 2·ac; trapezoidal ac = 0.25 mm to P = 5, 0.5 mm to P = 12, 1 mm above; Acme 2·ac = 0.508 mm; square ac = 0
  *
- * @param form - Trapezoidal, Acme or square.
+ * @param form - Trapezoidal, Acme or square. [–]
  * @param majorDiameter - Outside diameter of the thread. [m] range 0.005…0.3
  * @param pitch - Distance between neighbouring threads. [m] range 0.0005…0.05
  * @returns Diameter of the core that carries torsion and compression. [m]
@@ -60,7 +60,7 @@ export function threadRootDiameter({ form, majorDiameter, pitch }: ThreadSize): 
  *
  * Formula: α = 15° trapezoidal, 14.5° Acme, 0° square
  *
- * @param form - Trapezoidal, Acme or square.
+ * @param form - Trapezoidal, Acme or square. [–]
  * @returns Half-angle. [°]
  * @source ISO 2901 (30° trapezoidal), ASME B1.5 (29° Acme).
  * @assumes A standard profile.

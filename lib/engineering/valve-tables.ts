@@ -79,17 +79,3 @@ export const GEAR_EFFICIENCY: Readonly<Record<'worm' | 'travelling nut' | 'bevel
   bevel: [0.85, 0.9, 0.95],
   spur: [0.88, 0.93, 0.97],
 };
-
-/** Reads a table of (size, value) with straight lines between its rows; flat beyond its ends. */
-export function between(rows: readonly (readonly [number, number])[], at: number): number {
-  let before = rows[0];
-  if (before === undefined) return Number.NaN;
-  for (const row of rows) {
-    if (row[0] >= at) {
-      const span = row[0] - before[0];
-      return span <= 0 ? row[1] : before[1] + ((row[1] - before[1]) * (at - before[0])) / span;
-    }
-    before = row;
-  }
-  return before[1];
-}
