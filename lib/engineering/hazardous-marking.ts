@@ -1,0 +1,199 @@
+/*
+ * Marking of equipment for explosive atmospheres: reading it and holding it against zone, gas group and temperature class.
+ * Invariant: unmarked, unread or contradictory is refused in every zone; a place without a zone refuses nothing.
+ * Not here: which parts of an assembly need a marking (rules), permits and the area's own classification.
+ * Read next: ../rules/.
+ */
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
+
+export interface Marking {
+  readonly group: 'I' | 'II';
+  readonly category: 'M1' | 'M2' | '1' | '2' | '3';
+  readonly atmosphere: 'G' | 'D' | null;
+  /** Types of protection, e.g. `db`, `h`. */
+  readonly protections: readonly string[];
+  /** `IIA`, `IIB`, `IIC`, `IIIA` …, or `II` for all gas groups. */
+  readonly subgroup: string;
+  /** `T4`, or `T135°C` for dust. */
+  readonly temperature: string | null;
+  readonly level: string | null;
+  /** Special conditions apply. */
+  readonly special: boolean;
+  /** Marked by rules that are no longer current: `EEx`, or letters c, b, k instead of h. */
+  readonly old: boolean;
+}
+
+/** Zone, gas group and temperature class of a place; the last two may be unknown. */
+export interface HazardousPlace {
+  readonly zone: string;
+  readonly gasGroup: string | null;
+  readonly temperatureClass: string | null;
+}
+
+/** After 2014/34/EU Annex II 1.0.5, IEC 60079-0 clause 29 and ISO 80079-36 clause 11; from memory. */
+const GRAMMAR =
+  /^(I|II) (M1|M2|1|2|3) ?(G|D)?(?: \/?)? ?(EEx|Ex) ((?:[a-z]{1,3} )+)(I|II[ABC]?|III[ABC])(?: (T[1-6]|T ?\d{2,3} ?°C))?(?: (Ma|Mb|Ga|Gb|Gc|Da|Db|Dc))?(?: (X|U))?$/;
+
+/** Zones and the lowest category that may stand in them: 2014/34/EU Annex I with 1999/92/EC. */
+const ZONES: Readonly<Record<string, { readonly atmosphere: 'G' | 'D'; readonly category: number }>> = {
+  '0': { atmosphere: 'G', category: 1 },
+  '1': { atmosphere: 'G', category: 2 },
+  '2': { atmosphere: 'G', category: 3 },
+  '20': { atmosphere: 'D', category: 1 },
+  '21': { atmosphere: 'D', category: 2 },
+  '22': { atmosphere: 'D', category: 3 },
+};
+
+const LEVEL_OF_CATEGORY: Readonly<Record<string, string>> = { '1': 'a', '2': 'b', '3': 'c' };
+
+/**
+ * Reads the marking on a plate.
+ *
+ * Formula: group, category, atmosphere, Ex, protections, subgroup, temperature, level, X
+ *
+ * @param text - Marking as on the plate, e.g. `II 2 G Ex db IIB T4 Gb`. [–]
+ * @returns Its parts, or why it cannot be read or contradicts itself. [–]
+ * @source 2014/34/EU Annex II 1.0.5; IEC 60079-0 clause 29; ISO 80079-36 clause 11.
+ * @assumes One marking a text; a second one for dust is read apart.
+ * @example parseMarking('II 2 G Ex db IIB T4 Gc').ok // => false
+ */
+export function parseMarking(text: string): Result<Marking> {
+  const tidy = text
+    .replace(/[⟨⟩⬡]|\bCE\b/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
+  const found = GRAMMAR.exec(tidy);
+  if (found === null) {
+    return failed({
+      code: 'marking-unreadable',
+      sentence: `The marking “${text}” cannot be read; it counts as unmarked.`,
+    });
+  }
+  const [, group, category, atmosphere, prefix, codes, subgroup, temperature, level, suffix] = found;
+  const protections = (codes ?? '').trim().split(' ');
+  const marking: Marking = {
+    group: group === 'I' ? 'I' : 'II',
+    category: readCategory(category),
+    atmosphere: atmosphere === 'G' || atmosphere === 'D' ? atmosphere : null,
+    protections,
+    subgroup: subgroup ?? '',
+    temperature: temperature?.replaceAll(' ', '') ?? null,
+    level: level ?? null,
+    special: suffix === 'X',
+    old: prefix === 'EEx' || level === undefined || protections.some((code) => ['c', 'b', 'k'].includes(code)),
+  };
+  return contradiction(marking, text) ?? ok(marking);
+}
+
+/**
+ * Whether equipment with a marking may stand in a place.
+ *
+ * Formula: category ≤ zone's category, atmosphere alike, gas group at least the place's, T-number at least the place's
+ *
+ * @param marking - Marking as on the plate; null when unmarked. [–]
+ * @param place - Zone (`none` where there is none), gas group and temperature class. [–]
+ * @returns The marking's parts (null outside zones), or why it is refused. [–]
+ * @source 1999/92/EC Annex II B; IEC 60079-14; ISO 80079-36 for non-electrical equipment, air motors included.
+ * @assumes Air between −20 and +40 °C; a place whose group or class is not known is taken at its hardest, IIC and T6.
+ * @example suitsPlace({ marking: 'II 2 G Ex h IIC T4 Gb', place: { zone: '1', gasGroup: 'IIC', temperatureClass: 'T2' } }).ok // => true
+ */
+export function suitsPlace({
+  marking,
+  place,
+}: {
+  readonly marking: string | null;
+  readonly place: HazardousPlace;
+}): Result<Marking | null> {
+  const name = zoneName(place.zone);
+  if (name === null) return ok(null);
+  const zone = ZONES[name];
+  if (zone === undefined)
+    return refuse(
+      'zone-unknown',
+      `“${place.zone}” is not a zone that can be checked; ask what the area is classified as.`,
+    );
+  if (marking === null)
+    return refuse('marking-missing', `Unmarked equipment is refused in zone ${name}, whatever drives it.`);
+  const parsed = parseMarking(marking);
+  if (!parsed.ok) return parsed;
+  return misfit(parsed.value, { ...place, zone: name }, zone) ?? ok(parsed.value);
+}
+
+/**
+ * Name of a zone out of a list's or site's text.
+ *
+ * Formula: the number in it; empty, `none`, `safe`, `unclassified` mean no zone
+ *
+ * @param text - What the list or site says, e.g. `Zone 1`. [–]
+ * @returns `0`, `1`, `2`, `20`, `21`, `22`, the text itself when it is no zone that is known, or null without a zone. [–]
+ * @source Definition.
+ * @assumes One zone a text.
+ * @example zoneName('Zone 1') // => '1'
+ */
+export function zoneName(text: string): string | null {
+  const tidy = text.trim().toLowerCase();
+  if (['', 'none', 'no', 'safe', 'safe area', 'unclassified', 'non-hazardous', 'n/a'].includes(tidy)) return null;
+  return /^(?:(?:atex|ex|gas|dust)\s*)?(?:zone|z)?\s*(0|1|2|20|21|22)$/.exec(tidy)?.[1] ?? text.trim();
+}
+
+function readCategory(text: string | undefined): Marking['category'] {
+  if (text === 'M1' || text === 'M2' || text === '1' || text === '2') return text;
+  return '3';
+}
+
+function contradiction(marking: Marking, text: string): Result<Marking> | null {
+  const wanted = LEVEL_OF_CATEGORY[marking.category];
+  const levelFits =
+    marking.level === null || wanted === undefined || marking.level === `${marking.atmosphere}${wanted}`;
+  const dust = marking.subgroup.startsWith('III');
+  const groupFits = marking.atmosphere === null || dust === (marking.atmosphere === 'D');
+  if (levelFits && groupFits) return null;
+  return failed({
+    code: 'marking-contradictory',
+    sentence: `The marking “${text}” contradicts itself (category ${marking.category}${marking.atmosphere ?? ''}, level ${marking.level ?? 'none'}, group ${marking.subgroup}); it counts as unmarked.`,
+  });
+}
+
+function misfit(
+  marking: Marking,
+  place: HazardousPlace,
+  zone: { readonly atmosphere: 'G' | 'D'; readonly category: number },
+): Result<Marking | null> | null {
+  const category = Number(marking.category);
+  if (marking.group !== 'II' || marking.atmosphere !== zone.atmosphere || !(category <= zone.category)) {
+    return refuse(
+      'marking-category',
+      `Marked ${marking.category}${marking.atmosphere ?? ''}; zone ${place.zone} asks for category ${zone.category}${zone.atmosphere} or better.`,
+    );
+  }
+  if (zone.atmosphere === 'D') return null;
+  const group = place.gasGroup ?? 'IIC';
+  if (rankOfGroup(marking.subgroup) < rankOfGroup(group)) {
+    return refuse(
+      'marking-gas-group',
+      `Marked ${marking.subgroup}; the place asks for ${group}${place.gasGroup === null ? ', taken because its gas group is not known' : ''}.`,
+    );
+  }
+  const temperature = place.temperatureClass ?? 'T6';
+  if (numberOfClass(marking.temperature) < numberOfClass(temperature)) {
+    return refuse(
+      'marking-temperature-class',
+      `Marked ${marking.temperature ?? 'without a temperature class'}; the place asks for ${temperature}${place.temperatureClass === null ? ', taken because its class is not known' : ''}.`,
+    );
+  }
+  return null;
+}
+
+/** IIA < IIB < IIC; bare `II` covers all three; an unreadable demand is taken as the hardest. */
+function rankOfGroup(group: string): number {
+  const letter = /^(?:II)?([ABC])/i.exec(group.trim())?.[1]?.toUpperCase();
+  return letter === undefined ? 3 : ' ABC'.indexOf(letter);
+}
+
+function numberOfClass(temperature: string | null): number {
+  return Number(/^T([1-6])/i.exec(temperature?.trim() ?? '')?.[1] ?? 0);
+}
+
+function refuse(code: string, sentence: string): Result<Marking | null> {
+  return failed({ code, sentence });
+}
