@@ -73,6 +73,8 @@ export interface FleetPlan {
   readonly preference: Preference;
   readonly served: number;
   readonly asked: number;
+  /** No plan serves more valves than this; above `served` only where that stage was not closed. */
+  readonly servedAtMost?: number;
   readonly kits: readonly CrewKit[];
   readonly work: readonly Served[];
   readonly cost_minor: number;
@@ -80,6 +82,8 @@ export interface FleetPlan {
   readonly bound: number;
   /** (objective − bound) / max(1, |objective|). */
   readonly gap: number;
+  /** No plan as good by the preference costs less; given where cost only breaks ties. */
+  readonly costAtLeast_minor?: number;
   readonly proof: 'proven' | 'proven by an unchecked solver call' | 'bounded' | 'halted';
   readonly effort: Readonly<Record<string, number>>;
 }

@@ -14,8 +14,8 @@ export interface ProofRequest {
   readonly model: SparseModel;
   /** What is to be proven best. */
   readonly objective: number;
-  /** How much better a point must be, relative to the objective, to count as beating it. */
-  readonly gap: number;
+  /** How much better a point must be to count as beating it. */
+  readonly margin: number;
   readonly nodes: number;
   readonly seconds: number;
   /** Columns with a higher number are branched on first. */
@@ -55,7 +55,7 @@ interface Node {
 
 function search(request: ProofRequest, solver: Model): Proof {
   const { model } = request;
-  const cutoff = request.objective - request.gap * Math.max(1, Math.abs(request.objective));
+  const cutoff = request.objective - request.margin;
   const open: Node[] = [{ fixes: [], parentBound: Number.NEGATIVE_INFINITY }];
   let nodes = 0;
   let iterations = 0;
@@ -113,12 +113,11 @@ function branch(request: {
 }): Step {
   const { relaxed, node } = request;
   if (relaxed.kind !== 'bounded' || !relaxed.finished) return { kind: 'stuck' };
-  const { model, objective, gap } = request.request;
+  const { model, objective, margin } = request.request;
   const column = columnToBranchOn(request.request, relaxed.values);
   if (column === undefined) {
     const checked = checkValues(model, relaxed.values);
     if (checked.kind === 'unsound') return { kind: 'stuck' };
-    const margin = gap * Math.max(1, Math.abs(objective));
     if (checked.objective < objective - margin) return { kind: 'beaten', values: checked.values, objective: checked.objective };
     // The leaf's own best point is no better than what is known; its certified bound may lie a hair under the cutoff.
     return checked.objective - relaxed.bound <= margin ? { kind: 'closed', bound: relaxed.bound } : { kind: 'stuck' };

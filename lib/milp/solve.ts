@@ -15,6 +15,8 @@ export interface MilpOptions {
   readonly presolve: 'on' | 'off';
   /** Relative gap at which to stop; 1e-6 unless said. */
   readonly gap?: number;
+  /** Absolute gap at which to stop, where the objective counts whole things; 1e-6 unless said. */
+  readonly margin?: number;
   readonly seconds: number;
   readonly nodes?: number;
   /** A point to start from; one that does not fit is ignored by the solver. */
@@ -71,6 +73,7 @@ export async function solveMilp(model: SparseModel, options: MilpOptions): Promi
       presolve: options.presolve,
       mip_rel_gap: options.gap ?? DEFAULT_GAP,
       time_limit: options.seconds,
+      ...(options.margin === undefined ? {} : { mip_abs_gap: options.margin }),
       ...(options.nodes === undefined ? {} : { mip_max_nodes: Math.max(1, Math.floor(options.nodes)) }),
     },
     work: (solver) => {

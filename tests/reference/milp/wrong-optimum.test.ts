@@ -15,7 +15,7 @@ describe('a program whose optimum HiGHS has been wrong about', () => {
   it('cannot have 1 821.19 proven best: own branching finds the better point or leaves the proof open', async () => {
     const claimed = await solveMilp(wrongOptimumModel(), { presolve: 'on', seconds: 20 });
     expect(claimed.kind).toBe('solved');
-    const proof = await proveNoBetter({ model: wrongOptimumModel(), objective: 1821.19, gap: 1e-6, nodes: 2000, seconds: 20 });
+    const proof = await proveNoBetter({ model: wrongOptimumModel(), objective: 1821.19, margin: 0.001, nodes: 2000, seconds: 20 });
     expect(proof.kind).toBe('beaten');
     if (proof.kind === 'beaten') expect(proof.objective).toBeLessThan(1821);
   });
@@ -23,7 +23,7 @@ describe('a program whose optimum HiGHS has been wrong about', () => {
   it('has 1 529.19 proven best by own branching with certified bounds', async () => {
     const best = await solveMilp(wrongOptimumModel(), { presolve: 'off', seconds: 20 });
     if (best.kind !== 'solved') throw new Error('no answer');
-    const proof = await proveNoBetter({ model: wrongOptimumModel(), objective: best.objective, gap: 1e-6, nodes: 2000, seconds: 20 });
+    const proof = await proveNoBetter({ model: wrongOptimumModel(), objective: best.objective, margin: 0.001, nodes: 2000, seconds: 20 });
     expect(proof.kind).toBe('proven');
     if (proof.kind === 'proven') expect(proof.bound).toBeGreaterThan(TRUE_OPTIMUM - 0.01);
   });

@@ -1,0 +1,188 @@
+/*
+ * Plans the fleet: as many valves as can be served, then the preference, then cost, each stage with its bound.
+ * Invariant: every plan given out keeps hours and stock; "proven" never rests on one unchecked solver call.
+ * Not here: what leaving an item out costs (leave-out.ts) and where stock is short (find-shortage.ts).
+ * Read next: prepare.ts, then solve-stage.ts.
+ */
+import type { CrewKit, FleetPlan, Preference, Served } from '#lib/equipment/choices.ts';
+import { invariant, unreachable } from '#lib/kernel/invariant.ts';
+import { seconds } from '#lib/units/quantity.ts';
+import type { FleetProblem } from './fleet-problem.ts';
+import { isWithinLimits } from './measure.ts';
+import { type Prepared, prepare } from './prepare.ts';
+import { type Aim, optionsOf, pick, type Program, type Solution } from './program.ts';
+import { searchPlan } from './search-plan.ts';
+import { count, type Meter, PROOF_GAP, type Stage, type Standing, solveStage } from './solve-stage.ts';
+
+/** Job visits of the first search: some half a second on the largest lists. */
+const SEARCH_VISITS = 3_000_000;
+
+export async function planFleet(problem: FleetProblem): Promise<FleetPlan> {
+  const prepared = prepare(problem);
+  const { program } = prepared;
+  const meter: Meter = {
+    seconds: problem.budget.seconds,
+    nodes: problem.budget.nodes,
+    effort: {},
+    onProgress: () => {},
+    interrupt: problem.interrupt ?? (() => false),
+  };
+  const aim = aimOf(problem.preference);
+  const found = searchPlan({ program, aim, visits: SEARCH_VISITS });
+  count(meter, 'search visits', found.visits);
+  const served = await serveMost({ program, start: found.solution, meter });
+  const main = await stageFor({ program, aim, settled: [], first: served, meter: withProgress(meter, problem) });
+  const tie = aim === 'cost' ? undefined : await breakTie({ program, aim, main, meter });
+  const solution = tie?.solution ?? main.solution;
+  invariant(isWithinLimits(program, solution), 'A plan keeps every crew within its hours and the stock.');
+  return toPlan({ problem, prepared, aim, served, main, tie, solution, meter });
+}
+
+function aimOf(preference: Preference): Aim {
+  switch (preference) {
+    case 'cost':
+    case 'pieces':
+    case 'time':
+      return preference;
+    case 'surest':
+      return 'second visits';
+    default:
+      return unreachable(preference);
+  }
+}
+
+/** Progress is told for the stage of the preference; the others would mix their units in. */
+function withProgress(meter: Meter, problem: FleetProblem): Meter {
+  const { onProgress } = problem;
+  if (onProgress === undefined) return meter;
+  return {
+    get seconds() {
+      return meter.seconds;
+    },
+    set seconds(value) {
+      meter.seconds = value;
+    },
+    get nodes() {
+      return meter.nodes;
+    },
+    set nodes(value) {
+      meter.nodes = value;
+    },
+    effort: meter.effort,
+    interrupt: meter.interrupt,
+    onProgress,
+  };
+}
+
+interface Done {
+  readonly solution: Solution;
+  readonly bound: number;
+  readonly standing: Standing;
+}
+
+async function serveMost(request: {
+  readonly program: Program;
+  readonly start: Solution;
+  readonly meter: Meter;
+}): Promise<Done> {
+  const { program, start, meter } = request;
+  if (start.measures.unserved === 0) return { solution: start, bound: 0, standing: 'certified' };
+  return finish(start, await solveStage({ program, aim: 'unserved', settled: [], unserved: null, start, meter }));
+}
+
+function finish(start: Solution, stage: Stage): Done {
+  return { ...stage, solution: stage.solution ?? start };
+}
+
+async function stageFor(request: {
+  readonly program: Program;
+  readonly aim: Aim;
+  readonly settled: readonly { readonly aim: Aim; readonly most: number }[];
+  readonly first: Done;
+  readonly meter: Meter;
+}): Promise<Done> {
+  const { program, aim, settled, first, meter } = request;
+  const start = first.solution;
+  const { unserved } = start.measures;
+  if (meter.seconds <= 0) return { solution: start, bound: Number.NEGATIVE_INFINITY, standing: 'halted' };
+  return finish(start, await solveStage({ program, aim, settled, unserved, start, meter }));
+}
+
+/** The cheapest of the plans that are as good by the preference. */
+async function breakTie(request: {
+  readonly program: Program;
+  readonly aim: Aim;
+  readonly main: Done;
+  readonly meter: Meter;
+}): Promise<Done> {
+  const { program, aim, main, meter } = request;
+  const value = main.solution.measures[aim];
+  // Sums in another order differ in the last digits; a tie is a tie within a billionth.
+  const settled = [{ aim, most: value + 1e-9 * Math.max(1, Math.abs(value)) }];
+  return stageFor({ program, aim: 'cost', settled, first: main, meter });
+}
+
+interface Outcome {
+  readonly problem: FleetProblem;
+  readonly prepared: Prepared;
+  readonly aim: Aim;
+  readonly served: Done;
+  readonly main: Done;
+  readonly tie: Done | undefined;
+  readonly solution: Solution;
+  readonly meter: Meter;
+}
+
+function toPlan(outcome: Outcome): FleetPlan {
+  const { problem, prepared, aim, served, main, tie, solution, meter } = outcome;
+  const objective = main.solution.measures[aim];
+  const slack = aim === 'second visits' ? prepared.chanceSlack : 0;
+  const bound = Number.isFinite(main.bound) ? Math.min(objective, main.bound - slack) : 0;
+  const gap = (objective - bound) / Math.max(1, Math.abs(objective));
+  return {
+    preference: problem.preference,
+    served: prepared.possible - solution.measures.unserved,
+    asked: prepared.asked,
+    servedAtMost: prepared.possible - Math.max(0, served.bound),
+    kits: kitsOf(prepared.program, solution),
+    work: workOf(prepared.program, solution),
+    cost_minor: solution.measures.cost,
+    objective,
+    bound,
+    gap,
+    ...(tie === undefined ? {} : { costAtLeast_minor: Math.min(tie.bound, solution.measures.cost) }),
+    proof: proofOf({ stages: [served, main, ...(tie === undefined ? [] : [tie])], gap }),
+    effort: { ...meter.effort },
+  };
+}
+
+function proofOf(request: { readonly stages: readonly Done[]; readonly gap: number }): FleetPlan['proof'] {
+  const standings = request.stages.map((stage) => stage.standing);
+  if (standings.includes('halted')) return 'halted';
+  if (standings.includes('open') || request.gap > 2 * PROOF_GAP) return 'bounded';
+  return standings.includes('claimed') ? 'proven by an unchecked solver call' : 'proven';
+}
+
+function kitsOf(program: Program, solution: Solution): readonly CrewKit[] {
+  return solution.kits.map((kit, crew) => ({
+    crew,
+    items: kit.map((count, item) => ({ item: pick(program.items, item).id, count })).filter(({ count }) => count > 0),
+    time: seconds(pick(solution.times, crew)),
+  }));
+}
+
+function workOf(program: Program, solution: Solution): readonly Served[] {
+  return solution.uses.map((use) => {
+    const [core, ...slots] = optionsOf(program, use);
+    const job = pick(program.jobs, use.job);
+    invariant(core !== undefined, 'Every assembly has a core.');
+    return {
+      classId: job.id,
+      crew: use.crew,
+      qty: use.qty,
+      family: pick(job.branches, use.branch).family,
+      core: core.id,
+      slots: slots.map((slot) => slot.id),
+    };
+  });
+}

@@ -1,0 +1,305 @@
+/*
+ * Finds a good plan quickly: start with everything, drop what is not worth its cost, swap, shake, repeat.
+ * Invariant: same program, same plan (fixed order, seeded shakes, effort counted in job visits); what it returns is within all limits.
+ * Not here: any claim that the plan is best (solve-stage.ts).
+ * Read next: solve-stage.ts.
+ */
+import { type Random, seededRandom } from '#lib/kernel/random.ts';
+import { neededCounts } from './build-model.ts';
+import { makeSolution } from './measure.ts';
+import { type Aim, pick, type Program, type Solution, type Use } from './program.ts';
+import { makeServices, type Service, type ServiceTable } from './services.ts';
+import { shareOut } from './share-out.ts';
+import { itemWeight } from './weights.ts';
+
+export interface SearchRequest {
+  readonly program: Program;
+  readonly aim: Aim;
+  /** Effort: how many times a job may be looked at. */
+  readonly visits: number;
+}
+
+export interface Found {
+  readonly solution: Solution;
+  readonly visits: number;
+}
+
+export function searchPlan(request: SearchRequest): Found {
+  const { program, aim } = request;
+  let best: Solution | undefined;
+  let visits = 0;
+  for (const timeWeight of timeWeights(program)) {
+    const state = startState({ ...request, timeWeight });
+    improve(state, request.visits / 2);
+    const found = readState(state);
+    visits += state.visits;
+    if (best === undefined || isBetter(found, best, aim)) best = found;
+    if (best.measures.unserved === 0) break;
+  }
+  return { solution: best ?? makeSolution(program, []), visits };
+}
+
+export function isBetter(a: Solution, b: Solution, aim: Aim): boolean {
+  if (a.measures.unserved !== b.measures.unserved) return a.measures.unserved < b.measures.unserved;
+  if (a.measures[aim] !== b.measures[aim]) return a.measures[aim] < b.measures[aim];
+  return a.measures.cost < b.measures.cost;
+}
+
+/** From "hours do not matter" to "only hours matter", in the currency of an average item per crew's window. */
+function timeWeights(program: Program): readonly number[] {
+  const total = program.items.reduce((sum, item) => sum + item.cost_minor, 0);
+  const perSecond = total / Math.max(1, program.items.length) / Math.max(1, program.secondsPerCrew);
+  return [0, perSecond, 16 * perSecond, 1e9 * (perSecond + 1)];
+}
+
+interface State {
+  readonly program: Program;
+  readonly table: ServiceTable;
+  readonly order: readonly number[];
+  readonly counts: readonly (readonly number[])[];
+  readonly weights: readonly number[];
+  /** Items that stand beside an item in some role: candidates to swap with. */
+  readonly neighbours: readonly (readonly number[])[];
+  kits: number[][];
+  services: (Service | undefined)[][];
+  stock: number[];
+  score: Score;
+  visits: number;
+  readonly random: Random;
+}
+
+interface Score {
+  readonly unserved: number;
+  readonly weight: number;
+}
+
+function startState(request: SearchRequest & { readonly timeWeight: number }): State {
+  const { program, aim, timeWeight } = request;
+  const table = makeServices({ program, aim, timeWeight });
+  const counts = neededCounts(program);
+  const stock = program.items.map((item) => item.free);
+  const kits = Array.from({ length: program.crews }, () => program.items.map(() => 0));
+  for (const [item, levels] of counts.entries()) {
+    for (const kit of kits) {
+      const count = levels.findLast((level) => level <= pick(stock, item)) ?? 0;
+      kit[item] = count;
+      stock[item] = pick(stock, item) - count;
+    }
+  }
+  const state: State = {
+    program,
+    table,
+    counts,
+    kits,
+    stock,
+    order: jobOrder(program),
+    weights: program.items.map((item) => itemWeight(aim, item)),
+    neighbours: neighbourItems(program),
+    services: kits.map((kit) => program.jobs.map((_, job) => table.best(job, kit))),
+    score: { unserved: Number.POSITIVE_INFINITY, weight: 0 },
+    visits: 0,
+    random: seededRandom(20_177),
+  };
+  state.score = scoreOf(state);
+  return state;
+}
+
+function jobOrder(program: Program): readonly number[] {
+  const length = program.jobs.map((job) => {
+    const branch = Math.min(
+      ...job.branches.map((one) => one.roles.reduce((sum, role) => sum + Math.min(...role.map((o) => o.time)), job.moveTime)),
+    );
+    return job.qty * branch;
+  });
+  return program.jobs.map((_, index) => index).sort((a, b) => pick(length, b) - pick(length, a) || a - b);
+}
+
+function neighbourItems(program: Program): readonly (readonly number[])[] {
+  const sets = program.items.map(() => new Set<number>());
+  for (const job of program.jobs) {
+    for (const branch of job.branches) {
+      for (const role of branch.roles) {
+        const items = [...new Set(role.flatMap((option) => option.needs.map((need) => need.item)))];
+        for (const a of items) for (const b of items) if (a !== b) pick(sets, a).add(b);
+      }
+    }
+  }
+  return sets.map((set) => [...set].sort((a, b) => a - b));
+}
+
+function scoreOf(state: State): Score {
+  const { unserved, weight } = shareOut(state);
+  state.visits += state.order.length;
+  let carried = 0;
+  for (const kit of state.kits) {
+    for (let item = 0; item < kit.length; item += 1) carried += (kit[item] ?? 0) * (state.weights[item] ?? 0);
+  }
+  return { unserved, weight: weight + carried };
+}
+
+interface Change {
+  readonly crew: number;
+  readonly item: number;
+  readonly count: number;
+}
+
+/** Makes the changes if they improve the score, else puts everything back. */
+function tryChanges(state: State, changes: readonly Change[]): boolean {
+  const before = state.score;
+  const undo = apply(state, changes);
+  if (undo === undefined) return false;
+  const after = scoreOf(state);
+  if (after.unserved < before.unserved || (after.unserved === before.unserved && after.weight < before.weight - 1e-9)) {
+    state.score = after;
+    return true;
+  }
+  undo();
+  return false;
+}
+
+function apply(state: State, changes: readonly Change[]): (() => void) | undefined {
+  const old: Change[] = [];
+  const oldServices: { readonly crew: number; readonly job: number; readonly service: Service | undefined }[] = [];
+  const restock = (change: Change): void => {
+    const kit = pick(state.kits, change.crew);
+    state.stock[change.item] = pick(state.stock, change.item) + pick(kit, change.item) - change.count;
+    kit[change.item] = change.count;
+  };
+  for (const change of changes) {
+    old.push({ ...change, count: pick(pick(state.kits, change.crew), change.item) });
+    restock(change);
+  }
+  if (changes.some((change) => pick(state.stock, change.item) < 0)) {
+    for (const change of old.reverse()) restock(change);
+    return undefined;
+  }
+  for (const { crew, item } of changes) {
+    const services = pick(state.services, crew);
+    for (const job of state.table.jobsOf(item)) {
+      oldServices.push({ crew, job, service: services[job] });
+      services[job] = state.table.best(job, pick(state.kits, crew));
+      state.visits += 1;
+    }
+  }
+  return () => {
+    for (const change of old.reverse()) restock(change);
+    for (const { crew, job, service } of oldServices.reverse()) pick(state.services, crew)[job] = service;
+  };
+}
+
+function improve(state: State, visitLimit: number): void {
+  dropAndSwap(state, visitLimit);
+  let kept = snapshot(state);
+  for (let shake = 0; shake < 12 && state.visits < visitLimit; shake += 1) {
+    shakeUp(state);
+    dropAndSwap(state, visitLimit);
+    const isKept =
+      state.score.unserved < kept.score.unserved ||
+      (state.score.unserved === kept.score.unserved && state.score.weight < kept.score.weight - 1e-9);
+    if (isKept) kept = snapshot(state);
+    else restore(state, kept);
+  }
+  restore(state, kept);
+}
+
+function dropAndSwap(state: State, visitLimit: number): void {
+  for (let round = 0; round < 20 && state.visits < visitLimit; round += 1) {
+    const dropped = dropPass(state);
+    const swapped = swapPass(state, visitLimit);
+    if (!dropped && !swapped) return;
+  }
+}
+
+/** Carried items, the dearest first. */
+function carriedItems(state: State): readonly Change[] {
+  const carried = state.kits.flatMap((kit, crew) =>
+    kit.map((count, item) => ({ crew, item, count })).filter(({ count }) => count > 0),
+  );
+  const worth = (one: Change) => one.count * pick(state.weights, one.item);
+  return carried.sort((a, b) => worth(b) - worth(a) || a.item - b.item || b.crew - a.crew);
+}
+
+function dropPass(state: State): boolean {
+  let changed = false;
+  for (const { crew, item, count } of carriedItems(state)) {
+    const lower = pick(state.counts, item).findLast((level) => level < count) ?? 0;
+    if (tryChanges(state, [{ crew, item, count: 0 }])) changed = true;
+    else if (lower > 0 && tryChanges(state, [{ crew, item, count: lower }])) changed = true;
+  }
+  return changed;
+}
+
+function swapPass(state: State, visitLimit: number): boolean {
+  let changed = false;
+  for (const { crew, item } of carriedItems(state)) {
+    if (pick(state.weights, item) === 0) continue;
+    for (const other of pick(state.neighbours, item)) {
+      if (state.visits >= visitLimit) return changed;
+      if (pick(pick(state.kits, crew), other) > 0) continue;
+      const count = pick(state.counts, other)[0] ?? 1;
+      if (tryChanges(state, [{ crew, item, count: 0 }, { crew, item: other, count }])) {
+        changed = true;
+        break;
+      }
+    }
+    if (pick(pick(state.kits, crew), item) > 0 && tryMoveToOtherCrew(state, { crew, item })) changed = true;
+  }
+  return changed;
+}
+
+function tryMoveToOtherCrew(state: State, from: { readonly crew: number; readonly item: number }): boolean {
+  const count = pick(pick(state.kits, from.crew), from.item);
+  return state.kits.some(
+    (kit, crew) =>
+      crew !== from.crew &&
+      pick(kit, from.item) < count &&
+      tryChanges(state, [{ ...from, count: 0 }, { crew, item: from.item, count }]),
+  );
+}
+
+/** Adds a few items back at random; dropping and swapping then finds its way down again. */
+function shakeUp(state: State): void {
+  const wanted = Math.max(3, Math.round(state.program.items.length / 12));
+  const changes: Change[] = [];
+  for (let added = 0; added < wanted; added += 1) {
+    const item = Math.floor(state.random() * state.program.items.length);
+    const crew = Math.floor(state.random() * state.program.crews);
+    const count = pick(state.counts, item).at(-1);
+    if (count === undefined || pick(pick(state.kits, crew), item) >= count) continue;
+    if (!changes.some((one) => one.item === item)) changes.push({ crew, item, count });
+  }
+  const possible = changes.filter(
+    ({ crew, item, count }) => pick(state.stock, item) + pick(pick(state.kits, crew), item) >= count,
+  );
+  apply(state, possible);
+  state.score = scoreOf(state);
+}
+
+interface Snapshot {
+  readonly kits: readonly (readonly number[])[];
+  readonly services: readonly (readonly (Service | undefined)[])[];
+  readonly stock: readonly number[];
+  readonly score: Score;
+}
+
+function snapshot(state: State): Snapshot {
+  return {
+    kits: state.kits.map((kit) => [...kit]),
+    services: state.services.map((row) => [...row]),
+    stock: [...state.stock],
+    score: state.score,
+  };
+}
+
+function restore(state: State, kept: Snapshot): void {
+  state.kits = kept.kits.map((kit) => [...kit]);
+  state.services = kept.services.map((row) => [...row]);
+  state.stock = [...kept.stock];
+  state.score = kept.score;
+}
+
+function readState(state: State): Solution {
+  const uses: Use[] = [];
+  shareOut({ ...state, record: (use) => uses.push(use) });
+  return makeSolution(state.program, uses);
+}
