@@ -22,7 +22,7 @@ const core = {
   checking: ['kernel', 'units', 'money', 'engineering', 'equipment', 'duty', 'rules'],
   intake: ['kernel', 'units', 'duty'],
   // The one pure function that joins the decisions, so that a worker thread can run the whole chain without services.
-  planning: 'kernel units money equipment duty rules kits fleet checking pricing stock packing'.split(' '),
+  planning: 'kernel units money equipment duty rules kits fleet checking pricing stock packing contracts'.split(' '),
   documents: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules'],
 };
 const corePackages = { milp: ['highs'], intake: ['papaparse', 'read-excel-file'] };
@@ -64,7 +64,7 @@ const table = [
   },
   {
     folder: 'seeds',
-    may: [...['kernel', 'units', 'money', 'equipment', 'duty', 'rules'].map((name) => `lib/${name}`), 'db'],
+    may: [...'kernel units money equipment duty rules stock contracts'.split(' ').map((name) => `lib/${name}`), 'db'],
     packages: ['drizzle-orm'],
     node: true,
   },
@@ -146,6 +146,12 @@ export default {
       severity: 'error',
       from: { path: '\\.client\\.tsx$' },
       to: { path: '^lib/(services|contracts)/', dependencyTypesNot: ['type-only'] },
+    },
+    {
+      name: 'planning takes only types from contracts',
+      severity: 'error',
+      from: { path: '^lib/planning/' },
+      to: { path: '^lib/contracts/', dependencyTypesNot: ['type-only'] },
     },
     {
       name: 'building blocks know no router',

@@ -74,6 +74,11 @@ describe('the docstring check itself', () => {
     expect(agreesWithPrint(26.184, '26.18')).toBe(true);
     expect(agreesWithPrint(26.186, '26.18')).toBe(false);
     expect(agreesWithPrint(7539.8, '7540')).toBe(true);
+    expect(agreesWithPrint(7534, '7540')).toBe(false);
+    expect(agreesWithPrint(63_661_977, '63660000')).toBe(true);
+    expect(agreesWithPrint(0.73371, '0.7338')).toBe(false);
+    expect(agreesWithPrint(1.2345e-4, '1.235e-4')).toBe(true);
+    expect(agreesWithPrint(104, '100')).toBe(false);
     expect(agreesWithPrint(1.2, '1')).toBe(false);
     expect(agreesWithPrint(Number.NaN, '1')).toBe(false);
     expect(agreesWithPrint('narrow', "'narrow'")).toBe(true);

@@ -108,16 +108,22 @@ function entriesOf(
   return entries.map(({ mark, lines }) => ({ mark, lines, text: lines.join(' ').trim() }));
 }
 
-/** Whether a value is the printed one: numbers to the digits printed, of which there are three unless it is exact. */
+/**
+ * Whether a value is the printed one: numbers to the digits printed, of which there are three unless it is exact.
+ * Noughts at the end of a whole number are not counted as digits: 63660000 has four.
+ */
 export function agreesWithPrint(actual: unknown, printed: string): boolean {
   if (typeof actual !== 'number') return JSON.stringify(actual) === JSON.stringify(evaluate(printed, {}));
-  const expected = Number(printed.replaceAll('_', ''));
+  const plain = printed.toLowerCase().replaceAll('_', '');
+  const expected = Number(plain);
   if (!Number.isFinite(expected)) return false;
   if (Math.abs(actual - expected) <= 1e-9 * Math.max(1, Math.abs(expected))) return true;
-  const [mantissa = '', exponent = '0'] = printed.toLowerCase().replaceAll('_', '').split('e');
-  const digits = mantissa.replace(/^[-+]?0*\.?0*/, '').replace('.', '').length;
-  const decimals = mantissa.split('.')[1]?.length ?? 0;
-  return digits >= 3 && Math.abs(actual - expected) <= 0.5 * 10 ** (Number(exponent) - decimals) * (1 + 1e-9);
+  const [mantissa = '', exponent = '0'] = plain.split('e');
+  const [whole = '', decimals] = mantissa.replace(/^[-+]/, '').split('.');
+  const noughts = decimals === undefined ? (/0*$/.exec(whole)?.[0].length ?? 0) : 0;
+  const digits = `${whole.slice(0, whole.length - noughts)}${decimals ?? ''}`.replace(/^0+/, '').length;
+  const lastPlace = 10 ** (Number(exponent) + noughts - (decimals?.length ?? 0));
+  return digits >= 3 && Math.abs(actual - expected) <= 0.5 * lastPlace * (1 + 1e-9);
 }
 
 /** Evaluates one expression in which the given names are known. */
