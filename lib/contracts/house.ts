@@ -1,0 +1,203 @@
+/*
+ * The hire house as its file holds it: address, currency, taxes, terms, delivery bands, rules, and figures that steer plans.
+ * Invariant: every tax category that is used exists, and one that charges nothing for a reason says the reason.
+ * Not here: rates (they belong to models) and what the terms lead to (lib/pricing).
+ * Read next: ../pricing/terms.ts, ../../seeds/house.json.
+ */
+import { z } from 'zod';
+import type { HouseRule } from '#lib/duty/site.ts';
+import { isIsoDate } from '#lib/kernel/date-range.ts';
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { type Minor, toMinor } from '#lib/money/money.ts';
+import { type Kilograms, kilograms } from '#lib/units/quantity.ts';
+
+const text = z.string().trim().min(1);
+const percent = z.number().min(0).max(100);
+const minor = z.int().nonnegative().transform(toMinor);
+
+const taxCategorySchema = z
+  .strictObject({ code: z.enum(['S', 'Z', 'E', 'AE', 'O']), name: text, percent, reason: text.optional() })
+  .refine((category) => !['E', 'AE', 'O'].includes(category.code) || category.reason !== undefined, {
+    path: ['reason'],
+    message: 'is missing: EN 16931 asks for it where no tax is charged',
+  });
+
+const termsSchema = z.strictObject({
+  quote_valid_days: z.int().min(1),
+  hold_days: z.int().min(0),
+  payment_days: z.int().min(0),
+  weekends: z.enum(['charged', 'free']),
+  holidays: z.enum(['charged', 'free']),
+  holiday_dates: z.array(z.string().refine(isIsoDate, 'is not a date in the form YYYY-MM-DD')),
+  transit: z.enum(['charged', 'free']),
+  charge_ends: z.enum(['off-hire notice', 'collection']),
+  days_per_week: z.union([z.literal(5), z.literal(7)]),
+  unused_return_credit_percent: percent,
+  discount_limit_percent: percent,
+  text: z.array(text).min(1),
+});
+
+const bandSchema = z.strictObject({
+  id: text,
+  name: text,
+  up_to_km: z.number().positive(),
+  delivery_minor: minor,
+  collection_minor: minor,
+  included_kg: z.number().nonnegative(),
+  per_extra_100_kg_minor: minor,
+});
+
+const ruleSchema = z.strictObject({
+  id: text,
+  kind: z.enum(['no-source', 'persons-at-every-valve', 'no-restraint-kind', 'no-restraint-to', 'max-lift']),
+  value: text,
+  sentence: text,
+});
+
+export const houseSchema = z
+  .strictObject({
+    name: text,
+    line: text,
+    address: z.array(text).min(1),
+    telephone: text,
+    email: text,
+    registration: text,
+    currency: z.string().regex(/^[A-Z]{3}$/, 'is not a code of ISO 4217'),
+    depots: z.array(z.strictObject({ code: text, name: text, address: z.array(text).min(1) })).min(1),
+    tax_categories: z.array(taxCategorySchema).min(1),
+    tax_of: z.strictObject({ hire: text, waiver: text, sale: text, delivery: text, labour: text }),
+    terms: termsSchema,
+    waiver: z.strictObject({ percent, leaves_out: z.array(text) }),
+    deposit: z.strictObject({ new_customer_percent: percent, reason: text }),
+    delivery_bands: z.array(bandSchema).min(1),
+    labour_minor_per_hour: minor,
+    turnaround_days: z.int().min(0),
+    lift_limit_kg: z.number().positive(),
+    house_rules: z.array(ruleSchema),
+  })
+  .superRefine((house, context) => {
+    for (const [use, code] of Object.entries(house.tax_of)) {
+      if (!house.tax_categories.some((category) => category.code === code)) {
+        context.addIssue({
+          code: 'custom',
+          path: ['tax_of', use],
+          message: `names the category ${code}, which is not listed`,
+        });
+      }
+    }
+  });
+
+export type HouseJson = z.input<typeof houseSchema>;
+
+export interface HouseFacts {
+  readonly name: string;
+  readonly line: string;
+  readonly address: readonly string[];
+  readonly telephone: string;
+  readonly email: string;
+  readonly registration: string;
+  readonly depots: readonly { readonly code: string; readonly name: string; readonly address: readonly string[] }[];
+  /** In the shape that lib/pricing takes. */
+  readonly pricing: {
+    readonly currency: string;
+    readonly taxCategories: readonly {
+      readonly code: string;
+      readonly name: string;
+      readonly percent: number;
+      readonly reason?: string;
+    }[];
+    readonly taxOf: {
+      readonly hire: string;
+      readonly waiver: string;
+      readonly sale: string;
+      readonly delivery: string;
+      readonly labour: string;
+    };
+    readonly waiver: { readonly percent: number; readonly leavesOut: readonly string[] };
+    readonly daysPerWeek: 5 | 7;
+    readonly unusedReturnCreditPercent: number;
+  };
+  readonly charging: {
+    readonly weekends: 'charged' | 'free';
+    readonly holidays: 'charged' | 'free';
+    readonly holidayDates: readonly string[];
+    readonly transit: 'charged' | 'free';
+  };
+  readonly terms: {
+    readonly quoteValidDays: number;
+    readonly holdDays: number;
+    readonly paymentDays: number;
+    readonly chargeEnds: 'off-hire notice' | 'collection';
+    readonly discountLimitPercent: number;
+    readonly text: readonly string[];
+  };
+  readonly deposit: { readonly percentOfGross: number; readonly reason: string };
+  readonly deliveryBands: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly up_to_km: number;
+    readonly delivery_minor: Minor;
+    readonly collection_minor: Minor;
+    readonly included_kg: number;
+    readonly per_extra_100_kg_minor: Minor;
+  }[];
+  /** What an hour of a crew costs when plans are compared, and when our people work. */
+  readonly labourMinorPerHour: Minor;
+  readonly turnaroundDays: number;
+  readonly liftLimit: Kilograms;
+  readonly houseRules: readonly HouseRule[];
+}
+
+export function parseHouse(json: unknown): Result<HouseFacts> {
+  const parsed = houseSchema.safeParse(json);
+  if (!parsed.success) {
+    const sentence = parsed.error.issues
+      .map((issue) => `House file, ${issue.path.join('.')}: ${issue.message}.`)
+      .join(' ');
+    return failed({ code: 'house-unreadable', sentence });
+  }
+  return ok(readHouse(parsed.data));
+}
+
+function readHouse(house: z.output<typeof houseSchema>): HouseFacts {
+  const { terms } = house;
+  return {
+    name: house.name,
+    line: house.line,
+    address: house.address,
+    telephone: house.telephone,
+    email: house.email,
+    registration: house.registration,
+    depots: house.depots,
+    pricing: {
+      currency: house.currency,
+      taxCategories: house.tax_categories.map(({ reason, ...category }) =>
+        reason === undefined ? category : { ...category, reason },
+      ),
+      taxOf: house.tax_of,
+      waiver: { percent: house.waiver.percent, leavesOut: house.waiver.leaves_out },
+      daysPerWeek: terms.days_per_week,
+      unusedReturnCreditPercent: terms.unused_return_credit_percent,
+    },
+    charging: {
+      weekends: terms.weekends,
+      holidays: terms.holidays,
+      holidayDates: terms.holiday_dates,
+      transit: terms.transit,
+    },
+    terms: {
+      quoteValidDays: terms.quote_valid_days,
+      holdDays: terms.hold_days,
+      paymentDays: terms.payment_days,
+      chargeEnds: terms.charge_ends,
+      discountLimitPercent: terms.discount_limit_percent,
+      text: terms.text,
+    },
+    deposit: { percentOfGross: house.deposit.new_customer_percent, reason: house.deposit.reason },
+    deliveryBands: house.delivery_bands,
+    labourMinorPerHour: house.labour_minor_per_hour,
+    turnaroundDays: house.turnaround_days,
+    liftLimit: kilograms(house.lift_limit_kg),
+    houseRules: house.house_rules,
+  };
+}
