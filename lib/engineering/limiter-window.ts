@@ -77,22 +77,22 @@ export function limiterWindow({
  *
  * @param window - Ends of the window. [N·m]
  * @param startingLow - Lowest torque needed to start. [N·m] range 0…1e6
- * @param neverExceed - The bound that startingLow is held against: never-exceed (low). [N·m] range 0…1e6
+ * @param neverExceedHigh - Highest torque that the never-exceed bound may really be. [N·m] range 0…1e6
  * @returns `open`, `narrow` (a warning, to be agreed before hire) or `impossible` (a refusal). [–]
  * @source House design.
  * @assumes Both torques are at the same place.
- * @example gradeWindow({ window: { low: newtonMetres(139), high: newtonMetres(120) }, startingLow: newtonMetres(60), neverExceed: newtonMetres(130) }) // => 'narrow'
+ * @example gradeWindow({ window: { low: newtonMetres(139), high: newtonMetres(120) }, startingLow: newtonMetres(60), neverExceedHigh: newtonMetres(130) }) // => 'narrow'
  */
 export function gradeWindow({
   window,
   startingLow,
-  neverExceed,
+  neverExceedHigh,
 }: {
   readonly window: LimiterWindow;
   readonly startingLow: NewtonMetres;
-  readonly neverExceed: NewtonMetres;
+  readonly neverExceedHigh: NewtonMetres;
 }): WindowGrade {
-  if (startingLow > neverExceed) return 'impossible';
+  if (startingLow > neverExceedHigh) return 'impossible';
   return window.low <= window.high ? 'open' : 'narrow';
 }
 
