@@ -29,8 +29,8 @@ export function chanceAtMost({ value, limit }: { readonly value: Spread; readonl
   const { low, nominal, high } = value;
   if (limit >= high) return ratio(1);
   if (limit < low) return ratio(0);
-  if (limit < nominal) return ratio((limit - low) ** 2 / ((high - low) * (nominal - low)));
-  return ratio(1 - (high - limit) ** 2 / ((high - low) * (high - nominal)));
+  if (limit < nominal) return ratio(((limit - low) / (high - low)) * ((limit - low) / (nominal - low)));
+  return ratio(1 - ((high - limit) / (high - low)) * ((high - limit) / (high - nominal)));
 }
 
 /**
