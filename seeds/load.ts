@@ -59,7 +59,6 @@ export const DEMO_ENQUIRIES = [
   'dam',
   'treatment-works',
   'contractor',
-  'depot-yard',
 ] as const;
 
 export function demoModels(): readonly Model[] {

@@ -11,8 +11,9 @@ import type { Unit } from '#lib/stock/unit.ts';
 
 const DEPOTS = ['VEN', 'HAL'] as const;
 const SEED = 41_907;
-/** One check in twelve falls due within weeks, so that a hire may meet one; the others leave a demo house usable for years. */
-const SOON_SHARE = 1 / 12;
+/** Of the pieces after the first two of a model one check in eight falls due within weeks, so that a hire may meet one; the others leave a demo house usable for years. */
+const SOON_SHARE = 1 / 8;
+const KEPT_READY = 2;
 const SOON_DAYS = { least: 6, spread: 110 };
 const LATER_DAYS = { least: 1100, spread: 1400 };
 
@@ -58,14 +59,14 @@ function makeUnit({ model, index, anchor, random }: MakeUnit): Unit {
     model: model.number,
     depot,
     bay: `${bayRow(model)}${String(1 + Math.floor(random() * 18)).padStart(2, '0')}`,
-    state: draw < 0.012 ? 'quarantine' : draw < 0.025 ? 'workshop' : 'ready',
-    inspectionDueOn: inspected ? addDays(anchor, dueIn(random)) : null,
-    calibrationDueOn: needsCalibration(model) ? addDays(anchor, dueIn(random)) : null,
+    state: index < KEPT_READY || draw > 0.05 ? 'ready' : draw > 0.025 ? 'workshop' : 'quarantine',
+    inspectionDueOn: inspected ? addDays(anchor, dueIn({ index, random })) : null,
+    calibrationDueOn: needsCalibration(model) ? addDays(anchor, dueIn({ index, random })) : null,
   };
 }
 
-function dueIn(random: Random): number {
-  const span = random() < SOON_SHARE ? SOON_DAYS : LATER_DAYS;
+function dueIn({ index, random }: { readonly index: number; readonly random: Random }): number {
+  const span = random() < SOON_SHARE && index >= KEPT_READY ? SOON_DAYS : LATER_DAYS;
   return span.least + Math.floor(random() * span.spread);
 }
 

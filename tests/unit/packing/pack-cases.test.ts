@@ -1,0 +1,88 @@
+import { describe, expect, it } from 'vitest';
+import { type CaseKind, type PackingInput, packCases } from '#lib/packing/pack-cases.ts';
+import { type Piece, pieceOf } from '#lib/packing/piece.ts';
+import { kilograms, metres } from '#lib/units/quantity.ts';
+import { demoModels } from '#seeds/load.ts';
+
+const SMALL: CaseKind = { name: 'Case, small', size: size([0.54, 0.36, 0.2]), mass: kilograms(2.6) };
+const LARGE: CaseKind = { name: 'Case, large', size: size([0.8, 0.5, 0.36]), mass: kilograms(7.9) };
+const LIMIT = kilograms(25);
+
+function size([length, width, height]: readonly [number, number, number]) {
+  return { length: metres(length), width: metres(width), height: metres(height) };
+}
+
+function demoPiece(number: string, serial: string | null = null): Piece {
+  const model = demoModels().find((each) => each.number === number);
+  if (model === undefined) throw new Error(`The demo catalogue has no ${number}.`);
+  return pieceOf({ model, serial });
+}
+
+function packed(pieces: readonly Piece[], change: Partial<PackingInput> = {}) {
+  return packCases({ pieces, liftLimit: LIMIT, cases: [LARGE, SMALL], transport: 'road', ...change });
+}
+
+describe('packing', () => {
+  it('puts every piece of the catalogue somewhere exactly once, and no case is heavier than the limit', () => {
+    const pieces = demoModels().map((model, index) => pieceOf({ model, serial: `N${index}` }));
+    const cases = packed(pieces);
+    const serials = cases.flatMap((each) => each.pieces.map(({ serial }) => serial));
+    expect(serials.sort()).toEqual(pieces.map(({ serial }) => serial).sort());
+    for (const each of cases.filter(({ name }) => name !== 'loose')) {
+      expect(each.mass).toBeLessThanOrEqual(LIMIT + 1e-9);
+      const own = each.name === SMALL.name ? SMALL.mass : LARGE.mass;
+      expect(each.mass).toBeCloseTo(own + each.pieces.reduce((sum, piece) => sum + piece.mass, 0), 9);
+    }
+    expect(cases.length).toBeLessThan(pieces.length / 2);
+    expect(cases.map(({ label }) => label)).toEqual(cases.map((_, index) => index + 1));
+  });
+
+  it('a long or heavy piece travels loose and is marked for who lifts it', () => {
+    const cases = packed([demoPiece('R-176'), demoPiece('K-214')]);
+    expect(cases.map(({ name, lift }) => [name, lift])).toEqual([
+      ['loose', 'two persons'],
+      ['loose', 'one person'],
+    ]);
+  });
+
+  it('fills a case by volume as well as by mass', () => {
+    const light = { ...demoPiece('W-121'), mass: kilograms(0.5), size: size([0.5, 0.34, 0.16]) };
+    expect(packed([light, light]).length).toBe(2);
+  });
+
+  it('adds up watt-hours and tells packs with their drive from packs alone', () => {
+    const [together] = packed([demoPiece('D-112'), demoPiece('S-151')]);
+    expect(together?.wattHours).toBe(3 * 99);
+    expect(together?.dangerousGoods[0]?.sentence).toMatch(
+      /^UN 3481, .*3 packs, the largest of 99 Wh, 297 Wh together\. Small batteries/,
+    );
+    const [alone] = packed([demoPiece('S-164')]);
+    expect(alone?.dangerousGoods[0]?.un).toBe('UN 3480');
+    expect(alone?.dangerousGoods[0]?.sentence).toContain('Class 9 in full');
+  });
+
+  it('by air the state of charge is named, and packs alone go by cargo aircraft', () => {
+    const [drive] = packed([demoPiece('D-131')], { transport: 'air' });
+    expect(drive?.dangerousGoods[0]?.sentence).toContain('charged to 30 % or less, packing instruction 966');
+    const [pack] = packed([demoPiece('S-156')], { transport: 'air' });
+    expect(pack?.dangerousGoods[0]?.sentence).toContain('cargo aircraft only');
+  });
+
+  it('a petrol drive is drained, a can is empty and a hose is vented, each with its source', () => {
+    const cases = packed([demoPiece('D-316'), demoPiece('S-231'), demoPiece('S-203')]);
+    const notes = cases.flatMap((each) => each.dangerousGoods);
+    expect(notes.map(({ id }) => id).sort()).toEqual([
+      'drained petrol machine',
+      'empty fuel can',
+      'vented air equipment',
+    ]);
+    expect(notes.every(({ source, un, sentence }) => source !== '' && un === null && sentence !== '')).toBe(true);
+    expect(notes.find(({ id }) => id === 'drained petrol machine')?.source).toContain('special provision 363');
+  });
+
+  it('the same pieces in another order give the same cases', () => {
+    const pieces = ['D-131', 'H-126', 'W-112', 'R-107', 'C-207', 'S-156'].map((number) => demoPiece(number));
+    const names = (cases: ReturnType<typeof packed>) => cases.map((each) => each.pieces.map(({ number }) => number));
+    expect(names(packed([...pieces].reverse()))).toEqual(names(packed(pieces)));
+  });
+});
