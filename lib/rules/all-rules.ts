@@ -1,0 +1,76 @@
+/*
+ * Every rule of the house in one list, and the ways to look through it.
+ * Invariant: ids are unique; the order is fixed.
+ * Not here: asking the rules (kits, checking).
+ * Read next: rule.ts.
+ */
+import { BURIED_RULES } from './buried.ts';
+import { COUNTING_RULES } from './counting.ts';
+import { COUPLING_RULES } from './couplings.ts';
+import type { Scope } from './facts.ts';
+import { HOUSE_RULES } from './house.ts';
+import { METHOD_RULES } from './method.ts';
+import { NO_WHEEL_RULES } from './no-wheel.ts';
+import { PEOPLE_RULES } from './people.ts';
+import { PLACE_RULES } from './place.ts';
+import { REACH_RULES } from './reach.ts';
+import { RESTRAINT_RULES } from './restraint.ts';
+import { RESTRAINT_SITE_RULES } from './restraint-site.ts';
+import type { Rule, RuleOf } from './rule.ts';
+import { SPEED_RULES } from './speed.ts';
+import { STEM_RULES } from './stem.ts';
+import { TORQUE_RULES } from './torque.ts';
+import { WHEEL_RULES } from './wheel.ts';
+
+export const RULES: readonly Rule[] = [
+  ...STEM_RULES,
+  ...WHEEL_RULES,
+  ...NO_WHEEL_RULES,
+  ...BURIED_RULES,
+  ...REACH_RULES,
+  ...TORQUE_RULES,
+  ...SPEED_RULES,
+  ...RESTRAINT_RULES,
+  ...RESTRAINT_SITE_RULES,
+  ...PLACE_RULES,
+  ...METHOD_RULES,
+  ...COUNTING_RULES,
+  ...PEOPLE_RULES,
+  ...HOUSE_RULES,
+  ...COUPLING_RULES,
+];
+
+/** What a person reads of a rule. */
+export interface ListedRule {
+  readonly id: string;
+  readonly topic: string;
+  readonly title: string;
+  readonly scope: Scope;
+  readonly severity: string;
+  readonly source: string;
+  readonly speaks_of: readonly string[];
+}
+
+export function listRules(): readonly ListedRule[] {
+  return RULES.map(({ id, topic, title, scope, severity, source, speaksOf }) => ({
+    id,
+    topic,
+    title,
+    scope,
+    severity,
+    source,
+    speaks_of: speaksOf,
+  }));
+}
+
+/** The rules by scope, typed for their facts. */
+export const RULES_OF: { readonly [S in Scope]: readonly RuleOf<S>[] } = {
+  line: RULES.filter((rule) => rule.scope === 'line'),
+  part: RULES.filter((rule) => rule.scope === 'part'),
+  case: RULES.filter((rule) => rule.scope === 'case'),
+  pair: RULES.filter((rule) => rule.scope === 'pair'),
+  core: RULES.filter((rule) => rule.scope === 'core'),
+  grip: RULES.filter((rule) => rule.scope === 'grip'),
+  reaction: RULES.filter((rule) => rule.scope === 'reaction'),
+  whole: RULES.filter((rule) => rule.scope === 'whole'),
+};
