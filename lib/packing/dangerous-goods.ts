@@ -14,6 +14,8 @@ export interface DangerousGoods {
   /** UN number as it stands on the paper, or null where the goods are outside the rules. */
   readonly un: string | null;
   readonly wattHours: WattHours;
+  /** In full, or eased by a special provision, or outside the rules. */
+  readonly route: 'full' | 'eased' | 'outside';
   readonly sentence: string;
   readonly source: string;
 }
@@ -82,6 +84,7 @@ function lithiumLine({ pieces, gross, transport }: CaseQuestion): readonly Dange
       id: 'lithium',
       un,
       wattHours: wattHours(energy),
+      route: small ? 'eased' : 'full',
       sentence: `${head}. ${route}.${tellAir({ withEquipment, transport })}`,
       source: SP188,
     },
@@ -115,5 +118,7 @@ interface NoteQuestion {
 }
 
 function noteFor({ pieces, kind, line }: NoteQuestion): readonly DangerousGoods[] {
-  return pieces.some((piece) => piece.kind === kind) ? [{ ...line, un: null, wattHours: wattHours(0) }] : [];
+  return pieces.some((piece) => piece.kind === kind)
+    ? [{ ...line, un: null, wattHours: wattHours(0), route: 'outside' }]
+    : [];
 }

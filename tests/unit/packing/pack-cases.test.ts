@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { caseKinds } from '#lib/packing/case-kinds.ts';
+import { consignmentOf } from '#lib/packing/consignment.ts';
 import { type CaseKind, type PackingInput, packCases } from '#lib/packing/pack-cases.ts';
 import { type Piece, pieceOf } from '#lib/packing/piece.ts';
 import { kilograms, metres } from '#lib/units/quantity.ts';
@@ -84,5 +86,25 @@ describe('packing', () => {
     const pieces = ['D-131', 'H-126', 'W-112', 'R-107', 'C-207', 'S-156'].map((number) => demoPiece(number));
     const names = (cases: ReturnType<typeof packed>) => cases.map((each) => each.pieces.map(({ number }) => number));
     expect(names(packed([...pieces].reverse()))).toEqual(names(packed(pieces)));
+  });
+
+  it('takes the house’s own cases, smaller inside than out', () => {
+    const models = demoModels();
+    const kinds = caseKinds(models);
+    expect(kinds.map(({ name }) => name)).toEqual(['Case, small', 'Case, large, with wheels']);
+    expect(kinds[0]?.size.length).toBeCloseTo(0.53, 9);
+    const cases = packed([demoPiece('H-126'), demoPiece('W-303')], { cases: kinds });
+    expect(cases.map(({ name }) => name)).toEqual(['Case, small']);
+  });
+
+  it('counts the thousand points of a load without the small packs', () => {
+    expect(consignmentOf(packed([demoPiece('D-112')])).sentence).toBe(
+      'No goods that count for the thousand-point sum of ADR 1.1.3.6.',
+    );
+    const few = consignmentOf(packed([demoPiece('D-153'), demoPiece('S-164')]));
+    expect(few).toMatchObject({ points: 3 * 17, within: true });
+    const many = consignmentOf(packed(Array.from({ length: 30 }, () => demoPiece('D-153'))));
+    expect(many.within).toBe(false);
+    expect(many.sentence).toContain('above the limit');
   });
 });

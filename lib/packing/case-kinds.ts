@@ -1,0 +1,26 @@
+/*
+ * The cases of a catalogue as packing sees them.
+ * Invariant: the inside is smaller than the case by its walls.
+ * Not here: putting pieces in (pack-cases.ts).
+ * Read next: pack-cases.ts.
+ */
+import type { Model } from '#lib/equipment/model.ts';
+import { metres } from '#lib/units/quantity.ts';
+import type { CaseKind } from './pack-cases.ts';
+
+/** Wall and foam on each side, m. Common practice, no source. */
+const WALL = 0.015;
+
+export function caseKinds(models: readonly Model[]): readonly CaseKind[] {
+  return models
+    .filter((model) => model.role === 'accessory' && model.facts.kind === 'case')
+    .map((model) => ({
+      name: model.name,
+      size: {
+        length: metres(model.case.length - 2 * WALL),
+        width: metres(model.case.width - 2 * WALL),
+        height: metres(model.case.height - 2 * WALL),
+      },
+      mass: model.mass,
+    }));
+}
