@@ -49,6 +49,10 @@ const gearSchema = z
     path: ['rated_torque_nm'],
     message: 'is above the stall torque',
   })
+  .refine((gear) => gear.curve === undefined || spansGear({ ...gear, curve: gear.curve }), {
+    path: ['curve'],
+    message: 'does not run from free speed without torque to stall torque without speed',
+  })
   .transform(
     (gear): Gear => ({
       name: gear.name,
@@ -60,6 +64,28 @@ const gearSchema = z
         : { curve: gear.curve.map((at) => ({ torque: newtonMetres(at.torque_nm), speed: perMinute(at.speed_rpm) })) }),
     }),
   );
+
+interface CurvedGear {
+  readonly stall_torque_nm: number;
+  readonly free_speed_rpm: number;
+  readonly curve: readonly { readonly torque_nm: number; readonly speed_rpm: number }[];
+}
+
+/** Torque rises and speed falls from one end of the curve to the other. */
+function spansGear({ stall_torque_nm, free_speed_rpm, curve }: CurvedGear): boolean {
+  const ends = [curve[0], curve.at(-1)];
+  const falls = curve.every((at, index) => {
+    const before = curve[index - 1];
+    return before === undefined || (at.torque_nm > before.torque_nm && at.speed_rpm < before.speed_rpm);
+  });
+  return (
+    falls &&
+    ends[0]?.torque_nm === 0 &&
+    ends[0].speed_rpm === free_speed_rpm &&
+    ends[1]?.torque_nm === stall_torque_nm &&
+    ends[1].speed_rpm === 0
+  );
+}
 
 const batterySchema = z
   .strictObject({

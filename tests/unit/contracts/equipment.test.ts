@@ -63,6 +63,19 @@ describe('models in catalogue files', () => {
     expect(sentenceOf([spoiled])).toBe('D-112, facts.gears[0].rated_torque_nm: is above the stall torque.');
   });
 
+  it('refuses a curve that does not end at stall torque', () => {
+    const spoiled = oneDrive((_, facts) => {
+      const curve = [
+        { torque_nm: 0, speed_rpm: 90 },
+        { torque_nm: 18, speed_rpm: 0 },
+      ];
+      facts.gears = [{ name: 'only', stall_torque_nm: 20, rated_torque_nm: 11, free_speed_rpm: 90, curve }];
+    });
+    expect(sentenceOf([spoiled])).toBe(
+      'D-112, facts.gears[0].curve: does not run from free speed without torque to stall torque without speed.',
+    );
+  });
+
   it('names a key that it does not know, so that a misspelt fact is never lost', () => {
     const spoiled = oneDrive((drive) => {
       drive.mass_lb = 9;
