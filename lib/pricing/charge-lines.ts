@@ -6,7 +6,7 @@
  */
 import { invariant } from '#lib/kernel/invariant.ts';
 import { type Minor, roundMinor, toMinor } from '#lib/money/money.ts';
-import type { PricedLine } from './price-plan.ts';
+import type { PricedLine } from './priced-plan.ts';
 import { tellAmount, tellCount } from './tell.ts';
 import type { DeliveryBand, Discount, LabourCharge, PricingTerms } from './terms.ts';
 

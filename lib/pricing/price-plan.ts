@@ -2,58 +2,18 @@
  * Prices a plan: hire, workshop enquiries, sale items, waiver, delivery, labour, discount, tax and totals.
  * Invariant: every line says how it came about; the net total is the sum of the lines; tax is per category.
  * Not here: which equipment it takes (kits, fleet) and when a quote may be issued (services).
- * Read next: best-rate.ts, tax-totals.ts.
+ * Read next: priced-plan.ts, best-rate.ts, tax-totals.ts.
  */
 import type { Model } from '#lib/equipment/model.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
-import { type Minor, roundMinor, sumMinor, toMinor } from '#lib/money/money.ts';
+import { roundMinor, sumMinor, toMinor } from '#lib/money/money.ts';
 import { bestRate } from './best-rate.ts';
 import { deliveryLines, discountLine, labourLine, waiverLine } from './charge-lines.ts';
+import type { PricedLine, PricedPlan } from './priced-plan.ts';
 import { purchaseDays } from './purchase-days.ts';
-import { type TaxSum, taxTotals } from './tax-totals.ts';
+import { taxTotals } from './tax-totals.ts';
 import { tellAmount, tellCount } from './tell.ts';
 import type { DeliveryBand, DepositTerms, Discount, LabourCharge, PricingTerms } from './terms.ts';
-
-export const PRICED_KINDS = [
-  'hire',
-  'workshop enquiry',
-  'sale',
-  'waiver',
-  'delivery',
-  'collection',
-  'labour',
-  'discount',
-] as const;
-export type PricedKind = (typeof PRICED_KINDS)[number];
-
-export interface PricedLine {
-  readonly kind: PricedKind;
-  /** Model number, or empty where the line is not a model. */
-  readonly number: string;
-  readonly name: string;
-  readonly quantity: number;
-  readonly unit_minor: Minor;
-  readonly net_minor: Minor;
-  /** Tax category code. */
-  readonly tax: string;
-  /** How it came about. */
-  readonly sentence: string;
-  /** Days of hire after which buying would have been cheaper; null where it never is or does not apply. */
-  readonly purchase_after_days: number | null;
-}
-
-export interface PricedPlan {
-  readonly currency: string;
-  readonly days: number;
-  readonly lines: readonly PricedLine[];
-  readonly hire_minor: Minor;
-  readonly taxes: readonly TaxSum[];
-  readonly net_minor: Minor;
-  readonly tax_minor: Minor;
-  readonly gross_minor: Minor;
-  readonly deposit_minor: Minor;
-  readonly notes: readonly string[];
-}
 
 export interface PricingInput {
   readonly items: readonly { readonly model: Model; readonly count: number }[];
