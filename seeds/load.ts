@@ -5,12 +5,14 @@
  * Read next: units.ts, equipment/, enquiries/.
  */
 import { readFileSync } from 'node:fs';
-import { z } from 'zod';
+import { type CustomerFacts, parseCustomers } from '#lib/contracts/customer.ts';
+import { parseEnquiryFile } from '#lib/contracts/enquiry-file.ts';
 import { parseModels } from '#lib/contracts/equipment.ts';
-import { type HouseFacts, type HouseJson, houseSchema, parseHouse } from '#lib/contracts/house.ts';
+import { type HouseFacts, parseHouse } from '#lib/contracts/house.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import type { IsoDate } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
+import type { Result } from '#lib/kernel/result.ts';
 import type { Unit } from '#lib/stock/unit.ts';
 import { makeUnits } from './units.ts';
 
@@ -18,28 +20,6 @@ const EQUIPMENT_FILES = ['drives', 'heads', 'adapters', 'extensions', 'restraint
 
 /** Pieces of each counted model on the shelves of a depot; nobody gives them serial numbers. */
 const COUNTED_PIECES = 60;
-
-const customerSchema = z.strictObject({
-  code: z.string(),
-  name: z.string(),
-  address: z.array(z.string()),
-  contact: z.string(),
-  email: z.string(),
-  /** Id of a delivery band of the house. */
-  delivery_band: z.string(),
-  account: z.enum(['credit', 'new']),
-  since: z.string(),
-});
-export type DemoCustomer = z.infer<typeof customerSchema>;
-
-const enquirySchema = z.strictObject({
-  id: z.string(),
-  title: z.string(),
-  /** Code of a demo customer. */
-  customer: z.string(),
-  list: z.string(),
-  site: z.record(z.string(), z.unknown()),
-});
 
 export interface DemoEnquiry {
   readonly id: string;
@@ -62,10 +42,7 @@ export const DEMO_ENQUIRIES = [
 ] as const;
 
 export function demoModels(): readonly Model[] {
-  const entries = EQUIPMENT_FILES.flatMap((name) => z.array(z.unknown()).parse(readJson(`equipment/${name}.json`)));
-  const parsed = parseModels(entries);
-  invariant(parsed.ok, parsed.ok ? '' : parsed.reason.sentence);
-  return parsed.value;
+  return valueOf(parseModels(EQUIPMENT_FILES.flatMap((name) => readJson(`equipment/${name}.json`))));
 }
 
 /** Checks fall due relative to the anchor, the day on which the demo house is loaded. */
@@ -74,35 +51,34 @@ export function demoUnits({ anchor }: { readonly anchor: IsoDate }): readonly Un
 }
 
 export function demoCountedStock(): Readonly<Record<string, number>> {
-  return Object.fromEntries(
-    demoModels()
-      .filter((model) => model.counted)
-      .map((model) => [model.number, COUNTED_PIECES]),
-  );
+  const counted = demoModels().filter((model) => model.counted);
+  return Object.fromEntries(counted.map((model) => [model.number, COUNTED_PIECES]));
 }
 
 export function demoHouse(): HouseFacts {
-  const parsed = parseHouse(demoHouseJson());
-  invariant(parsed.ok, parsed.ok ? '' : parsed.reason.sentence);
-  return parsed.value;
+  return valueOf(parseHouse(demoHouseJson()));
 }
 
-/** As it is stored. */
-export function demoHouseJson(): HouseJson {
-  const json = readJson('house.json');
-  houseSchema.parse(json);
-  return json as HouseJson;
+/** As it is stored; demoHouse reads it. */
+export function demoHouseJson(): unknown {
+  return readJson('house.json');
 }
 
-export function demoCustomers(): readonly DemoCustomer[] {
-  return z.array(customerSchema).parse(readJson('customers.json'));
+export function demoCustomers(): readonly CustomerFacts[] {
+  return valueOf(parseCustomers(readJson('customers.json')));
 }
 
 export function demoEnquiries(): readonly DemoEnquiry[] {
   return DEMO_ENQUIRIES.map((id) => {
-    const { list, ...enquiry } = enquirySchema.parse(readJson(`enquiries/${id}.json`));
+    const { list, ...enquiry } = valueOf(parseEnquiryFile(readJson(`enquiries/${id}.json`)));
     return { ...enquiry, listName: list, listText: readText(`enquiries/${list}`) };
   });
+}
+
+/** Demo data that cannot be read is a slip of whoever changed it. */
+function valueOf<Value>(result: Result<Value>): Value {
+  invariant(result.ok, result.ok ? '' : result.reason.sentence);
+  return result.value;
 }
 
 function readJson(path: string): unknown {

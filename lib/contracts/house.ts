@@ -54,7 +54,7 @@ const ruleSchema = z.strictObject({
   sentence: text,
 });
 
-export const houseSchema = z
+const houseSchema = z
   .strictObject({
     name: text,
     line: text,
@@ -86,8 +86,6 @@ export const houseSchema = z
       }
     }
   });
-
-export type HouseJson = z.input<typeof houseSchema>;
 
 export interface HouseFacts {
   readonly name: string;

@@ -16,7 +16,7 @@ import {
 const ANCHOR = '2030-06-03';
 
 function houseWith(change: (house: Record<string, unknown>) => void): string {
-  const house = structuredClone(demoHouseJson()) as unknown as Record<string, unknown>;
+  const house = structuredClone(demoHouseJson()) as Record<string, unknown>;
   change(house);
   const parsed = parseHouse(house);
   return parsed.ok ? 'no error' : parsed.reason.sentence;
