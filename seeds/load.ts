@@ -42,7 +42,7 @@ export const DEMO_ENQUIRIES = [
 ] as const;
 
 export function demoModels(): readonly Model[] {
-  return valueOf(parseModels(EQUIPMENT_FILES.flatMap((name) => readJson(`equipment/${name}.json`))));
+  return readOrStop(parseModels(EQUIPMENT_FILES.flatMap((name) => readJson(`equipment/${name}.json`))));
 }
 
 /** Checks fall due relative to the anchor, the day on which the demo house is loaded. */
@@ -56,7 +56,7 @@ export function demoCountedStock(): Readonly<Record<string, number>> {
 }
 
 export function demoHouse(): HouseFacts {
-  return valueOf(parseHouse(demoHouseJson()));
+  return readOrStop(parseHouse(demoHouseJson()));
 }
 
 /** As it is stored; demoHouse reads it. */
@@ -65,18 +65,18 @@ export function demoHouseJson(): unknown {
 }
 
 export function demoCustomers(): readonly CustomerFacts[] {
-  return valueOf(parseCustomers(readJson('customers.json')));
+  return readOrStop(parseCustomers(readJson('customers.json')));
 }
 
 export function demoEnquiries(): readonly DemoEnquiry[] {
   return DEMO_ENQUIRIES.map((id) => {
-    const { list, ...enquiry } = valueOf(parseEnquiryFile(readJson(`enquiries/${id}.json`)));
+    const { list, ...enquiry } = readOrStop(parseEnquiryFile(readJson(`enquiries/${id}.json`)));
     return { ...enquiry, listName: list, listText: readText(`enquiries/${list}`) };
   });
 }
 
 /** Demo data that cannot be read is a slip of whoever changed it. */
-function valueOf<Value>(result: Result<Value>): Value {
+function readOrStop<Value>(result: Result<Value>): Value {
   invariant(result.ok, result.ok ? '' : result.reason.sentence);
   return result.value;
 }

@@ -12,9 +12,10 @@ export type LiftMark = (typeof LIFT_MARKS)[number];
 export interface Lift {
   readonly mark: LiftMark;
   readonly sentence: string;
+  readonly source: string;
 }
 
-export const LIFT_SOURCE =
+const LIFT_SOURCE =
   'HSE L23, guidance to the Manual Handling Operations Regulations: filter of 25 kg (men) and 16 kg (women) between knuckle and elbow, close to the body; two persons lift two thirds of the sum. A filter, not a limit in law.';
 
 /** kg: 16 and 25 from the filter for one person, 2/3 of 2 × 25 for two. */
@@ -23,6 +24,10 @@ const ONE_PERSON = 25;
 const TWO_PERSONS = (2 / 3) * (2 * ONE_PERSON);
 
 export function liftMark(mass: Kilograms): Lift {
+  return { ...judge(mass), source: LIFT_SOURCE };
+}
+
+function judge(mass: Kilograms): Omit<Lift, 'source'> {
   if (mass <= ONE_PERSON_ALL) return { mark: 'one person', sentence: 'Below the filter for one person.' };
   if (mass <= ONE_PERSON)
     return {

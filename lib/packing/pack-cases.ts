@@ -7,7 +7,7 @@
 import type { CaseSize } from '#lib/equipment/model.ts';
 import { type Kilograms, kilograms, type WattHours, wattHours } from '#lib/units/quantity.ts';
 import { type DangerousGoods, dangerousGoods, type Transport } from './dangerous-goods.ts';
-import { type LiftMark, liftMark } from './lift-mark.ts';
+import { type Lift, liftMark } from './lift-mark.ts';
 import type { Piece } from './piece.ts';
 
 export interface CaseKind {
@@ -25,8 +25,8 @@ export interface PackedCase {
   readonly pieces: readonly Piece[];
   /** Gross. */
   readonly mass: Kilograms;
-  readonly lift: LiftMark;
-  readonly liftSentence: string;
+  /** Who lifts it, and on whose authority. */
+  readonly lift: Lift;
   readonly wattHours: WattHours;
   readonly dangerousGoods: readonly DangerousGoods[];
 }
@@ -133,15 +133,13 @@ interface Filled {
 }
 
 function finish({ label, name, pieces, mass, transport }: Filled): PackedCase {
-  const lift = liftMark(mass);
   const energy = pieces.reduce((sum, { lithium }) => sum + (lithium === null ? 0 : lithium.energy * lithium.packs), 0);
   return {
     label,
     name,
     pieces,
     mass,
-    lift: lift.mark,
-    liftSentence: lift.sentence,
+    lift: liftMark(mass),
     wattHours: wattHours(energy),
     dangerousGoods: dangerousGoods({ pieces, gross: mass, transport }),
   };

@@ -41,7 +41,7 @@ describe('packing', () => {
 
   it('a long or heavy piece travels loose and is marked for who lifts it', () => {
     const cases = packed([demoPiece('R-176'), demoPiece('K-214')]);
-    expect(cases.map(({ name, lift }) => [name, lift])).toEqual([
+    expect(cases.map(({ name, lift }) => [name, lift.mark])).toEqual([
       ['loose', 'two persons'],
       ['loose', 'one person'],
     ]);
