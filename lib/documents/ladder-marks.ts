@@ -46,8 +46,8 @@ export function directionMarks(subject: LadderSubject, direction: Direction): Di
   const bounds = otherBounds(subject, direction);
   const print = (value: number) => torqueText(value, subject.system);
   const labels: Mark[] = [
-    { torque: Number(duty.running.nominal), words: `Run ${rangeText(duty.running, subject.system)}`, role: 'needed', bold: false },
-    { torque: Number(duty.starting.nominal), words: `Start ${rangeText(duty.starting, subject.system)}`, role: 'needed', bold: false },
+    { torque: Number(duty.running.nominal), words: `Run\u00a0${rangeText(duty.running, subject.system)}`, role: 'needed', bold: false },
+    { torque: Number(duty.starting.nominal), words: `Start\u00a0${rangeText(duty.starting, subject.system)}`, role: 'needed', bold: false },
     { torque: never, words: `Never above ${print(never)} (${duty.neverExceed.kind}, ${duty.neverExceed.torque.basis})`, role: 'never', bold: true },
     ...bounds,
   ];
@@ -102,12 +102,12 @@ function settingsWindow(settings: DirectionSettings): DirectionMarks['window'] {
 }
 
 function torqueText(value: number, system: UnitSystem): string {
-  return formatQuantity({ value, unit: 'N·m', system });
+  return formatQuantity({ value, unit: 'N·m', system }).replace(/ (?=\S+$)/, '\u00a0');
 }
 
 function rangeText(value: Known<'N·m'>, system: UnitSystem): string {
-  const likely = torqueText(value.nominal, system).replace(/ \S+$/, '');
-  return value.low === value.high ? torqueText(value.nominal, system) : `${formatRange(value, system)}, likely ${likely}`;
+  const likely = torqueText(value.nominal, system).replace(/\s\S+$/, '');
+  return value.low === value.high ? torqueText(value.nominal, system) : `${formatRange(value, system).replace(/ (?=\S+$)/, '\u00a0')}, likely\u00a0${likely}`;
 }
 
 function capital(words: string): string {

@@ -18,7 +18,7 @@ const BOLD = [
   549, 585, 626, 502, 626, 585, 371, 626, 638, 283, 283, 588, 283, 960, 638, 617, 626, 626, 434, 493, 406, 638, 547, 830, 560, 548, 484, 389, 551, 389, 572,
 ];
 
-const NARROW = new Set(['·', '°', '’', '‘', '′', '|']);
+const NARROW = new Set(['\u00a0', '·', '°', '’', '‘', '′', '|']);
 const WIDE = new Set(['—', '…', '→', '←', '™', 'Ж', 'Ш', 'Щ', 'Ю', 'М', 'Ω', 'ш', 'щ', 'ю', 'ж', 'м']);
 
 export interface TextStyle {
@@ -36,7 +36,7 @@ export function textWidth(text: string, style: TextStyle): number {
   return (thousandths / 1000) * style.size;
 }
 
-/** Breaks a text at spaces so that no line is wider than allowed; a single longer word is cut with an ellipsis. */
+/** Breaks a text at spaces (never at a no-break space, which prints as a plain one) so that no line is wider than allowed; a single longer word is cut with an ellipsis. */
 export function wrapText(text: string, box: TextStyle & { readonly width: number; readonly maxLines: number }): readonly string[] {
   const lines: string[] = [];
   let line = '';
@@ -49,10 +49,14 @@ export function wrapText(text: string, box: TextStyle & { readonly width: number
     }
   }
   if (line !== '') lines.push(line);
-  if (lines.length <= box.maxLines) return lines;
-  const kept = lines.slice(0, box.maxLines);
+  if (lines.length <= box.maxLines) return lines.map(plainSpaces);
+  const kept = lines.slice(0, box.maxLines).map(plainSpaces);
   const last = kept[box.maxLines - 1] ?? '';
   return [...kept.slice(0, -1), cutToWidth(`${last} …`, box)];
+}
+
+function plainSpaces(text: string): string {
+  return text.replace(/\u00a0/g, ' ');
 }
 
 function cutToWidth(text: string, box: TextStyle & { readonly width: number }): string {

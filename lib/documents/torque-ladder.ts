@@ -185,6 +185,6 @@ function footNotes(scale: TorqueScale, sides: readonly DirectionMarks[]): readon
 }
 
 function described(sides: readonly DirectionMarks[], chain: readonly Mark[]): string {
-  const told = sides.map((side) => `${side.direction === 'opening' ? 'Opening' : 'Closing'}: ${side.labels.map((label) => label.words).join('; ')}.`);
-  return [...told, ...(chain.length > 0 ? [`Chain: ${chain.map((mark) => mark.words).join('; ')}.`] : [])].join(' ');
+  const told = sides.map((side) => `${side.direction === 'opening' ? 'Opening' : 'Closing'}: ${side.labels.map((label) => label.words.replace(/\u00a0/g, ' ')).join('; ')}.`);
+  return [...told, ...(chain.length > 0 ? [`Chain: ${chain.map((mark) => mark.words.replace(/\u00a0/g, ' ')).join('; ')}.`] : [])].join(' ');
 }
