@@ -1,0 +1,56 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { caseKinds } from '#lib/packing/case-kinds.ts';
+import { packCases } from '#lib/packing/pack-cases.ts';
+import { pieceOf } from '#lib/packing/piece.ts';
+import { kilograms } from '#lib/units/quantity.ts';
+import { demoModels } from '#seeds/load.ts';
+
+const MODELS = demoModels();
+const CASES = caseKinds(MODELS);
+const volume = (size: { readonly length: number; readonly width: number; readonly height: number }): number =>
+  size.length * size.width * size.height;
+
+describe('packing', () => {
+  it('loses and doubles no piece, keeps every case under the limit and its volume, and sends loose only what fits no empty case', () => {
+    let checked = 0;
+    let cased = 0;
+    const picks = fc.array(fc.integer({ min: 0, max: MODELS.length - 1 }), { minLength: 1, maxLength: 40 });
+    fc.assert(
+      fc.property(picks, fc.integer({ min: 12, max: 40 }), (chosen, limit) => {
+        const pieces = chosen.flatMap((at, index) => {
+          const model = MODELS[at];
+          return model === undefined ? [] : [pieceOf({ model, serial: `N${index}` })];
+        });
+        const packed = packCases({ pieces, liftLimit: kilograms(limit), cases: CASES, transport: 'road' });
+        expect(packed.flatMap((each) => each.pieces.map(({ serial }) => serial)).sort()).toEqual(
+          pieces.map(({ serial }) => serial).sort(),
+        );
+        for (const each of packed) {
+          const kind = CASES.find(({ name }) => name === each.name);
+          if (kind === undefined) {
+            expect(each.pieces.length).toBe(1);
+            const [piece] = each.pieces;
+            if (piece !== undefined) {
+              const alone = packCases({
+                pieces: [piece],
+                liftLimit: kilograms(limit),
+                cases: CASES,
+                transport: 'road',
+              });
+              expect(alone[0]?.name).toBe('loose');
+            }
+          } else {
+            expect(each.mass).toBeLessThanOrEqual(limit + 1e-9);
+            expect(each.pieces.reduce((sum, { size }) => sum + volume(size), 0)).toBeLessThanOrEqual(volume(kind.size));
+            cased += 1;
+          }
+          checked += 1;
+        }
+      }),
+      { seed: 7_301, numRuns: 150 },
+    );
+    process.stdout.write(`packing: ${checked} cases and loose pieces checked\n`);
+    expect(cased).toBeGreaterThan(100);
+  });
+});
