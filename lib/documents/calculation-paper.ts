@@ -21,18 +21,36 @@ export interface CalculationInput {
 export function calculationPaper(input: CalculationInput): Paper {
   const { context } = input;
   const classes = gatherClasses(input.lines);
-  const facts = [...siteFacts(context), { label: 'Covers', value: `${countText(input.lines.length, 'line')} in ${classes.length} ${classes.length === 1 ? 'class' : 'classes'}` }, { label: 'Issued', value: dateText(context.issuedOn) }];
+  const facts = [
+    ...siteFacts(context),
+    {
+      label: 'Covers',
+      value: `${countText(input.lines.length, 'line')} in ${classes.length} ${classes.length === 1 ? 'class' : 'classes'}`,
+    },
+    { label: 'Issued', value: dateText(context.issuedOn) },
+  ];
   return {
     ...paperHead(context, { kind: 'calculation sheet', title: 'Calculation sheet', facts }),
     blocks: [
-      { kind: 'text', tone: 'plain', text: 'Every value has a low, a likely and a high end; results carry the whole range. Check any step by hand with the inputs beside it.' },
+      {
+        kind: 'text',
+        tone: 'plain',
+        text: 'Every value has a low, a likely and a high end; results carry the whole range. Check any step by hand with the inputs beside it.',
+      },
       { kind: 'text', tone: 'muted', text: BASIS_LEGEND },
-      ...classes.flatMap((one, index) => classBlocks({ one, of: classes.length, system: context.system, first: index === 0 ? 'first' : 'later' })),
+      ...classes.flatMap((one, index) =>
+        classBlocks({ one, of: classes.length, system: context.system, first: index === 0 ? 'first' : 'later' }),
+      ),
     ],
   };
 }
 
-function classBlocks(asked: { readonly one: PaperClass; readonly of: number; readonly system: UnitSystem; readonly first: 'first' | 'later' }): readonly Block[] {
+function classBlocks(asked: {
+  readonly one: PaperClass;
+  readonly of: number;
+  readonly system: UnitSystem;
+  readonly first: 'first' | 'later';
+}): readonly Block[] {
   const { one, system } = asked;
   const duty: Block[] = [
     { kind: 'heading', level: 1, text: `Class ${one.number} of ${asked.of}: ${valveWords(one.line)}` },
@@ -42,7 +60,11 @@ function classBlocks(asked: { readonly one: PaperClass; readonly of: number; rea
     stepTable(one.duty.steps, system),
   ];
   if (one.assembly === null || one.assembly.steps.length === 0) return pageStart(asked.first, duty);
-  return pageStart(asked.first, [...duty, { kind: 'heading', level: 2, text: `What the equipment does: ${partNumbers(one.assembly)}` }, stepTable(one.assembly.steps, system)]);
+  return pageStart(asked.first, [
+    ...duty,
+    { kind: 'heading', level: 2, text: `What the equipment does: ${partNumbers(one.assembly)}` },
+    stepTable(one.assembly.steps, system),
+  ]);
 }
 
 function pageStart(first: 'first' | 'later', blocks: readonly Block[]): readonly Block[] {
@@ -52,15 +74,56 @@ function pageStart(first: 'first' | 'later', blocks: readonly Block[]): readonly
 function boundsTable(one: PaperClass, system: UnitSystem): Block {
   const rows = one.duty.bounds
     .toSorted((a, b) => a.torque.low - b.torque.low || a.kind.localeCompare(b.kind))
-    .map((bound): TableRow => ({ cells: [bound.kind, bound.directions.join(' and '), rangeText(bound.torque, system), `${BASIS_MARKS[bound.torque.basis]}  ${bound.torque.source}`] }));
-  return { kind: 'table', columns: [{ label: 'Never above: bound', share: 20 }, { label: 'Direction', share: 18 }, { label: 'Torque', share: 24, align: 'right' }, { label: 'Basis', share: 38 }], rows, dense: true };
+    .map(
+      (bound): TableRow => ({
+        cells: [
+          bound.kind,
+          bound.directions.join(' and '),
+          rangeText(bound.torque, system),
+          `${BASIS_MARKS[bound.torque.basis]}  ${bound.torque.source}`,
+        ],
+      }),
+    );
+  return {
+    kind: 'table',
+    columns: [
+      { label: 'Never above: bound', share: 20 },
+      { label: 'Direction', share: 18 },
+      { label: 'Torque', share: 24, align: 'right' },
+      { label: 'Basis', share: 38 },
+    ],
+    rows,
+    dense: true,
+  };
 }
 
 function stepTable(steps: readonly Step[], system: UnitSystem): Block {
   const rows = steps.flatMap((step, index): TableRow[] => [
     { cells: [`${index + 1}  ${step.name}`], tone: 'group', ...(step.formula === '' ? {} : { note: step.formula }) },
-    ...step.inputs.map((input): TableRow => ({ cells: [input.symbol, input.name, rangeText(known(input.unit, input, { basis: input.basis, source: input.source }), system), `${BASIS_MARKS[input.basis]}  ${input.source}`] })),
-    { cells: ['=', 'result', rangeText(step.result, system), `${BASIS_MARKS[step.result.basis]}  ${step.source}`], tone: 'result' },
+    ...step.inputs.map(
+      (input): TableRow => ({
+        cells: [
+          input.symbol,
+          input.name,
+          rangeText(known(input.unit, input, { basis: input.basis, source: input.source }), system),
+          `${BASIS_MARKS[input.basis]}  ${input.source}`,
+        ],
+      }),
+    ),
+    {
+      cells: ['=', 'result', rangeText(step.result, system), `${BASIS_MARKS[step.result.basis]}  ${step.source}`],
+      tone: 'result',
+    },
   ]);
-  return { kind: 'table', columns: [{ label: 'Symbol', share: 10 }, { label: 'Quantity', share: 26 }, { label: 'Low…high, likely', share: 24, align: 'right' }, { label: 'Basis and source', share: 40 }], rows, dense: true };
+  return {
+    kind: 'table',
+    columns: [
+      { label: 'Symbol', share: 10 },
+      { label: 'Quantity', share: 26 },
+      { label: 'Low…high, likely', share: 24, align: 'right' },
+      { label: 'Basis and source', share: 40 },
+    ],
+    rows,
+    dense: true,
+  };
 }

@@ -10,7 +10,10 @@ import { tidy } from './shapes.ts';
 
 /** Roles as CSS: `--kw-needed` and so on may be set by a theme. */
 export function drawingCss(): string {
-  return PAINT_ROLES.flatMap((role) => [`.kw-fill-${role}{fill:${colour(role)}}`, `.kw-line-${role}{stroke:${colour(role)}}`]).join('');
+  return PAINT_ROLES.flatMap((role) => [
+    `.kw-fill-${role}{fill:${colour(role)}}`,
+    `.kw-line-${role}{stroke:${colour(role)}}`,
+  ]).join('');
 }
 
 export function drawingToSvg(drawing: Drawing, id = 'drawing'): string {
@@ -35,7 +38,12 @@ function shapeToSvg(shape: Shape): string {
 }
 
 function inked(shape: Exclude<Shape, { kind: 'text' }>): string {
-  const classes = [shape.fill === undefined ? '' : `kw-fill-${shape.fill}`, shape.stroke === undefined ? '' : `kw-line-${shape.stroke}`].filter((name) => name !== '').join(' ');
+  const classes = [
+    shape.fill === undefined ? '' : `kw-fill-${shape.fill}`,
+    shape.stroke === undefined ? '' : `kw-line-${shape.stroke}`,
+  ]
+    .filter((name) => name !== '')
+    .join(' ');
   const noFill = shape.fill === undefined ? ' fill="none"' : '';
   const line =
     shape.stroke === undefined

@@ -6,7 +6,22 @@
  */
 /** What a shape stands for; the renderer maps it to a colour of its theme. */
 export const PAINT_ROLES = [
-  'needed', 'window', 'capacity', 'never', 'axis', 'grid', 'text', 'muted', 'warning', 'outline', 'part', 'part-dark', 'valve', 'ground', 'accent', 'paper',
+  'needed',
+  'window',
+  'capacity',
+  'never',
+  'axis',
+  'grid',
+  'text',
+  'muted',
+  'warning',
+  'outline',
+  'part',
+  'part-dark',
+  'valve',
+  'ground',
+  'accent',
+  'paper',
 ] as const;
 export type PaintRole = (typeof PAINT_ROLES)[number];
 
@@ -77,4 +92,8 @@ export interface Drawing {
 }
 
 /** Dash pattern of a line in drawing units. */
-export const DASHES: Readonly<Record<NonNullable<Inked['dash']>, string>> = { dashed: '3 2', dotted: '0.8 1.8', chain: '8 2 1.5 2' };
+export const DASHES: Readonly<Record<NonNullable<Inked['dash']>, string>> = {
+  dashed: '3 2',
+  dotted: '0.8 1.8',
+  chain: '8 2 1.5 2',
+};

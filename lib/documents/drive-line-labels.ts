@@ -22,11 +22,29 @@ interface Set {
   readonly height: number;
 }
 
-export function drawCalls(asked: { readonly calls: readonly CallOut[]; readonly width: number; readonly top: number; readonly bottom: number }): { readonly shapes: readonly Shape[]; readonly bottom: number } {
-  const sides = (['left', 'right'] as const).map((side) => ({ side, sets: asked.calls.filter((call) => call.side === side).map(setOf) }));
-  const needed = Math.max(...sides.map(({ sets }) => neededHeight(sets.map((set) => ({ wanted: 0, height: set.height })), GAP)));
+export function drawCalls(asked: {
+  readonly calls: readonly CallOut[];
+  readonly width: number;
+  readonly top: number;
+  readonly bottom: number;
+}): { readonly shapes: readonly Shape[]; readonly bottom: number } {
+  const sides = (['left', 'right'] as const).map((side) => ({
+    side,
+    sets: asked.calls.filter((call) => call.side === side).map(setOf),
+  }));
+  const needed = Math.max(
+    ...sides.map(({ sets }) =>
+      neededHeight(
+        sets.map((set) => ({ wanted: 0, height: set.height })),
+        GAP,
+      ),
+    ),
+  );
   const bottom = Math.max(asked.bottom, asked.top + needed);
-  return { shapes: sides.flatMap(({ side, sets }) => drawColumn({ side, sets, width: asked.width, top: asked.top, bottom })), bottom };
+  return {
+    shapes: sides.flatMap(({ side, sets }) => drawColumn({ side, sets, width: asked.width, top: asked.top, bottom })),
+    bottom,
+  };
 }
 
 function setOf(call: CallOut): Set {
@@ -35,9 +53,18 @@ function setOf(call: CallOut): Set {
   return { call, title, detail, height: (title.length + detail.length) * ROW };
 }
 
-function drawColumn(asked: { readonly side: 'left' | 'right'; readonly sets: readonly Set[]; readonly width: number; readonly top: number; readonly bottom: number }): readonly Shape[] {
+function drawColumn(asked: {
+  readonly side: 'left' | 'right';
+  readonly sets: readonly Set[];
+  readonly width: number;
+  readonly top: number;
+  readonly bottom: number;
+}): readonly Shape[] {
   const { side, sets, width } = asked;
-  const middles = placeLabels(sets.map((set) => ({ wanted: set.call.at.y, height: set.height })), { from: asked.top, to: asked.bottom, gap: GAP });
+  const middles = placeLabels(
+    sets.map((set) => ({ wanted: set.call.at.y, height: set.height })),
+    { from: asked.top, to: asked.bottom, gap: GAP },
+  );
   const edge = side === 'left' ? COLUMN + 4 : width - COLUMN - 4;
   const inward = side === 'left' ? 1 : -1;
   const textX = side === 'left' ? COLUMN : width - COLUMN;
@@ -47,10 +74,22 @@ function drawColumn(asked: { readonly side: 'left' | 'right'; readonly sets: rea
     const top = middle - set.height / 2;
     const hook = top + ROW * 0.5;
     shapes.push(line(point(edge, top - 1), point(edge, top + set.height), { stroke: 'accent', weight: 'medium' }));
-    shapes.push(polyline([point(edge, hook), point(edge + inward * 9, hook), set.call.at], { stroke: 'muted', weight: 'hair' }));
+    shapes.push(
+      polyline([point(edge, hook), point(edge + inward * 9, hook), set.call.at], { stroke: 'muted', weight: 'hair' }),
+    );
     shapes.push(circle(set.call.at, 1.3, { fill: 'text', stroke: 'paper', weight: 'hair' }));
-    [...set.title.map((words) => ({ words, bold: true })), ...set.detail.map((words) => ({ words, bold: false }))].forEach((row, n) => {
-      shapes.push(text(point(textX, top + n * ROW + SIZE * 0.83), row.words, { size: SIZE, anchor: side === 'left' ? 'end' : 'start', role: row.bold ? 'text' : 'muted', ...(row.bold ? { bold: true } : {}) }));
+    [
+      ...set.title.map((words) => ({ words, bold: true })),
+      ...set.detail.map((words) => ({ words, bold: false })),
+    ].forEach((row, n) => {
+      shapes.push(
+        text(point(textX, top + n * ROW + SIZE * 0.83), row.words, {
+          size: SIZE,
+          anchor: side === 'left' ? 'end' : 'start',
+          role: row.bold ? 'text' : 'muted',
+          ...(row.bold ? { bold: true } : {}),
+        }),
+      );
     });
   });
   return shapes;

@@ -32,7 +32,25 @@ export function headPiece(head: HeadModel, from: number): HeadPiece {
 function inlineHead(from: number): HeadPiece {
   const top = from - 34;
   return {
-    shapes: [block({ half: 10, top: from - 5, bottom: from }, PART_INK), polygon([point(-19, from - 5), point(19, from - 5), point(22, from - 10), point(22, top + 4), point(18, top), point(-18, top), point(-22, top + 4), point(-22, from - 10)], PART_INK), line(point(-22, from - 20), point(22, from - 20), FINE_INK), line(point(-22, from - 23), point(22, from - 23), FINE_INK), ...[-15, 15].map((x) => circle(point(x, top + 5), 1.4, FINE_INK))],
+    shapes: [
+      block({ half: 10, top: from - 5, bottom: from }, PART_INK),
+      polygon(
+        [
+          point(-19, from - 5),
+          point(19, from - 5),
+          point(22, from - 10),
+          point(22, top + 4),
+          point(18, top),
+          point(-18, top),
+          point(-22, top + 4),
+          point(-22, from - 10),
+        ],
+        PART_INK,
+      ),
+      line(point(-22, from - 20), point(22, from - 20), FINE_INK),
+      line(point(-22, from - 23), point(22, from - 23), FINE_INK),
+      ...[-15, 15].map((x) => circle(point(x, top + 5), 1.4, FINE_INK)),
+    ],
     top,
     hold: { y: from - 13, half: 22 },
     drive: { at: point(0, top), degrees: 0 },
@@ -45,7 +63,19 @@ function rightAngleHead(from: number): HeadPiece {
   return {
     shapes: [
       block({ half: 10, top: from - 5, bottom: from }, PART_INK),
-      polygon([point(-20, from - 5), point(20, from - 5), point(23, from - 12), point(23, axis - 14), point(18, top), point(-10, top), point(-23, axis - 10), point(-23, from - 12)], PART_INK),
+      polygon(
+        [
+          point(-20, from - 5),
+          point(20, from - 5),
+          point(23, from - 12),
+          point(23, axis - 14),
+          point(18, top),
+          point(-10, top),
+          point(-23, axis - 10),
+          point(-23, from - 12),
+        ],
+        PART_INK,
+      ),
       rect({ x: 23, y: axis - 10, width: 11, height: 20 }, PART_INK),
       line(point(0, from - 8), point(0, axis), { stroke: 'muted', weight: 'hair', dash: 'chain' }),
       line(point(0, axis), point(36, axis), { stroke: 'muted', weight: 'hair', dash: 'chain' }),
@@ -64,9 +94,21 @@ function openCentreHead(from: number): HeadPiece {
   return {
     shapes: [
       block({ half: 34, top, bottom: from, radius: 4 }, PART_INK),
-      ...[-1, 1].map((side) => hatch({ x: side === -1 ? -34 : 9, y: top + 3, width: 25, height: 9 }, { pattern: 'rising', spacing: 3.4, stroke: 'outline' })),
-      ...[-1, 1].map((side) => hatch({ x: side === -1 ? -34 : 9, y: from - 9, width: 25, height: 9 }, { pattern: 'rising', spacing: 3.4, stroke: 'outline' })),
-      ...[-1, 1].map((side) => rect({ x: side === -1 ? -27 : 13, y: top + 15, width: 14, height: 18 }, { ...DARK_INK, radius: 1 })),
+      ...[-1, 1].map((side) =>
+        hatch(
+          { x: side === -1 ? -34 : 9, y: top + 3, width: 25, height: 9 },
+          { pattern: 'rising', spacing: 3.4, stroke: 'outline' },
+        ),
+      ),
+      ...[-1, 1].map((side) =>
+        hatch(
+          { x: side === -1 ? -34 : 9, y: from - 9, width: 25, height: 9 },
+          { pattern: 'rising', spacing: 3.4, stroke: 'outline' },
+        ),
+      ),
+      ...[-1, 1].map((side) =>
+        rect({ x: side === -1 ? -27 : 13, y: top + 15, width: 14, height: 18 }, { ...DARK_INK, radius: 1 }),
+      ),
       rect({ x: -9, y: top - 2, width: 18, height: 48 }, WHITE_INK),
       line(point(-9, top - 2), point(9, top - 2), { stroke: 'paper', weight: 'wide' }),
       rect({ x: 34, y: axis - 10, width: 11, height: 20 }, PART_INK),
@@ -90,7 +132,10 @@ export function drivePiece(drive: DriveModel): DrivePiece {
   const motor: Shape[] = [
     ...handles(),
     block({ half: 15, top: -10, bottom: 0 }, PART_INK),
-    polygon([point(-15, -10), point(15, -10), point(19, -16), point(19, -52), point(-19, -52), point(-19, -16)], PART_INK),
+    polygon(
+      [point(-15, -10), point(15, -10), point(19, -16), point(19, -52), point(-19, -52), point(-19, -16)],
+      PART_INK,
+    ),
     ...ribs({ half: 15, top: -48, bottom: -20, step: 4 }),
     block({ half: 19, top: -58, bottom: -52, radius: 1 }, DARK_INK),
     circle(point(0, -14), 2, FINE_INK),
@@ -104,8 +149,13 @@ function handles(): readonly Shape[] {
   return [-1, 1].flatMap((side) => [
     polyline([point(side * 17, -38), point(side * 36, -38)], { stroke: 'outline', weight: 'heavy' }),
     rect({ x: side === -1 ? -62 : 34, y: -42, width: 28, height: 8 }, { ...DARK_INK, radius: 4 }),
-    hatch({ x: side === -1 ? -57 : 38, y: -41, width: 19, height: 6 }, { pattern: 'upright', spacing: 3, stroke: 'outline' }),
-    ...(side === 1 ? [polyline([point(34, -34), point(40, -31), point(56, -31)], { stroke: 'outline', weight: 'wide' })] : []),
+    hatch(
+      { x: side === -1 ? -57 : 38, y: -41, width: 19, height: 6 },
+      { pattern: 'upright', spacing: 3, stroke: 'outline' },
+    ),
+    ...(side === 1
+      ? [polyline([point(34, -34), point(40, -31), point(56, -31)], { stroke: 'outline', weight: 'wide' })]
+      : []),
   ]);
 }
 

@@ -5,7 +5,17 @@
  * Read next: drive-line-adapter.ts.
  */
 import type { Shape } from './drawing.ts';
-import { block, breakLine, type CallOut, EDGE_INK, FINE_INK, groundLine, type Scene, scene, VALVE_INK } from './drive-line-scene.ts';
+import {
+  block,
+  breakLine,
+  type CallOut,
+  EDGE_INK,
+  FINE_INK,
+  groundLine,
+  type Scene,
+  scene,
+  VALVE_INK,
+} from './drive-line-scene.ts';
 import { circle, line, point, polygon, polyline, rect } from './shapes.ts';
 
 export interface ValveFacts {
@@ -61,7 +71,21 @@ function pipeAndBody(middle: number): readonly Shape[] {
     breakLine({ x: -104, top: middle - half, bottom: middle + half, swing: 6 }),
     breakLine({ x: 104, top: middle - half, bottom: middle + half, swing: 6 }),
     line(point(-112, middle), point(112, middle), { stroke: 'muted', weight: 'hair', dash: 'chain' }),
-    polygon([point(-31, middle - 14), point(-19, middle - 24), point(-19, middle - 34), point(19, middle - 34), point(19, middle - 24), point(31, middle - 14), point(31, middle + 14), point(14, middle + 22), point(-14, middle + 22), point(-31, middle + 14)], VALVE_INK),
+    polygon(
+      [
+        point(-31, middle - 14),
+        point(-19, middle - 24),
+        point(-19, middle - 34),
+        point(19, middle - 34),
+        point(19, middle - 24),
+        point(31, middle - 14),
+        point(31, middle + 14),
+        point(14, middle + 22),
+        point(-14, middle + 22),
+        point(-31, middle + 14),
+      ],
+      VALVE_INK,
+    ),
     ...[-1, 1].flatMap((side) => [
       rect({ x: side === -1 ? -38 : 32, y: middle - 21, width: 6, height: 42 }, VALVE_INK),
       rect({ x: side === -1 ? -44 : 38, y: middle - 21, width: 6, height: 42 }, VALVE_INK),
@@ -75,7 +99,10 @@ function bonnetAndYoke(): readonly Shape[] {
     block({ half: 24, top: 73, bottom: 78 }, VALVE_INK),
     polygon([point(-17, 73), point(-11, 58), point(11, 58), point(17, 73)], VALVE_INK),
     block({ half: 13, top: 52, bottom: 57, radius: 1 }, VALVE_INK),
-    polygon([point(-17, 73), point(-19, 66), point(-17, 20), point(-12, 14), point(-12, 22), point(-13.5, 66)], VALVE_INK),
+    polygon(
+      [point(-17, 73), point(-19, 66), point(-17, 20), point(-12, 14), point(-12, 22), point(-13.5, 66)],
+      VALVE_INK,
+    ),
     polygon([point(17, 73), point(19, 66), point(17, 20), point(12, 14), point(12, 22), point(13.5, 66)], VALVE_INK),
     block({ half: 13, top: 11, bottom: 19, radius: 2 }, VALVE_INK),
   ];
@@ -89,7 +116,11 @@ function gearbox(): readonly Shape[] {
     circle(point(0, 51), 3, EDGE_INK),
     ...[0, 45, 90, 135, 180, 225, 270, 315].map((degrees) => {
       const a = (degrees * Math.PI) / 180;
-      return line(point(15 * Math.cos(a), 51 + 15 * Math.sin(a)), point(18 * Math.cos(a), 51 + 18 * Math.sin(a)), EDGE_INK);
+      return line(
+        point(15 * Math.cos(a), 51 + 15 * Math.sin(a)),
+        point(18 * Math.cos(a), 51 + 18 * Math.sin(a)),
+        EDGE_INK,
+      );
     }),
     block({ half: 9, top: 18, bottom: 30, radius: 1 }, VALVE_INK),
   ];
@@ -97,18 +128,30 @@ function gearbox(): readonly Shape[] {
 
 function wheel(dished: boolean): readonly Shape[] {
   const rim = rimOffset(dished);
-  const spoke = (side: 1 | -1) => polygon([point(side * 8, -3), point(side * (RIM - 3), rim - 1.6), point(side * (RIM - 3), rim + 1.6), point(side * 8, 3)], VALVE_INK);
+  const spoke = (side: 1 | -1) =>
+    polygon(
+      [point(side * 8, -3), point(side * (RIM - 3), rim - 1.6), point(side * (RIM - 3), rim + 1.6), point(side * 8, 3)],
+      VALVE_INK,
+    );
   return [
     spoke(-1),
     spoke(1),
     block({ half: 9, top: -5, bottom: 9, radius: 2 }, VALVE_INK),
-    ...[-1, 1].map((side) => rect({ x: side * RIM - 4, y: rim - 5, width: 8, height: 10 }, { fill: 'valve', stroke: 'outline', weight: 'medium', radius: 4 })),
+    ...[-1, 1].map((side) =>
+      rect(
+        { x: side * RIM - 4, y: rim - 5, width: 8, height: 10 },
+        { fill: 'valve', stroke: 'outline', weight: 'medium', radius: 4 },
+      ),
+    ),
     line(point(-RIM + 4, rim - 4), point(RIM - 4, rim - 4), { stroke: 'outline', weight: 'hair', dash: 'dashed' }),
   ];
 }
 
 function nut(): readonly Shape[] {
-  return [polygon([point(-6.5, 0), point(6.5, 0), point(8.5, 14), point(-8.5, 14)], VALVE_INK), line(point(-2, 0), point(-2.6, 14), FINE_INK)];
+  return [
+    polygon([point(-6.5, 0), point(6.5, 0), point(8.5, 14), point(-8.5, 14)], VALVE_INK),
+    line(point(-2, 0), point(-2.6, 14), FINE_INK),
+  ];
 }
 
 function stemAbove(protrusion: number): readonly Shape[] {
@@ -124,7 +167,12 @@ function turnArrow(closes: ValveFacts['closes'], y: number): readonly Shape[] {
   const side = closes === 'clockwise' ? -1 : 1;
   const tip = point(side * 26, y - 1.5);
   return [
-    { kind: 'path', d: `M ${-side * 26} ${y - 2} C ${-side * 24} ${y + 9} ${side * 24} ${y + 9} ${side * 26} ${y - 1}`, stroke: 'accent', weight: 'wide' },
+    {
+      kind: 'path',
+      d: `M ${-side * 26} ${y - 2} C ${-side * 24} ${y + 9} ${side * 24} ${y + 9} ${side * 26} ${y - 1}`,
+      stroke: 'accent',
+      weight: 'wide',
+    },
     polygon([tip, point(tip.x - side * 5.5, tip.y + 3), point(tip.x - side * 0.2, tip.y + 6)], { fill: 'accent' }),
   ];
 }
@@ -151,25 +199,54 @@ function soil(surface: number): readonly Shape[] {
     for (let column = 0; column < 8; column += 1) {
       const x = -120 + column * 34 + (row % 2) * 15;
       const y = surface + 20 + row * 13;
-      if (Math.abs(x) > 24 && Math.abs(x) < 122 && x !== 90 && Math.abs(x - 60) > 16) shapes.push(polyline([point(x - 3, y), point(x, y + 2), point(x + 3, y)], { stroke: 'ground', weight: 'hair' }));
+      if (Math.abs(x) > 24 && Math.abs(x) < 122 && x !== 90 && Math.abs(x - 60) > 16)
+        shapes.push(
+          polyline([point(x - 3, y), point(x, y + 2), point(x + 3, y)], { stroke: 'ground', weight: 'hair' }),
+        );
     }
   }
   return shapes;
 }
 
 function surfaceBox(surface: number): readonly Shape[] {
-  const tube: Shape[] = [-1, 1].map((side) => line(point(side * 13, surface + 18), point(side * 13, 6), { stroke: 'outline', weight: 'thin' }));
+  const tube: Shape[] = [-1, 1].map((side) =>
+    line(point(side * 13, surface + 18), point(side * 13, 6), { stroke: 'outline', weight: 'thin' }),
+  );
   return [
     ...tube,
-    polygon([point(-24, surface), point(-16, surface), point(-16, surface + 12), point(-12, surface + 18), point(-17, surface + 18), point(-24, surface + 10)], VALVE_INK),
-    polygon([point(24, surface), point(16, surface), point(16, surface + 12), point(12, surface + 18), point(17, surface + 18), point(24, surface + 10)], VALVE_INK),
-    polygon([point(30, surface - 1), point(38, surface - 23), point(41, surface - 22), point(33, surface - 1)], VALVE_INK),
+    polygon(
+      [
+        point(-24, surface),
+        point(-16, surface),
+        point(-16, surface + 12),
+        point(-12, surface + 18),
+        point(-17, surface + 18),
+        point(-24, surface + 10),
+      ],
+      VALVE_INK,
+    ),
+    polygon(
+      [
+        point(24, surface),
+        point(16, surface),
+        point(16, surface + 12),
+        point(12, surface + 18),
+        point(17, surface + 18),
+        point(24, surface + 10),
+      ],
+      VALVE_INK,
+    ),
+    polygon(
+      [point(30, surface - 1), point(38, surface - 23), point(41, surface - 22), point(33, surface - 1)],
+      VALVE_INK,
+    ),
   ];
 }
 
 function depthMark(surface: number): readonly Shape[] {
   const x = 60;
-  const arrow = (y: number, way: 1 | -1) => polygon([point(x, y), point(x - 2, y + way * 6), point(x + 2, y + way * 6)], { fill: 'outline' });
+  const arrow = (y: number, way: 1 | -1) =>
+    polygon([point(x, y), point(x - 2, y + way * 6), point(x + 2, y + way * 6)], { fill: 'outline' });
   return [
     line(point(9, 0), point(x + 4, 0), FINE_INK),
     line(point(x, surface), point(x, 0), FINE_INK),

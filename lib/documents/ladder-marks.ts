@@ -46,13 +46,40 @@ export function directionMarks(subject: LadderSubject, direction: Direction): Di
   const bounds = otherBounds(subject, direction);
   const print = (value: number) => torqueText(value, subject.system);
   const labels: Mark[] = [
-    { torque: Number(duty.running.nominal), words: `Run\u00a0${rangeText(duty.running, subject.system)}`, role: 'needed', bold: false },
-    { torque: Number(duty.starting.nominal), words: `Start\u00a0${rangeText(duty.starting, subject.system)}`, role: 'needed', bold: false },
-    { torque: never, words: `Never above ${print(never)} (${duty.neverExceed.kind}, ${duty.neverExceed.torque.basis})`, role: 'never', bold: true },
+    {
+      torque: Number(duty.running.nominal),
+      words: `Run\u00a0${rangeText(duty.running, subject.system)}`,
+      role: 'needed',
+      bold: false,
+    },
+    {
+      torque: Number(duty.starting.nominal),
+      words: `Start\u00a0${rangeText(duty.starting, subject.system)}`,
+      role: 'needed',
+      bold: false,
+    },
+    {
+      torque: never,
+      words: `Never above ${print(never)} (${duty.neverExceed.kind}, ${duty.neverExceed.torque.basis})`,
+      role: 'never',
+      bold: true,
+    },
     ...bounds,
   ];
-  if (window === null) labels.push({ torque: (Number(duty.starting.high) + never) / 2, words: 'No limiter setting satisfies both ends', role: 'warning', bold: true });
-  else if (window.ceiling < window.start) labels.push({ torque: window.ceiling, words: `Ceiling ${print(window.ceiling)} is below what may be needed: may not move`, role: 'warning', bold: true });
+  if (window === null)
+    labels.push({
+      torque: (Number(duty.starting.high) + never) / 2,
+      words: 'No limiter setting satisfies both ends',
+      role: 'warning',
+      bold: true,
+    });
+  else if (window.ceiling < window.start)
+    labels.push({
+      torque: window.ceiling,
+      words: `Ceiling ${print(window.ceiling)} is below what may be needed: may not move`,
+      role: 'warning',
+      bold: true,
+    });
   else {
     labels.push({ torque: window.start, words: `Limiter from ${print(window.start)}`, role: 'window', bold: false });
     labels.push({ torque: window.ceiling, words: `Ceiling ${print(window.ceiling)}`, role: 'window', bold: true });
@@ -68,14 +95,30 @@ export function chainMarks(subject: LadderSubject): readonly Mark[] {
   const { sureAtValve, stallAtValve, highestAtValve } = assembly.figures;
   const marks: Mark[] = [
     { torque: Number(sureAtValve), words: `Drive surely gives ${print(sureAtValve)}`, role: 'capacity', bold: true },
-    { torque: Number(stallAtValve), words: `Drive stalls at up to ${print(stallAtValve)}`, role: 'capacity', bold: true },
+    {
+      torque: Number(stallAtValve),
+      words: `Drive stalls at up to ${print(stallAtValve)}`,
+      role: 'capacity',
+      bold: true,
+    },
   ];
-  if (highestAtValve < stallAtValve) marks.push({ torque: Number(highestAtValve), words: `Limiter holds it to ${print(highestAtValve)}`, role: 'window', bold: false });
+  if (highestAtValve < stallAtValve)
+    marks.push({
+      torque: Number(highestAtValve),
+      words: `Limiter holds it to ${print(highestAtValve)}`,
+      role: 'window',
+      bold: false,
+    });
   const { parts } = assembly;
   for (const number of new Set([parts.head, ...parts.extensions, ...parts.adapters, parts.restraint])) {
     const model = models?.find((candidate) => candidate.number === number);
     if (model === undefined || !('torqueRating' in model.facts)) continue;
-    marks.push({ torque: Number(model.facts.torqueRating), words: `${capital(model.role)} ${number} carries ${print(model.facts.torqueRating)}`, role: 'text', bold: false });
+    marks.push({
+      torque: Number(model.facts.torqueRating),
+      words: `${capital(model.role)} ${number} carries ${print(model.facts.torqueRating)}`,
+      role: 'text',
+      bold: false,
+    });
   }
   return marks;
 }
@@ -83,12 +126,30 @@ export function chainMarks(subject: LadderSubject): readonly Mark[] {
 function otherBounds(subject: LadderSubject, direction: Direction): readonly Mark[] {
   const lowest = subject.duty[direction].neverExceed;
   const others = subject.duty.bounds
-    .filter((bound) => bound.directions.includes(direction) && !(bound.kind === lowest.kind && bound.torque.low === lowest.torque.low))
+    .filter(
+      (bound) =>
+        bound.directions.includes(direction) && !(bound.kind === lowest.kind && bound.torque.low === lowest.torque.low),
+    )
     .toSorted((a, b) => a.torque.low - b.torque.low || a.kind.localeCompare(b.kind));
-  const named = others.slice(0, OTHER_BOUNDS_NAMED).map((bound): Mark => ({ torque: Number(bound.torque.low), words: `${capital(bound.kind)} ${torqueText(bound.torque.low, subject.system)}`, role: 'muted', bold: false }));
+  const named = others.slice(0, OTHER_BOUNDS_NAMED).map(
+    (bound): Mark => ({
+      torque: Number(bound.torque.low),
+      words: `${capital(bound.kind)} ${torqueText(bound.torque.low, subject.system)}`,
+      role: 'muted',
+      bold: false,
+    }),
+  );
   const rest = others[OTHER_BOUNDS_NAMED];
   if (rest === undefined) return named;
-  return [...named, { torque: Number(rest.torque.low), words: `and ${others.length - OTHER_BOUNDS_NAMED} higher`, role: 'muted', bold: false }];
+  return [
+    ...named,
+    {
+      torque: Number(rest.torque.low),
+      words: `and ${others.length - OTHER_BOUNDS_NAMED} higher`,
+      role: 'muted',
+      bold: false,
+    },
+  ];
 }
 
 function idealWindow(duty: DirectionDuty): DirectionMarks['window'] {
@@ -96,9 +157,14 @@ function idealWindow(duty: DirectionDuty): DirectionMarks['window'] {
 }
 
 function settingsWindow(settings: DirectionSettings): DirectionMarks['window'] {
-  const set = [settings.unseat, settings.run, settings.seat].filter((setting): setting is LimiterSetting => setting !== null);
+  const set = [settings.unseat, settings.run, settings.seat].filter(
+    (setting): setting is LimiterSetting => setting !== null,
+  );
   if (set.length === 0) return null;
-  return { start: Math.min(...set.map((setting) => setting.atValve.start)), ceiling: Math.max(...set.map((setting) => setting.atValve.ceiling)) };
+  return {
+    start: Math.min(...set.map((setting) => setting.atValve.start)),
+    ceiling: Math.max(...set.map((setting) => setting.atValve.ceiling)),
+  };
 }
 
 function torqueText(value: number, system: UnitSystem): string {
@@ -107,7 +173,9 @@ function torqueText(value: number, system: UnitSystem): string {
 
 function rangeText(value: Known<'N·m'>, system: UnitSystem): string {
   const likely = torqueText(value.nominal, system).replace(/\s\S+$/, '');
-  return value.low === value.high ? torqueText(value.nominal, system) : `${formatRange(value, system).replace(/ (?=\S+$)/, '\u00a0')}, likely\u00a0${likely}`;
+  return value.low === value.high
+    ? torqueText(value.nominal, system)
+    : `${formatRange(value, system).replace(/ (?=\S+$)/, '\u00a0')}, likely\u00a0${likely}`;
 }
 
 function capital(words: string): string {

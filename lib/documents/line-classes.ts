@@ -27,7 +27,13 @@ export interface PaperClass {
 const order = new Intl.Collator('en', { numeric: true });
 
 export function inWorkingOrder(lines: readonly PaperLine[]): readonly PaperLine[] {
-  return lines.toSorted((a, b) => (a.crew ?? Infinity) - (b.crew ?? Infinity) || (a.line.place.placeOrder ?? Infinity) - (b.line.place.placeOrder ?? Infinity) || order.compare(a.line.tag, b.line.tag) || 0);
+  return lines.toSorted(
+    (a, b) =>
+      (a.crew ?? Infinity) - (b.crew ?? Infinity) ||
+      (a.line.place.placeOrder ?? Infinity) - (b.line.place.placeOrder ?? Infinity) ||
+      order.compare(a.line.tag, b.line.tag) ||
+      0,
+  );
 }
 
 export function gatherClasses(lines: readonly PaperLine[]): readonly PaperClass[] {
@@ -41,15 +47,29 @@ export function gatherClasses(lines: readonly PaperLine[]): readonly PaperClass[
   return [...groups.values()].flatMap((group, index) => {
     const first = group[0];
     if (first === undefined) return [];
-    const crews = [...new Set(group.flatMap((line) => (line.crew === undefined ? [] : [line.crew])))].toSorted((a, b) => a - b);
-    return [{ number: index + 1, lines: group, tags: group.map((line) => line.line.tag), valves: group.reduce((sum, line) => sum + line.line.qty, 0), line: first.line, duty: first.duty, assembly: first.assembly, crews }];
+    const crews = [...new Set(group.flatMap((line) => (line.crew === undefined ? [] : [line.crew])))].toSorted(
+      (a, b) => a - b,
+    );
+    return [
+      {
+        number: index + 1,
+        lines: group,
+        tags: group.map((line) => line.line.tag),
+        valves: group.reduce((sum, line) => sum + line.line.qty, 0),
+        line: first.line,
+        duty: first.duty,
+        assembly: first.assembly,
+        crews,
+      },
+    ];
   });
 }
 
 /** `wedge gate, DN 250, PN 16` */
 export function valveWords(line: ScheduleLine): string {
   const size = line.size === undefined ? 'size not known' : nominalSize(line.size.nominal);
-  const type = line.valveType === undefined || line.valveType.value === 'unknown' ? 'valve, type not known' : line.valveType.value;
+  const type =
+    line.valveType === undefined || line.valveType.value === 'unknown' ? 'valve, type not known' : line.valveType.value;
   return [type, size, ...(line.rating === undefined ? [] : [line.rating.value])].join(', ');
 }
 
@@ -61,7 +81,9 @@ export function nominalSize(size_m: number): string {
 /** `D-214 · H-126 · W-117 · R-210` */
 export function partNumbers(assembly: Assembly): string {
   const { parts } = assembly;
-  return [parts.drive, parts.head, ...parts.extensions, ...parts.adapters, parts.restraint, ...parts.options].filter((number) => number !== '').join(' · ');
+  return [parts.drive, parts.head, ...parts.extensions, ...parts.adapters, parts.restraint, ...parts.options]
+    .filter((number) => number !== '')
+    .join(' · ');
 }
 
 export function modelName(models: readonly Model[], number: string): string {

@@ -33,16 +33,51 @@ export function packingPaper(input: PackingInput): Paper {
     { label: 'Issued', value: dateText(context.issuedOn) },
   ];
   return {
-    ...paperHead(context, { kind: 'packing list', title: 'Packing list', facts, foot: 'Lift as marked. Petrol machines travel drained; fuel never travels in the case.' }),
-    blocks: [{ kind: 'barcode', text: input.bookingNumber }, ...overview(cases), ...dangerousGoods(input), ...cases.flatMap(caseBlocks), ...loadCheck()],
+    ...paperHead(context, {
+      kind: 'packing list',
+      title: 'Packing list',
+      facts,
+      foot: 'Lift as marked. Petrol machines travel drained; fuel never travels in the case.',
+    }),
+    blocks: [
+      { kind: 'barcode', text: input.bookingNumber },
+      ...overview(cases),
+      ...dangerousGoods(input),
+      ...cases.flatMap(caseBlocks),
+      ...loadCheck(),
+    ],
   };
 }
 
 function overview(cases: readonly CaseInput[]): readonly Block[] {
-  const rows = cases.map((one): TableRow => ({ cells: ['☐', one.number, `Crew ${one.crew}`, massText(one.mass_kg), one.lift, one.energy_wh === 0 ? '—' : `${Math.round(one.energy_wh)} Wh`, one.dangerousGoods.length === 0 ? 'none' : 'yes, see below'] }));
+  const rows = cases.map(
+    (one): TableRow => ({
+      cells: [
+        '☐',
+        one.number,
+        `Crew ${one.crew}`,
+        massText(one.mass_kg),
+        one.lift,
+        one.energy_wh === 0 ? '—' : `${Math.round(one.energy_wh)} Wh`,
+        one.dangerousGoods.length === 0 ? 'none' : 'yes, see below',
+      ],
+    }),
+  );
   return [
     { kind: 'heading', level: 1, text: 'Cases' },
-    { kind: 'table', columns: [{ label: 'Loaded', share: 10, align: 'centre' }, { label: 'Case', share: 20 }, { label: 'For', share: 12 }, { label: 'Mass', share: 13, align: 'right' }, { label: 'Lift mark', share: 20 }, { label: 'Energy', share: 12, align: 'right' }, { label: 'Dangerous goods', share: 20 }], rows },
+    {
+      kind: 'table',
+      columns: [
+        { label: 'Loaded', share: 10, align: 'centre' },
+        { label: 'Case', share: 20 },
+        { label: 'For', share: 12 },
+        { label: 'Mass', share: 13, align: 'right' },
+        { label: 'Lift mark', share: 20 },
+        { label: 'Energy', share: 12, align: 'right' },
+        { label: 'Dangerous goods', share: 20 },
+      ],
+      rows,
+    },
   ];
 }
 
@@ -50,15 +85,54 @@ function dangerousGoods(input: PackingInput): readonly Block[] {
   const lines = input.cases.flatMap((one) => one.dangerousGoods.map((sentence) => `${one.number}: ${sentence}`));
   const all = [...lines, ...(input.loadSentence === undefined ? [] : [input.loadSentence])];
   if (all.length === 0) return [];
-  return [{ kind: 'callout', tone: lines.length > 0 ? 'caution' : 'note', title: `Dangerous goods, by ${input.transport}`, items: [...all, 'Whoever hands over and carries the load checks these lines against the rules in force on the day.'] }];
+  return [
+    {
+      kind: 'callout',
+      tone: lines.length > 0 ? 'caution' : 'note',
+      title: `Dangerous goods, by ${input.transport}`,
+      items: [
+        ...all,
+        'Whoever hands over and carries the load checks these lines against the rules in force on the day.',
+      ],
+    },
+  ];
 }
 
 function caseBlocks(one: CaseInput): readonly Block[] {
-  const rows = one.contents.map((piece): TableRow => ({ cells: ['☐', '☐', String(piece.count), piece.number, piece.name, piece.serials.length === 0 ? '________' : piece.serials.join(', '), massText(piece.mass_kg)] }));
+  const rows = one.contents.map(
+    (piece): TableRow => ({
+      cells: [
+        '☐',
+        '☐',
+        String(piece.count),
+        piece.number,
+        piece.name,
+        piece.serials.length === 0 ? '________' : piece.serials.join(', '),
+        massText(piece.mass_kg),
+      ],
+    }),
+  );
   rows.push({ cells: ['', '', '', '', 'Case with contents', '', massText(one.mass_kg)], tone: 'total' });
   return [
-    { kind: 'heading', level: 2, text: `Case ${one.number} · crew ${one.crew} · ${massText(one.mass_kg)} · lift: ${one.lift}${one.energy_wh === 0 ? '' : ` · ${Math.round(one.energy_wh)} Wh`}` },
-    { kind: 'table', columns: [{ label: 'Out', share: 6, align: 'centre' }, { label: 'Back', share: 6, align: 'centre' }, { label: 'Count', share: 8, align: 'right' }, { label: 'Number', share: 12 }, { label: 'Piece', share: 38 }, { label: 'Serial numbers', share: 22 }, { label: 'Mass', share: 11, align: 'right' }], rows, dense: true },
+    {
+      kind: 'heading',
+      level: 2,
+      text: `Case ${one.number} · crew ${one.crew} · ${massText(one.mass_kg)} · lift: ${one.lift}${one.energy_wh === 0 ? '' : ` · ${Math.round(one.energy_wh)} Wh`}`,
+    },
+    {
+      kind: 'table',
+      columns: [
+        { label: 'Out', share: 6, align: 'centre' },
+        { label: 'Back', share: 6, align: 'centre' },
+        { label: 'Count', share: 8, align: 'right' },
+        { label: 'Number', share: 12 },
+        { label: 'Piece', share: 38 },
+        { label: 'Serial numbers', share: 22 },
+        { label: 'Mass', share: 11, align: 'right' },
+      ],
+      rows,
+      dense: true,
+    },
   ];
 }
 
@@ -68,8 +142,26 @@ function loadCheck(): readonly Block[] {
       kind: 'together',
       blocks: [
         { kind: 'heading', level: 1, text: 'Before it leaves' },
-        { kind: 'list', marker: 'box', items: ['The chain of every assembly of this job was tried together.', 'Function test at torque done and recorded.', 'Certificates and instructions are in the kit.', 'Packs at the state of charge that the way of transport allows; terminals covered.', 'Cases closed, marked and secured; heaviest lowest.', 'Instruction given to those who will use it.'] },
-        { kind: 'signatures', parties: [{ title: 'Packed by', lines: ['Name', 'Signature and date'] }, { title: 'Loaded by', lines: ['Name, vehicle', 'Signature and date'] }, { title: 'Received by', lines: ['Name', 'Signature and date'] }] },
+        {
+          kind: 'list',
+          marker: 'box',
+          items: [
+            'The chain of every assembly of this job was tried together.',
+            'Function test at torque done and recorded.',
+            'Certificates and instructions are in the kit.',
+            'Packs at the state of charge that the way of transport allows; terminals covered.',
+            'Cases closed, marked and secured; heaviest lowest.',
+            'Instruction given to those who will use it.',
+          ],
+        },
+        {
+          kind: 'signatures',
+          parties: [
+            { title: 'Packed by', lines: ['Name', 'Signature and date'] },
+            { title: 'Loaded by', lines: ['Name, vehicle', 'Signature and date'] },
+            { title: 'Received by', lines: ['Name', 'Signature and date'] },
+          ],
+        },
       ],
     },
   ];

@@ -82,8 +82,20 @@ export interface KitInput {
 export interface PriceInput {
   readonly currency: string;
   readonly days: number;
-  readonly lines: readonly { readonly label: string; readonly how: string; readonly quantity: number; readonly amount_minor: number; readonly taxCategory: string }[];
-  readonly taxes: readonly { readonly category: string; readonly label: string; readonly rate_percent: number; readonly base_minor: number; readonly tax_minor: number }[];
+  readonly lines: readonly {
+    readonly label: string;
+    readonly how: string;
+    readonly quantity: number;
+    readonly amount_minor: number;
+    readonly taxCategory: string;
+  }[];
+  readonly taxes: readonly {
+    readonly category: string;
+    readonly label: string;
+    readonly rate_percent: number;
+    readonly base_minor: number;
+    readonly tax_minor: number;
+  }[];
   readonly net_minor: number;
   readonly tax_minor: number;
   readonly total_minor: number;
@@ -95,7 +107,13 @@ export interface PriceInput {
 export interface CaseInput {
   readonly number: string;
   readonly crew: number;
-  readonly contents: readonly { readonly number: string; readonly name: string; readonly count: number; readonly serials: readonly string[]; readonly mass_kg: number }[];
+  readonly contents: readonly {
+    readonly number: string;
+    readonly name: string;
+    readonly count: number;
+    readonly serials: readonly string[];
+    readonly mass_kg: number;
+  }[];
   readonly mass_kg: number;
   /** `one person`, `two persons`, `lifting gear`. */
   readonly lift: string;

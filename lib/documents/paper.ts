@@ -53,13 +53,32 @@ export type Block =
   | { readonly kind: 'heading'; readonly text: string; readonly level: 1 | 2 }
   | { readonly kind: 'text'; readonly text: string; readonly tone: 'plain' | 'muted' | 'strong' }
   | { readonly kind: 'facts'; readonly columns: 1 | 2 | 3 | 4; readonly items: readonly LabelledText[] }
-  | { readonly kind: 'table'; readonly columns: readonly TableColumn[]; readonly rows: readonly TableRow[]; readonly dense?: true; readonly tall?: true }
+  | {
+      readonly kind: 'table';
+      readonly columns: readonly TableColumn[];
+      readonly rows: readonly TableRow[];
+      readonly dense?: true;
+      readonly tall?: true;
+    }
   | { readonly kind: 'list'; readonly items: readonly string[]; readonly marker: 'dot' | 'number' | 'box' }
-  | { readonly kind: 'callout'; readonly tone: 'caution' | 'note' | 'refusal'; readonly title: string; readonly items: readonly string[] }
+  | {
+      readonly kind: 'callout';
+      readonly tone: 'caution' | 'note' | 'refusal';
+      readonly title: string;
+      readonly items: readonly string[];
+    }
   | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly share: number }
-  | { readonly kind: 'pair'; readonly left: readonly Block[]; readonly right: readonly Block[]; readonly leftShare: number }
+  | {
+      readonly kind: 'pair';
+      readonly left: readonly Block[];
+      readonly right: readonly Block[];
+      readonly leftShare: number;
+    }
   | { readonly kind: 'blanks'; readonly columns: 2 | 3 | 4; readonly items: readonly string[] }
-  | { readonly kind: 'signatures'; readonly parties: readonly { readonly title: string; readonly lines: readonly string[] }[] }
+  | {
+      readonly kind: 'signatures';
+      readonly parties: readonly { readonly title: string; readonly lines: readonly string[] }[];
+    }
   | { readonly kind: 'barcode'; readonly text: string }
   | { readonly kind: 'together'; readonly blocks: readonly Block[] }
   | { readonly kind: 'page break' };

@@ -32,14 +32,17 @@ interface Pool {
  * (pool-adjacent-violators, the exact least-squares answer for ordered blocks).
  */
 export function placeLabels(blocks: readonly LabelBlock[], column: LabelColumn): readonly number[] {
-  const order = blocks.map((_, index) => index).sort((a, b) => (blocks[a]?.wanted ?? 0) - (blocks[b]?.wanted ?? 0) || a - b);
+  const order = blocks
+    .map((_, index) => index)
+    .sort((a, b) => (blocks[a]?.wanted ?? 0) - (blocks[b]?.wanted ?? 0) || a - b);
   const pools: Pool[] = [];
   for (const index of order) {
     pools.push(poolOf([index], blocks, column));
     for (;;) {
       const last = pools.at(-1);
       const before = pools.at(-2);
-      if (last === undefined || before === undefined || before.start + before.size + column.gap <= last.start + 1e-9) break;
+      if (last === undefined || before === undefined || before.start + before.size + column.gap <= last.start + 1e-9)
+        break;
       pools.splice(-2, 2, poolOf([...before.members, ...last.members], blocks, column));
     }
   }
@@ -56,7 +59,10 @@ export function placeLabels(blocks: readonly LabelBlock[], column: LabelColumn):
 }
 
 function poolOf(members: readonly number[], blocks: readonly LabelBlock[], column: LabelColumn): Pool {
-  const size = neededHeight(members.map((member) => blocks[member] ?? { wanted: 0, height: 0 }), column.gap);
+  const size = neededHeight(
+    members.map((member) => blocks[member] ?? { wanted: 0, height: 0 }),
+    column.gap,
+  );
   let offset = 0;
   let wishes = 0;
   for (const member of members) {

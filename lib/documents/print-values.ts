@@ -8,7 +8,20 @@ import { addDays, type DateRange, daysBetween, type IsoDate } from '#lib/kernel/
 import { currencyDecimals } from '#lib/money/currency.ts';
 import type { Basis } from '#lib/units/known-value.ts';
 
-const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
 
 /** `12 345.60`, with a no-break space between thousands (ISO 80000-1, 7.3.1). */
 export function moneyText(amount_minor: number, currency: string): string {
@@ -44,9 +57,17 @@ export function massText(kilograms: number): string {
 }
 
 /** One letter per basis, explained once per paper. */
-export const BASIS_MARKS: Readonly<Record<Basis, string>> = { measured: 'M', stated: 'S', standard: 'N', computed: 'C', 'rule of thumb': 'R', assumed: 'A' };
+export const BASIS_MARKS: Readonly<Record<Basis, string>> = {
+  measured: 'M',
+  stated: 'S',
+  standard: 'N',
+  computed: 'C',
+  'rule of thumb': 'R',
+  assumed: 'A',
+};
 
-export const BASIS_LEGEND = 'Basis of a value: M measured, S stated, N from a standard or table, C computed, R rule of thumb, A assumed.';
+export const BASIS_LEGEND =
+  'Basis of a value: M measured, S stated, N from a standard or table, C computed, R rule of thumb, A assumed.';
 
 export function listText(words: readonly string[]): string {
   if (words.length <= 1) return words[0] ?? '';

@@ -4,13 +4,22 @@
  * Not here: working out the plan and the price (fleet, pricing).
  * Read next: paper-inputs.ts, assumptions.ts.
  */
-import { dateText } from './print-values.ts';
+
 import { type Assumption, gatherAssumptions } from './assumptions.ts';
 import { gatherClasses, modelName, type PaperClass, partNumbers, rangeText, valveWords } from './line-classes.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
 import type { KitInput, PaperContext, PaperLine, PriceInput, UnservedLine } from './paper-inputs.ts';
-import { BASIS_LEGEND, BASIS_MARKS, countText, hoursText, massText, moneyText, tagsText } from './print-values.ts';
+import {
+  BASIS_LEGEND,
+  BASIS_MARKS,
+  countText,
+  dateText,
+  hoursText,
+  massText,
+  moneyText,
+  tagsText,
+} from './print-values.ts';
 import { GENERAL_CAUTIONS } from './safety-words.ts';
 
 export interface QuoteInput {
@@ -31,10 +40,22 @@ const TAGS_A_ROW = 60;
 
 export function quotePaper(input: QuoteInput): Paper {
   const { context } = input;
-  const facts = [...siteFacts(context), { label: 'Issued', value: dateText(context.issuedOn) }, { label: 'Valid until', value: dateText(input.validUntil) }];
+  const facts = [
+    ...siteFacts(context),
+    { label: 'Issued', value: dateText(context.issuedOn) },
+    { label: 'Valid until', value: dateText(input.validUntil) },
+  ];
   return {
     ...paperHead(context, { kind: 'quote', title: 'Quote', facts }),
-    blocks: [...scope(input), ...priceBlocks(input.price), ...kitBlocks(input), ...lineBlocks(input), ...unservedBlocks(input.unserved), ...assumptionBlocks(gatherAssumptions(input.lines, context.system)), ...closingBlocks(input)],
+    blocks: [
+      ...scope(input),
+      ...priceBlocks(input.price),
+      ...kitBlocks(input),
+      ...lineBlocks(input),
+      ...unservedBlocks(input.unserved),
+      ...assumptionBlocks(gatherAssumptions(input.lines, context.system)),
+      ...closingBlocks(input),
+    ],
   };
 }
 
@@ -43,25 +64,58 @@ function scope(input: QuoteInput): readonly Block[] {
   const valves = lines.reduce((sum, line) => sum + line.line.qty, 0);
   const left = unserved.reduce((sum, line) => sum + line.qty, 0);
   const served = `This quote covers portable powered operators, with heads, adapters, extensions and restraints, for ${countText(valves, 'valve')} on ${countText(lines.length, 'line')} of your schedule.`;
-  const not = left === 0 ? 'Every valve of the schedule is served.' : `${countText(left, 'valve')} on ${countText(unserved.length, 'line')} cannot be served as the list stands; reasons and ways out are below.`;
+  const not =
+    left === 0
+      ? 'Every valve of the schedule is served.'
+      : `${countText(left, 'valve')} on ${countText(unserved.length, 'line')} cannot be served as the list stands; reasons and ways out are below.`;
   return [
     { kind: 'heading', level: 1, text: 'Scope' },
     { kind: 'text', tone: 'plain', text: `${served} ${not} ${input.planSentence}` },
-    ...(context.site.facts.length > 0 ? [{ kind: 'text', tone: 'muted', text: `Site: ${context.site.facts.join(' · ')}.` } as const] : []),
+    ...(context.site.facts.length > 0
+      ? [{ kind: 'text', tone: 'muted', text: `Site: ${context.site.facts.join(' · ')}.` } as const]
+      : []),
   ];
 }
 
 function priceBlocks(price: PriceInput): readonly Block[] {
   const money = (minor: number) => moneyText(minor, price.currency);
-  const rows: TableRow[] = price.lines.map((line) => ({ cells: [line.label, String(line.quantity), line.taxCategory, money(line.amount_minor)], note: line.how }));
+  const rows: TableRow[] = price.lines.map((line) => ({
+    cells: [line.label, String(line.quantity), line.taxCategory, money(line.amount_minor)],
+    note: line.how,
+  }));
   rows.push({ cells: ['Net total', '', '', money(price.net_minor)], tone: 'total' });
-  for (const tax of price.taxes) rows.push({ cells: [`${tax.label}, ${tax.rate_percent} % on ${money(tax.base_minor)}`, '', tax.category, money(tax.tax_minor)], tone: 'muted' });
+  for (const tax of price.taxes)
+    rows.push({
+      cells: [
+        `${tax.label}, ${tax.rate_percent} % on ${money(tax.base_minor)}`,
+        '',
+        tax.category,
+        money(tax.tax_minor),
+      ],
+      tone: 'muted',
+    });
   rows.push({ cells: [`Total to pay, ${price.currency}`, '', '', money(price.total_minor)], tone: 'total' });
-  if (price.deposit_minor !== undefined && price.deposit_minor > 0) rows.push({ cells: ['Deposit due with the order, part of the total', '', '', money(price.deposit_minor)], tone: 'muted' });
-  const waiver: Block[] = price.waiverExclusions.length === 0 ? [] : [{ kind: 'text', tone: 'muted', text: `The damage waiver leaves out: ${price.waiverExclusions.join(' ')}` }];
+  if (price.deposit_minor !== undefined && price.deposit_minor > 0)
+    rows.push({
+      cells: ['Deposit due with the order, part of the total', '', '', money(price.deposit_minor)],
+      tone: 'muted',
+    });
+  const waiver: Block[] =
+    price.waiverExclusions.length === 0
+      ? []
+      : [{ kind: 'text', tone: 'muted', text: `The damage waiver leaves out: ${price.waiverExclusions.join(' ')}` }];
   return [
     { kind: 'heading', level: 1, text: `Price for ${countText(price.days, 'day')} of hire` },
-    { kind: 'table', columns: [{ label: 'Item and how its price came about', share: 62 }, { label: 'Number', share: 10, align: 'right' }, { label: 'Tax', share: 8, align: 'centre' }, { label: price.currency, share: 20, align: 'right' }], rows },
+    {
+      kind: 'table',
+      columns: [
+        { label: 'Item and how its price came about', share: 62 },
+        { label: 'Number', share: 10, align: 'right' },
+        { label: 'Tax', share: 8, align: 'centre' },
+        { label: price.currency, share: 20, align: 'right' },
+      ],
+      rows,
+    },
     ...waiver,
   ];
 }
@@ -69,12 +123,23 @@ function priceBlocks(price: PriceInput): readonly Block[] {
 function kitBlocks(input: QuoteInput): readonly Block[] {
   const { kits, context } = input;
   const rows = kits.flatMap((kit): TableRow[] => [
-    { cells: [`Crew ${kit.crew}: ${countText(kit.valves, 'valve')}, ${hoursText(kit.hours)}, ${massText(kit.mass_kg)}`], tone: 'group' },
+    {
+      cells: [`Crew ${kit.crew}: ${countText(kit.valves, 'valve')}, ${hoursText(kit.hours)}, ${massText(kit.mass_kg)}`],
+      tone: 'group',
+    },
     ...kit.items.map((item) => ({ cells: [String(item.count), item.number, modelName(context.models, item.number)] })),
   ]);
   return [
     { kind: 'heading', level: 1, text: 'Kits, crew by crew' },
-    { kind: 'table', columns: [{ label: 'Count', share: 10, align: 'right' }, { label: 'Number', share: 16 }, { label: 'Equipment', share: 74 }], rows },
+    {
+      kind: 'table',
+      columns: [
+        { label: 'Count', share: 10, align: 'right' },
+        { label: 'Number', share: 16 },
+        { label: 'Equipment', share: 74 },
+      ],
+      rows,
+    },
   ];
 }
 
@@ -82,30 +147,63 @@ function lineBlocks(input: QuoteInput): readonly Block[] {
   const classes = gatherClasses(input.lines);
   return [
     { kind: 'heading', level: 1, text: 'Lines and what serves them' },
-    { kind: 'text', tone: 'muted', text: `Equal valves stand together. Torques are at the wheel or nut, the worse direction. ${BASIS_LEGEND}` },
+    {
+      kind: 'text',
+      tone: 'muted',
+      text: `Equal valves stand together. Torques are at the wheel or nut, the worse direction. ${BASIS_LEGEND}`,
+    },
     {
       kind: 'table',
-      columns: [{ label: 'Valves', share: 23 }, { label: 'Number', share: 8, align: 'right' }, { label: 'To start', share: 20, align: 'right' }, { label: 'Never above', share: 15, align: 'right' }, { label: 'Crew', share: 7, align: 'centre' }, { label: 'Equipment', share: 27 }],
+      columns: [
+        { label: 'Valves', share: 23 },
+        { label: 'Number', share: 8, align: 'right' },
+        { label: 'To start', share: 20, align: 'right' },
+        { label: 'Never above', share: 15, align: 'right' },
+        { label: 'Crew', share: 7, align: 'centre' },
+        { label: 'Equipment', share: 27 },
+      ],
       rows: classes.flatMap((one) => classRows(one, input)),
       dense: true,
     },
-    { kind: 'text', tone: 'muted', text: 'Settings, turns and times of each line are on the site sheet; the working is on the calculation sheet.' },
+    {
+      kind: 'text',
+      tone: 'muted',
+      text: 'Settings, turns and times of each line are on the site sheet; the working is on the calculation sheet.',
+    },
   ];
 }
 
 function classRows(one: PaperClass, input: QuoteInput): readonly TableRow[] {
   const { system } = input.context;
   const worse = one.duty.opening.starting.high >= one.duty.closing.starting.high ? one.duty.opening : one.duty.closing;
-  const lowest = one.duty.opening.neverExceed.torque.low <= one.duty.closing.neverExceed.torque.low ? one.duty.opening.neverExceed : one.duty.closing.neverExceed;
+  const lowest =
+    one.duty.opening.neverExceed.torque.low <= one.duty.closing.neverExceed.torque.low
+      ? one.duty.opening.neverExceed
+      : one.duty.closing.neverExceed;
   const start = `${rangeText(worse.starting, system)} ${BASIS_MARKS[worse.starting.basis]}`;
   const never = `${rangeText({ ...lowest.torque, nominal: lowest.torque.low, high: lowest.torque.low }, system)} ${BASIS_MARKS[lowest.torque.basis]}`;
   const crews = one.crews.length === 0 ? '—' : one.crews.join(', ');
-  const warnings = (one.assembly?.findings ?? []).filter((finding) => finding.severity === 'warning').map((finding) => finding.sentence);
-  const chunks = Array.from({ length: Math.ceil(one.tags.length / TAGS_A_ROW) }, (_, index) => one.tags.slice(index * TAGS_A_ROW, (index + 1) * TAGS_A_ROW));
+  const warnings = (one.assembly?.findings ?? [])
+    .filter((finding) => finding.severity === 'warning')
+    .map((finding) => finding.sentence);
+  const chunks = Array.from({ length: Math.ceil(one.tags.length / TAGS_A_ROW) }, (_, index) =>
+    one.tags.slice(index * TAGS_A_ROW, (index + 1) * TAGS_A_ROW),
+  );
   return chunks.map((tags, index): TableRow => {
-    const note = index === 0 && warnings.length > 0 ? `${tags.join(', ')} — ▲ ${warnings.join(' ▲ ')}` : tags.join(', ');
+    const note =
+      index === 0 && warnings.length > 0 ? `${tags.join(', ')} — ▲ ${warnings.join(' ▲ ')}` : tags.join(', ');
     if (index > 0) return { cells: ['continued'], tone: 'muted', note };
-    return { cells: [valveWords(one.line), String(one.valves), start, never, crews, one.assembly === null ? 'none' : partNumbers(one.assembly)], note };
+    return {
+      cells: [
+        valveWords(one.line),
+        String(one.valves),
+        start,
+        never,
+        crews,
+        one.assembly === null ? 'none' : partNumbers(one.assembly),
+      ],
+      note,
+    };
   });
 }
 
@@ -118,12 +216,30 @@ function unservedBlocks(unserved: readonly UnservedLine[]): readonly Block[] {
     if (group === undefined) groups.set(key, { tags: [line.tag], line });
     else group.tags.push(line.tag);
   }
-  const rows = [...groups.values()].map(({ tags, line }): TableRow => ({
-    cells: [tagsText(tags, 12), line.because.map((finding) => finding.sentence).join(' '), line.repairs.length === 0 ? 'Ask the Desk.' : line.repairs.map((repair) => (repair.cost === undefined ? repair.sentence : `${repair.sentence} (${repair.cost})`)).join(' ')],
-  }));
+  const rows = [...groups.values()].map(
+    ({ tags, line }): TableRow => ({
+      cells: [
+        tagsText(tags, 12),
+        line.because.map((finding) => finding.sentence).join(' '),
+        line.repairs.length === 0
+          ? 'Ask the Desk.'
+          : line.repairs
+              .map((repair) => (repair.cost === undefined ? repair.sentence : `${repair.sentence} (${repair.cost})`))
+              .join(' '),
+      ],
+    }),
+  );
   return [
     { kind: 'heading', level: 1, text: 'Lines that are not served' },
-    { kind: 'table', columns: [{ label: 'Lines', share: 18 }, { label: 'Why', share: 46 }, { label: 'What would change it', share: 36 }], rows },
+    {
+      kind: 'table',
+      columns: [
+        { label: 'Lines', share: 18 },
+        { label: 'Why', share: 46 },
+        { label: 'What would change it', share: 36 },
+      ],
+      rows,
+    },
   ];
 }
 
@@ -131,11 +247,22 @@ function assumptionBlocks(assumptions: readonly Assumption[]): readonly Block[] 
   if (assumptions.length === 0) return [];
   return [
     { kind: 'heading', level: 1, text: 'What was assumed' },
-    { kind: 'text', tone: 'muted', text: 'The list did not say these things. The kits cover the ranges shown; measured values make the plan surer and often cheaper.' },
+    {
+      kind: 'text',
+      tone: 'muted',
+      text: 'The list did not say these things. The kits cover the ranges shown; measured values make the plan surer and often cheaper.',
+    },
     {
       kind: 'table',
-      columns: [{ label: 'Value', share: 20 }, { label: 'Taken as', share: 22 }, { label: 'Lines', share: 24 }, { label: 'If it is wrong', share: 34 }],
-      rows: assumptions.map((one) => ({ cells: [`${one.what} (${one.basis})`, one.taken, tagsText(one.tags, 8), one.ifWrong] })),
+      columns: [
+        { label: 'Value', share: 20 },
+        { label: 'Taken as', share: 22 },
+        { label: 'Lines', share: 24 },
+        { label: 'If it is wrong', share: 34 },
+      ],
+      rows: assumptions.map((one) => ({
+        cells: [`${one.what} (${one.basis})`, one.taken, tagsText(one.tags, 8), one.ifWrong],
+      })),
       dense: true,
     },
   ];
@@ -152,8 +279,21 @@ function closingBlocks(input: QuoteInput): readonly Block[] {
       kind: 'together',
       blocks: [
         { kind: 'heading', level: 1, text: 'Acceptance' },
-        { kind: 'text', tone: 'plain', text: `We order the hire described in ${input.context.number}${input.context.revision === undefined ? '' : `, revision ${input.context.revision}`}, with its assumptions, cautions and terms.` },
-        { kind: 'signatures', parties: [{ title: input.context.customer.name, lines: ['Name and position', 'Signature and date', 'Purchase order'] }, { title: input.context.house.name, lines: ['Name and position', 'Signature and date'] }] },
+        {
+          kind: 'text',
+          tone: 'plain',
+          text: `We order the hire described in ${input.context.number}${input.context.revision === undefined ? '' : `, revision ${input.context.revision}`}, with its assumptions, cautions and terms.`,
+        },
+        {
+          kind: 'signatures',
+          parties: [
+            {
+              title: input.context.customer.name,
+              lines: ['Name and position', 'Signature and date', 'Purchase order'],
+            },
+            { title: input.context.house.name, lines: ['Name and position', 'Signature and date'] },
+          ],
+        },
       ],
     },
   ];

@@ -38,7 +38,8 @@ export const IF_WRONG = {
   nut: 'The socket may not fit; another has to be sent.',
   depth: 'The key may be too short or too long to work with.',
   turns: 'The work takes longer or shorter; count from the closed end and do not trust the figure.',
-  torque: 'The valve may need more than the limiter’s ceiling and then does not move, or needs less and is at risk if the limiter starts too high.',
+  torque:
+    'The valve may need more than the limiter’s ceiling and then does not move, or needs less and is at risk if the limiter starts too high.',
   never: 'The valve may be weaker than thought: start low and stop at the first sign of yielding.',
   speed: 'Closing faster than the pipeline allows can cause a pressure surge.',
   stem: 'A stem that rises through the wheel needs an open-centre head; a closed one would be forced off.',

@@ -38,7 +38,10 @@ function pointsOf(shape: Shape): readonly Point[] {
     case 'line':
       return [shape.from, shape.to];
     case 'circle':
-      return [point(shape.centre.x - shape.radius, shape.centre.y - shape.radius), point(shape.centre.x + shape.radius, shape.centre.y + shape.radius)];
+      return [
+        point(shape.centre.x - shape.radius, shape.centre.y - shape.radius),
+        point(shape.centre.x + shape.radius, shape.centre.y + shape.radius),
+      ];
     case 'path':
       return [...shape.d.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map((match) => point(Number(match[1]), Number(match[2])));
     case 'text':
@@ -82,14 +85,32 @@ export function curve(points: readonly [Point, Point, Point, Point], ink: Ink): 
   return { kind: 'path', d: `M ${pair(a)} C ${pair(b)} ${pair(c)} ${pair(d)}`, ...ink };
 }
 
-export function text(at: Point, words: string, style: { readonly size: number; readonly anchor?: TextShape['anchor']; readonly bold?: true; readonly role?: PaintRole }): TextShape {
-  return { kind: 'text', at, text: words, size: style.size, anchor: style.anchor ?? 'start', bold: style.bold === true, role: style.role ?? 'text' };
+export function text(
+  at: Point,
+  words: string,
+  style: {
+    readonly size: number;
+    readonly anchor?: TextShape['anchor'];
+    readonly bold?: true;
+    readonly role?: PaintRole;
+  },
+): TextShape {
+  return {
+    kind: 'text',
+    at,
+    text: words,
+    size: style.size,
+    anchor: style.anchor ?? 'start',
+    bold: style.bold === true,
+    role: style.role ?? 'text',
+  };
 }
 
 /** The box a text may cover: ascent 0.75 and descent 0.22 of its size. */
 export function textBox(shape: TextShape): Box {
   const width = textWidth(shape.text, shape);
-  const x = shape.anchor === 'start' ? shape.at.x : shape.anchor === 'end' ? shape.at.x - width : shape.at.x - width / 2;
+  const x =
+    shape.anchor === 'start' ? shape.at.x : shape.anchor === 'end' ? shape.at.x - width : shape.at.x - width / 2;
   return { x, y: shape.at.y - shape.size * 0.75, width, height: shape.size * 0.97 };
 }
 
@@ -97,14 +118,23 @@ export const HATCHES = ['rising', 'falling', 'crossed', 'upright'] as const;
 export type Hatch = (typeof HATCHES)[number];
 
 /** Hatching of a box as one path, clipped to the box. */
-export function hatch(box: Box, how: { readonly pattern: Hatch; readonly spacing: number; readonly stroke: PaintRole; readonly weight?: LineWeight }): PathShape {
+export function hatch(
+  box: Box,
+  how: { readonly pattern: Hatch; readonly spacing: number; readonly stroke: PaintRole; readonly weight?: LineWeight },
+): PathShape {
   const parts: string[] = [];
   if (how.pattern !== 'falling' && how.pattern !== 'upright') parts.push(...slanted(box, how.spacing, 1));
   if (how.pattern === 'falling' || how.pattern === 'crossed') parts.push(...slanted(box, how.spacing, -1));
   if (how.pattern === 'upright') {
-    for (let x = box.x + how.spacing / 2; x < box.x + box.width; x += how.spacing) parts.push(`M ${pair(point(x, box.y))} L ${pair(point(x, box.y + box.height))}`);
+    for (let x = box.x + how.spacing / 2; x < box.x + box.width; x += how.spacing)
+      parts.push(`M ${pair(point(x, box.y))} L ${pair(point(x, box.y + box.height))}`);
   }
-  return { kind: 'path', d: parts.length > 0 ? parts.join(' ') : `M ${pair(box)} L ${pair(box)}`, stroke: how.stroke, weight: how.weight ?? 'hair' };
+  return {
+    kind: 'path',
+    d: parts.length > 0 ? parts.join(' ') : `M ${pair(box)} L ${pair(box)}`,
+    stroke: how.stroke,
+    weight: how.weight ?? 'hair',
+  };
 }
 
 /** Lines at 45°: rising (y falls as x grows) for sign 1, falling for −1. */
@@ -155,7 +185,12 @@ function turnedShape(shape: Shape, how: Turn): Shape {
     case 'text':
       return { ...shape, at: move(shape.at) };
     case 'path':
-      return { ...shape, d: shape.d.replace(/(-?[\d.]+) (-?[\d.]+)/g, (_, x: string, y: string) => pair(move({ x: Number(x), y: Number(y) }))) };
+      return {
+        ...shape,
+        d: shape.d.replace(/(-?[\d.]+) (-?[\d.]+)/g, (_, x: string, y: string) =>
+          pair(move({ x: Number(x), y: Number(y) })),
+        ),
+      };
     case 'rect': {
       const { kind: _kind, x, y, width, height, radius, ...ink } = shape;
       return roundedBox({ x, y, width, height }, { radius: radius ?? 0, move, ink });
@@ -163,11 +198,19 @@ function turnedShape(shape: Shape, how: Turn): Shape {
   }
 }
 
-function roundedBox(box: Box, how: { readonly radius: number; readonly move: (p: Point) => Point; readonly ink: Ink }): PathShape {
+function roundedBox(
+  box: Box,
+  how: { readonly radius: number; readonly move: (p: Point) => Point; readonly ink: Ink },
+): PathShape {
   const { x, y, width, height } = box;
   const r = Math.min(how.radius, width / 2, height / 2);
   const at = (px: number, py: number) => pair(how.move({ x: px, y: py }));
-  if (r === 0) return { kind: 'path', d: `M ${at(x, y)} L ${at(x + width, y)} L ${at(x + width, y + height)} L ${at(x, y + height)} Z`, ...how.ink };
+  if (r === 0)
+    return {
+      kind: 'path',
+      d: `M ${at(x, y)} L ${at(x + width, y)} L ${at(x + width, y + height)} L ${at(x, y + height)} Z`,
+      ...how.ink,
+    };
   const k = r * 0.448;
   const d = [
     `M ${at(x + r, y)} L ${at(x + width - r, y)} C ${at(x + width - k, y)} ${at(x + width, y + k)} ${at(x + width, y + r)}`,

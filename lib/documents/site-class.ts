@@ -11,11 +11,15 @@ import { driveLine } from './drive-line.ts';
 import { modelName, type PaperClass, partNumbers, rangeText, valveWords } from './line-classes.ts';
 import type { Block, LabelledText, TableRow } from './paper.ts';
 import type { PaperContext } from './paper-inputs.ts';
-import { restraintWords } from './restraint-words.ts';
 import { countText, tagsText } from './print-values.ts';
+import { restraintWords } from './restraint-words.ts';
 import { torqueLadder } from './torque-ladder.ts';
 
-export function classBlocks(asked: { readonly one: PaperClass; readonly of: number; readonly context: PaperContext }): readonly Block[] {
+export function classBlocks(asked: {
+  readonly one: PaperClass;
+  readonly of: number;
+  readonly context: PaperContext;
+}): readonly Block[] {
   const { one, context } = asked;
   const { assembly } = one;
   if (assembly === null) return [];
@@ -24,7 +28,11 @@ export function classBlocks(asked: { readonly one: PaperClass; readonly of: numb
   return [
     { kind: 'page break' },
     { kind: 'heading', level: 1, text: name },
-    { kind: 'text', tone: 'plain', text: `${countText(one.valves, 'valve')}: ${tagsText(one.tags, 14)}.${one.crews.length > 0 ? ` Crew ${one.crews.join(', ')}.` : ''} ${partNumbers(assembly)}` },
+    {
+      kind: 'text',
+      tone: 'plain',
+      text: `${countText(one.valves, 'valve')}: ${tagsText(one.tags, 14)}.${one.crews.length > 0 ? ` Crew ${one.crews.join(', ')}.` : ''} ${partNumbers(assembly)}`,
+    },
     { kind: 'drawing', drawing: driveLine({ assembly, models, line: one.line, duty: one.duty, system }), share: 1 },
     { kind: 'heading', level: 2, text: 'Limiter: start, step, ceiling' },
     limiterTable(assembly, system),
@@ -34,38 +42,84 @@ export function classBlocks(asked: { readonly one: PaperClass; readonly of: numb
     { kind: 'heading', level: 2, text: `${name}: work and record` },
     { kind: 'drawing', drawing: torqueLadder({ duty: one.duty, assembly, models, system }), share: 0.94 },
     ...findingBlocks(one, assembly),
-    ...(assembly.parts.adapters.length > 1 ? [{ kind: 'text', tone: 'plain', text: `The list leaves a range open: try ${assembly.parts.adapters.map((number) => `${number} ${modelName(models, number)}`).join(', then ')}.` } as const] : []),
+    ...(assembly.parts.adapters.length > 1
+      ? [
+          {
+            kind: 'text',
+            tone: 'plain',
+            text: `The list leaves a range open: try ${assembly.parts.adapters.map((number) => `${number} ${modelName(models, number)}`).join(', then ')}.`,
+          } as const,
+        ]
+      : []),
     record(one),
   ];
 }
 
 function limiterTable(assembly: Assembly, system: UnitSystem): Block {
-  const rows = (['opening', 'closing'] as const).flatMap((direction) => directionRows(direction, assembly[direction], system));
+  const rows = (['opening', 'closing'] as const).flatMap((direction) =>
+    directionRows(direction, assembly[direction], system),
+  );
   return {
     kind: 'table',
-    columns: [{ label: 'Direction', share: 14 }, { label: 'Part of the stroke', share: 20 }, { label: 'Start at', share: 14, align: 'right' }, { label: 'Step', share: 12, align: 'right' }, { label: 'Ceiling', share: 14, align: 'right' }, { label: 'At the valve, start to ceiling', share: 26, align: 'right' }],
+    columns: [
+      { label: 'Direction', share: 14 },
+      { label: 'Part of the stroke', share: 20 },
+      { label: 'Start at', share: 14, align: 'right' },
+      { label: 'Step', share: 12, align: 'right' },
+      { label: 'Ceiling', share: 14, align: 'right' },
+      { label: 'At the valve, start to ceiling', share: 26, align: 'right' },
+    ],
     rows,
     dense: true,
   };
 }
 
 function directionRows(direction: Direction, settings: DirectionSettings, system: UnitSystem): readonly TableRow[] {
-  const parts = [['unseat', settings.unseat], ['run', settings.run], ['seat', settings.seat]] as const;
-  const rows = parts.flatMap(([part, setting]) => (setting === null ? [] : [settingRow({ direction, part, setting, system })]));
+  const parts = [
+    ['unseat', settings.unseat],
+    ['run', settings.run],
+    ['seat', settings.seat],
+  ] as const;
+  const rows = parts.flatMap(([part, setting]) =>
+    setting === null ? [] : [settingRow({ direction, part, setting, system })],
+  );
   if (rows.length > 0) return rows;
   return [{ cells: [direction, 'no limiter in this assembly', '—', '—', '—', '—'] }];
 }
 
-function settingRow(asked: { readonly direction: Direction; readonly part: string; readonly setting: LimiterSetting; readonly system: UnitSystem }): TableRow {
+function settingRow(asked: {
+  readonly direction: Direction;
+  readonly part: string;
+  readonly setting: LimiterSetting;
+  readonly system: UnitSystem;
+}): TableRow {
   const { setting, system } = asked;
   const print = (value: number) => formatQuantity({ value, unit: 'N·m', system });
-  const row: TableRow = { cells: [asked.direction, asked.part, print(setting.start), print(setting.step), print(setting.ceiling), `${print(setting.atValve.start)} to ${print(setting.atValve.ceiling)}`] };
-  return setting.coversStarting ? row : { ...row, note: '▲ The ceiling is below what the valve may need to start: it may not move at the torque allowed. Agree with the owner before the work; do not go higher.' };
+  const row: TableRow = {
+    cells: [
+      asked.direction,
+      asked.part,
+      print(setting.start),
+      print(setting.step),
+      print(setting.ceiling),
+      `${print(setting.atValve.start)} to ${print(setting.atValve.ceiling)}`,
+    ],
+  };
+  return setting.coversStarting
+    ? row
+    : {
+        ...row,
+        note: '▲ The ceiling is below what the valve may need to start: it may not move at the torque allowed. Agree with the owner before the work; do not go higher.',
+      };
 }
 
 function expected(one: PaperClass, assembly: Assembly, system: UnitSystem): readonly LabelledText[] {
-  const time = (settings: DirectionSettings) => `${formatQuantity({ value: settings.strokeTime.low, unit: 's', system })} to ${formatQuantity({ value: settings.strokeTime.high, unit: 's', system })}`;
-  const turning = one.duty.closes === 'unknown' ? 'not known: try gently by hand' : `${one.duty.closes}, seen facing the ${one.duty.grip.kind === 'wheel' ? 'wheel' : 'nut'}`;
+  const time = (settings: DirectionSettings) =>
+    `${formatQuantity({ value: settings.strokeTime.low, unit: 's', system })} to ${formatQuantity({ value: settings.strokeTime.high, unit: 's', system })}`;
+  const turning =
+    one.duty.closes === 'unknown'
+      ? 'not known: try gently by hand'
+      : `${one.duty.closes}, seen facing the ${one.duty.grip.kind === 'wheel' ? 'wheel' : 'nut'}`;
   return [
     { label: 'Turns for one stroke', value: rangeText(one.duty.turns, system) },
     { label: 'Time to open', value: time(assembly.opening) },
@@ -75,27 +129,54 @@ function expected(one: PaperClass, assembly: Assembly, system: UnitSystem): read
     { label: 'To close, select on the drive', value: assembly.closing.select },
     { label: 'Strokes a visit', value: String(one.duty.strokes) },
     { label: 'Never faster than', value: formatQuantity({ value: one.duty.maxInputSpeed.low, unit: '1/min', system }) },
-    { label: 'Turns counter', value: assembly.figures.counterRequired ? 'required: zero it at the closed end' : 'not required' },
+    {
+      label: 'Turns counter',
+      value: assembly.figures.counterRequired ? 'required: zero it at the closed end' : 'not required',
+    },
   ];
 }
 
 function findingBlocks(one: PaperClass, assembly: Assembly): readonly Block[] {
   const findings = [...one.duty.findings, ...assembly.findings];
-  const sentences = (severity: 'warning' | 'note') => [...new Set(findings.filter((finding) => finding.severity === severity).map((finding) => finding.sentence))];
-  const warnings = [...new Set([...findings.filter((finding) => finding.severity === 'refusal').map((finding) => finding.sentence), ...sentences('warning')])];
+  const sentences = (severity: 'warning' | 'note') => [
+    ...new Set(findings.filter((finding) => finding.severity === severity).map((finding) => finding.sentence)),
+  ];
+  const warnings = [
+    ...new Set([
+      ...findings.filter((finding) => finding.severity === 'refusal').map((finding) => finding.sentence),
+      ...sentences('warning'),
+    ]),
+  ];
   const notes = [...sentences('note'), ...(one.duty.measureFirst === null ? [] : [one.duty.measureFirst])];
   return [
-    ...(warnings.length > 0 ? [{ kind: 'callout', tone: 'caution', title: 'Cautions for these valves', items: warnings } as const] : []),
+    ...(warnings.length > 0
+      ? [{ kind: 'callout', tone: 'caution', title: 'Cautions for these valves', items: warnings } as const]
+      : []),
     ...(notes.length > 0 ? [{ kind: 'callout', tone: 'note', title: 'Good to know', items: notes } as const] : []),
   ];
 }
 
 /** One row a valve; a line of several identical valves gets as many rows. */
 function record(one: PaperClass): Block {
-  const rows = one.lines.flatMap(({ line }) => Array.from({ length: line.qty }, (_, index): TableRow => ({ cells: [line.qty > 1 ? `${line.tag} (${index + 1} of ${line.qty})` : line.tag, '', '', '', '', '', ''] })));
+  const rows = one.lines.flatMap(({ line }) =>
+    Array.from(
+      { length: line.qty },
+      (_, index): TableRow => ({
+        cells: [line.qty > 1 ? `${line.tag} (${index + 1} of ${line.qty})` : line.tag, '', '', '', '', '', ''],
+      }),
+    ),
+  );
   return {
     kind: 'table',
-    columns: [{ label: 'Valve', share: 20 }, { label: 'As found', share: 12 }, { label: 'Turns', share: 10 }, { label: 'Highest torque', share: 13 }, { label: 'As left', share: 12 }, { label: 'Defects', share: 19 }, { label: 'Who, when', share: 14 }],
+    columns: [
+      { label: 'Valve', share: 20 },
+      { label: 'As found', share: 12 },
+      { label: 'Turns', share: 10 },
+      { label: 'Highest torque', share: 13 },
+      { label: 'As left', share: 12 },
+      { label: 'Defects', share: 19 },
+      { label: 'Who, when', share: 14 },
+    ],
     rows,
     tall: true,
   };

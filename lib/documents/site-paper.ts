@@ -22,15 +22,29 @@ export function sitePaper(input: SiteSheetInput): Paper {
   const lines = input.lines.filter((line) => line.assembly !== null);
   const classes = gatherClasses(lines);
   const valves = classes.reduce((sum, one) => sum + one.valves, 0);
-  const facts = [...siteFacts(context), { label: 'Work', value: `${countText(valves, 'valve')} in ${classes.length} ${classes.length === 1 ? 'class' : 'classes'} of equal valves` }, { label: 'Issued', value: dateText(context.issuedOn) }];
+  const facts = [
+    ...siteFacts(context),
+    {
+      label: 'Work',
+      value: `${countText(valves, 'valve')} in ${classes.length} ${classes.length === 1 ? 'class' : 'classes'} of equal valves`,
+    },
+    { label: 'Issued', value: dateText(context.issuedOn) },
+  ];
   return {
-    ...paperHead(context, { kind: 'site sheet', title: 'Site sheet', facts, foot: 'Start low, raise the limiter in steps, never past the ceiling. Figures are estimates until measured.' }),
+    ...paperHead(context, {
+      kind: 'site sheet',
+      title: 'Site sheet',
+      facts,
+      foot: 'Start low, raise the limiter in steps, never past the ceiling. Figures are estimates until measured.',
+    }),
     blocks: [
       { kind: 'callout', tone: 'caution', title: 'Before anything else', items: GENERAL_CAUTIONS },
       { kind: 'heading', level: 1, text: 'At every valve' },
       { kind: 'list', marker: 'number', items: METHOD_STEPS },
       { kind: 'callout', tone: 'caution', title: 'While the drive turns', items: AT_THE_VALVE },
-      ...(context.site.facts.length > 0 ? [{ kind: 'callout', tone: 'note', title: 'This place', items: context.site.facts } as const] : []),
+      ...(context.site.facts.length > 0
+        ? [{ kind: 'callout', tone: 'note', title: 'This place', items: context.site.facts } as const]
+        : []),
       { kind: 'page break' },
       ...workingOrder({ lines, classes }),
       ...classes.flatMap((one) => classBlocks({ one, of: classes.length, context })),
@@ -38,17 +52,44 @@ export function sitePaper(input: SiteSheetInput): Paper {
   };
 }
 
-function workingOrder(asked: { readonly lines: readonly PaperLine[]; readonly classes: readonly PaperClass[] }): readonly Block[] {
+function workingOrder(asked: {
+  readonly lines: readonly PaperLine[];
+  readonly classes: readonly PaperClass[];
+}): readonly Block[] {
   const numberOf = new Map(asked.classes.flatMap((one) => one.lines.map((line) => [line, one.number] as const)));
   const rows: TableRow[] = [];
   let crew: number | undefined | null = null;
   inWorkingOrder(asked.lines).forEach((line, index) => {
-    if (line.crew !== crew) rows.push({ cells: [line.crew === undefined ? 'No crew yet' : `Crew ${line.crew}`], tone: 'group' });
+    if (line.crew !== crew)
+      rows.push({ cells: [line.crew === undefined ? 'No crew yet' : `Crew ${line.crew}`], tone: 'group' });
     crew = line.crew;
-    rows.push({ cells: [String(index + 1), line.line.tag, line.line.place.location ?? '—', valveWords(line.line), String(line.line.qty), String(numberOf.get(line) ?? '—'), '☐'] });
+    rows.push({
+      cells: [
+        String(index + 1),
+        line.line.tag,
+        line.line.place.location ?? '—',
+        valveWords(line.line),
+        String(line.line.qty),
+        String(numberOf.get(line) ?? '—'),
+        '☐',
+      ],
+    });
   });
   return [
     { kind: 'heading', level: 1, text: 'Order of work' },
-    { kind: 'table', columns: [{ label: '', share: 6, align: 'right' }, { label: 'Tag', share: 18 }, { label: 'Where', share: 28 }, { label: 'Valve', share: 26 }, { label: 'Number', share: 8, align: 'right' }, { label: 'Class', share: 7, align: 'centre' }, { label: 'Done', share: 7, align: 'centre' }], rows, dense: true },
+    {
+      kind: 'table',
+      columns: [
+        { label: '', share: 6, align: 'right' },
+        { label: 'Tag', share: 18 },
+        { label: 'Where', share: 28 },
+        { label: 'Valve', share: 26 },
+        { label: 'Number', share: 8, align: 'right' },
+        { label: 'Class', share: 7, align: 'centre' },
+        { label: 'Done', share: 7, align: 'centre' },
+      ],
+      rows,
+      dense: true,
+    },
   ];
 }

@@ -27,24 +27,46 @@ function blockView(block: Block, place: Place): ReactNode {
   const { key, width } = place;
   switch (block.kind) {
     case 'heading':
-      return <Text key={key} style={block.level === 1 ? S.h1 : S.h2} minPresenceAhead={60}>{block.text}</Text>;
+      return (
+        <Text key={key} style={block.level === 1 ? S.h1 : S.h2} minPresenceAhead={90}>
+          {block.text}
+        </Text>
+      );
     case 'text':
-      return <Text key={key} style={block.tone === 'plain' ? S.text : block.tone === 'muted' ? S.muted : S.strong}>{block.text}</Text>;
+      return (
+        <Text key={key} style={block.tone === 'plain' ? S.text : block.tone === 'muted' ? S.muted : S.strong}>
+          {block.text}
+        </Text>
+      );
     case 'facts':
       return <FactsView key={key} items={block.items} columns={block.columns} />;
     case 'table':
       return <TableView key={key} table={block} />;
     case 'list':
-      return <View key={key} style={{ marginBottom: 4 }}>{block.items.map((item, index) => <MarkedItem key={item} marker={markerOf(block.marker, index)} text={item} />)}</View>;
+      return (
+        <View key={key} style={{ marginBottom: 4 }}>
+          {block.items.map((item, index) => (
+            <MarkedItem key={item} marker={markerOf(block.marker, index)} text={item} />
+          ))}
+        </View>
+      );
     case 'callout':
       return <CalloutView key={key} block={block} />;
     case 'drawing':
-      return <View key={key} style={S.drawing} wrap={false}><DrawingView drawing={block.drawing} width={width * block.share} /></View>;
+      return (
+        <View key={key} style={S.drawing} wrap={false}>
+          <DrawingView drawing={block.drawing} width={width * block.share} />
+        </View>
+      );
     case 'pair':
       return (
         <View key={key} style={S.pair}>
-          <View style={{ width: width * block.leftShare - 8, marginRight: 16 }}>{blockViews(block.left, width * block.leftShare - 8)}</View>
-          <View style={{ width: width * (1 - block.leftShare) - 8 }}>{blockViews(block.right, width * (1 - block.leftShare) - 8)}</View>
+          <View style={{ width: width * block.leftShare - 8, marginRight: 16 }}>
+            {blockViews(block.left, width * block.leftShare - 8)}
+          </View>
+          <View style={{ width: width * (1 - block.leftShare) - 8 }}>
+            {blockViews(block.right, width * (1 - block.leftShare) - 8)}
+          </View>
         </View>
       );
     case 'blanks':
@@ -54,7 +76,11 @@ function blockView(block: Block, place: Place): ReactNode {
     case 'barcode':
       return <BarcodeView key={key} text={block.text} />;
     case 'together':
-      return <View key={key} wrap={false}>{blockViews(block.blocks, width)}</View>;
+      return (
+        <View key={key} wrap={false}>
+          {blockViews(block.blocks, width)}
+        </View>
+      );
     case 'page break':
       return <View key={key} break />;
     default:
@@ -120,7 +146,11 @@ function BlanksView({ items, columns }: { readonly items: readonly string[]; rea
   );
 }
 
-function SignaturesView({ parties }: { readonly parties: readonly { readonly title: string; readonly lines: readonly string[] }[] }) {
+function SignaturesView({
+  parties,
+}: {
+  readonly parties: readonly { readonly title: string; readonly lines: readonly string[] }[];
+}) {
   return (
     <View style={[S.pair, { marginTop: 6 }]} wrap={false}>
       {parties.map((party) => (

@@ -21,7 +21,18 @@ export function DrawingView({ drawing, width }: { readonly drawing: Drawing; rea
 function shapeView(shape: Shape, key: number) {
   switch (shape.kind) {
     case 'rect':
-      return <Rect key={key} x={shape.x} y={shape.y} width={shape.width} height={shape.height} rx={shape.radius ?? 0} ry={shape.radius ?? 0} {...inked(shape)} />;
+      return (
+        <Rect
+          key={key}
+          x={shape.x}
+          y={shape.y}
+          width={shape.width}
+          height={shape.height}
+          rx={shape.radius ?? 0}
+          ry={shape.radius ?? 0}
+          {...inked(shape)}
+        />
+      );
     case 'line':
       return <Line key={key} x1={shape.from.x} y1={shape.from.y} x2={shape.to.x} y2={shape.to.y} {...inked(shape)} />;
     case 'path':
@@ -30,7 +41,14 @@ function shapeView(shape: Shape, key: number) {
       return <Circle key={key} cx={shape.centre.x} cy={shape.centre.y} r={shape.radius} {...inked(shape)} />;
     case 'text':
       return (
-        <Text key={key} x={shape.at.x} y={shape.at.y} textAnchor={shape.anchor} fill={PAPER_COLOURS[shape.role]} style={{ fontFamily: FAMILY, fontSize: shape.size, fontWeight: shape.bold ? 600 : 400 }}>
+        <Text
+          key={key}
+          x={shape.at.x}
+          y={shape.at.y}
+          textAnchor={shape.anchor}
+          fill={PAPER_COLOURS[shape.role]}
+          style={{ fontFamily: FAMILY, fontSize: shape.size, fontWeight: shape.bold ? 600 : 400 }}
+        >
           {shape.text}
         </Text>
       );
@@ -40,7 +58,14 @@ function shapeView(shape: Shape, key: number) {
 function inked(shape: Exclude<Shape, { kind: 'text' }>) {
   return {
     fill: shape.fill === undefined ? 'none' : PAPER_COLOURS[shape.fill],
-    ...(shape.stroke === undefined ? {} : { stroke: PAPER_COLOURS[shape.stroke], strokeWidth: LINE_WEIGHTS[shape.weight ?? 'thin'], strokeLinecap: 'round' as const, strokeLineJoin: 'round' as const }),
+    ...(shape.stroke === undefined
+      ? {}
+      : {
+          stroke: PAPER_COLOURS[shape.stroke],
+          strokeWidth: LINE_WEIGHTS[shape.weight ?? 'thin'],
+          strokeLinecap: 'round' as const,
+          strokeLineJoin: 'round' as const,
+        }),
     ...(shape.dash === undefined ? {} : { strokeDasharray: DASHES[shape.dash].replace(/ /g, ',') }),
   };
 }

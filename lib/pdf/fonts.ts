@@ -13,8 +13,16 @@ import { invariant } from '#lib/kernel/invariant.ts';
 export const FAMILY = ['Source Sans 3', 'DejaVu Sans'];
 
 const FILES = [
-  { family: 'Source Sans 3', weight: 400, file: '@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf' },
-  { family: 'Source Sans 3', weight: 600, file: '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf' },
+  {
+    family: 'Source Sans 3',
+    weight: 400,
+    file: '@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf',
+  },
+  {
+    family: 'Source Sans 3',
+    weight: 600,
+    file: '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf',
+  },
   { family: 'DejaVu Sans', weight: 400, file: 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf' },
   { family: 'DejaVu Sans', weight: 600, file: 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf' },
 ] as const;

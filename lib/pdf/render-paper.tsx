@@ -18,18 +18,27 @@ export async function renderPaper(paper: Paper): Promise<Uint8Array> {
 function PaperView({ paper }: { readonly paper: Paper }) {
   const fixed = new Date(`${paper.fixedAt}T00:00:00Z`);
   return (
-    <Document title={`${paper.title} ${paper.number}`} author={paper.house.name} subject={paper.kind} creator="Kitwright" producer="Kitwright" language="en-GB" creationDate={fixed} modificationDate={fixed}>
+    <Document
+      title={`${paper.title} ${paper.number}`}
+      author={paper.house.name}
+      subject={paper.kind}
+      creator="Kitwright"
+      producer="Kitwright"
+      language="en-GB"
+      creationDate={fixed}
+      modificationDate={fixed}
+    >
       <Page size="A4" style={S.page} experimentalPagination>
         <View style={S.runningHead} fixed>
           <Text style={S.runningName}>{paper.house.name}</Text>
           <Text style={S.runningText}>{`${paper.title} ${paper.number}`}</Text>
         </View>
-        <FirstHead paper={paper} />
-        {blockViews(paper.blocks)}
         <View style={S.foot} fixed>
           <Text style={S.footWords}>{paper.foot}</Text>
           <Text style={S.footPage} render={({ pageNumber, totalPages }) => `Page ${pageNumber} of ${totalPages}`} />
         </View>
+        <FirstHead paper={paper} />
+        {blockViews(paper.blocks)}
       </Page>
     </Document>
   );
@@ -48,7 +57,9 @@ function FirstHead({ paper }: { readonly paper: Paper }) {
         <View>
           <Text style={S.houseName}>{paper.house.name}</Text>
           {paper.house.lines.map((line) => (
-            <Text key={line} style={S.houseLine}>{line}</Text>
+            <Text key={line} style={S.houseLine}>
+              {line}
+            </Text>
           ))}
         </View>
       </View>

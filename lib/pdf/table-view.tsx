@@ -14,32 +14,68 @@ export function TableView({ table }: { readonly table: Table }) {
   const total = table.columns.reduce((sum, column) => sum + column.share, 0);
   return (
     <View style={S.table}>
-      <View style={S.headRow} fixed>
+      <View style={S.headRow} fixed minPresenceAhead={36}>
         {table.columns.map((column) => (
-          <Text key={column.label} style={[S.headCell, { width: widthOf(column, total), textAlign: alignOf(column) }]}>{column.label}</Text>
+          <Text key={column.label} style={[S.headCell, { width: widthOf(column, total), textAlign: alignOf(column) }]}>
+            {column.label}
+          </Text>
         ))}
       </View>
       {table.rows.map((row, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: rows of a frozen table never move
-        <RowView key={index} row={row} columns={table.columns} total={total} dense={table.dense === true} tall={table.tall === true} />
+        <RowView
+          // biome-ignore lint/suspicious/noArrayIndexKey: rows of a frozen table never move
+          key={index}
+          row={row}
+          columns={table.columns}
+          total={total}
+          dense={table.dense === true}
+          tall={table.tall === true}
+        />
       ))}
     </View>
   );
 }
 
-function RowView(asked: { readonly row: TableRow; readonly columns: readonly TableColumn[]; readonly total: number; readonly dense: boolean; readonly tall: boolean }) {
+function RowView(asked: {
+  readonly row: TableRow;
+  readonly columns: readonly TableColumn[];
+  readonly total: number;
+  readonly dense: boolean;
+  readonly tall: boolean;
+}) {
   const { row, columns, total, dense, tall } = asked;
   const tone = row.tone ?? 'plain';
   const weight = tone === 'group' || tone === 'total' || tone === 'result' ? { fontWeight: 600 as const } : {};
   const size = dense ? { fontSize: 7.5 } : {};
   return (
-    <View style={[S.row, ...(tone === 'group' ? [S.groupRow] : []), ...(tone === 'total' ? [S.totalRow] : []), ...(dense ? [S.denseRow] : []), ...(tall ? [S.tallRow] : [])]} wrap={false} {...(tone === 'group' ? { minPresenceAhead: 30 } : {})}>
+    <View
+      style={[
+        S.row,
+        ...(tone === 'group' ? [S.groupRow] : []),
+        ...(tone === 'total' ? [S.totalRow] : []),
+        ...(dense ? [S.denseRow] : []),
+        ...(tall ? [S.tallRow] : []),
+      ]}
+      wrap={false}
+      {...(tone === 'group' ? { minPresenceAhead: 30 } : {})}
+    >
       {tone === 'group' ? (
         <Text style={[S.cell, weight]}>{row.cells.filter((cell) => cell !== '').join('   ')}</Text>
       ) : (
         <View style={S.rowCells}>
           {columns.map((column, index) => (
-            <Text key={column.label} style={[S.cell, weight, size, { width: widthOf(column, total), textAlign: alignOf(column) }]}>{row.cells[index] ?? ''}</Text>
+            <Text
+              key={column.label}
+              style={[
+                S.cell,
+                tone === 'result' && index === columns.length - 1 ? {} : weight,
+                size,
+                ...(tall && index > 0 ? [S.boxedCell] : []),
+                { width: widthOf(column, total), textAlign: alignOf(column) },
+              ]}
+            >
+              {row.cells[index] ?? ''}
+            </Text>
           ))}
         </View>
       )}

@@ -13,7 +13,9 @@ export interface PaperRequest {
   readonly paper: Paper;
 }
 
-export type PaperAnswer = { readonly id: number; readonly bytes: Uint8Array } | { readonly id: number; readonly trouble: string };
+export type PaperAnswer =
+  | { readonly id: number; readonly bytes: Uint8Array }
+  | { readonly id: number; readonly trouble: string };
 
 parentPort?.on('message', (request: PaperRequest) => {
   void answer(request);
@@ -24,6 +26,9 @@ async function answer(request: PaperRequest): Promise<void> {
     const bytes = await renderPaper(request.paper);
     parentPort?.postMessage({ id: request.id, bytes } satisfies PaperAnswer);
   } catch (error) {
-    parentPort?.postMessage({ id: request.id, trouble: error instanceof Error ? (error.stack ?? error.message) : String(error) } satisfies PaperAnswer);
+    parentPort?.postMessage({
+      id: request.id,
+      trouble: error instanceof Error ? (error.stack ?? error.message) : String(error),
+    } satisfies PaperAnswer);
   }
 }

@@ -6,7 +6,14 @@ import { packingPaper } from '#lib/documents/packing-paper.ts';
 import { quotePaper } from '#lib/documents/quote-paper.ts';
 import { sitePaper } from '#lib/documents/site-paper.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
-import { longPlan, SAMPLE_CALCULATION, SAMPLE_CONTEXT, SAMPLE_LINES, SAMPLE_PACKING, SAMPLE_QUOTE } from './sample-plan.ts';
+import {
+  longPlan,
+  SAMPLE_CALCULATION,
+  SAMPLE_CONTEXT,
+  SAMPLE_LINES,
+  SAMPLE_PACKING,
+  SAMPLE_QUOTE,
+} from './sample-plan.ts';
 
 const folder = process.argv[2] ?? '.reports/papers';
 mkdirSync(folder, { recursive: true });
@@ -27,5 +34,7 @@ for (const [name, make] of Object.entries(papers)) {
   const made = performance.now();
   const bytes = await drawPaper(paper);
   writeFileSync(path.join(folder, `${name}.pdf`), bytes);
-  console.log(`${name}: view model ${Math.round(made - started)} ms, drawing ${Math.round(performance.now() - made)} ms, ${bytes.length} bytes`);
+  console.log(
+    `${name}: view model ${Math.round(made - started)} ms, drawing ${Math.round(performance.now() - made)} ms, ${bytes.length} bytes`,
+  );
 }

@@ -1,8 +1,35 @@
 /** A small invented catalogue for pictures and papers: one model of every kind, with facts that look like the house's own. */
-import type { DriveModel, ExtensionModel, HeadModel, Model, OptionModel, RestraintModel, AdapterModel, AccessoryModel } from '#lib/equipment/model.ts';
+import type {
+  AccessoryModel,
+  AdapterModel,
+  DriveModel,
+  ExtensionModel,
+  HeadModel,
+  Model,
+  OptionModel,
+  RestraintModel,
+} from '#lib/equipment/model.ts';
 import { RESTRAINT_KINDS } from '#lib/equipment/parts.ts';
 import { toMinor } from '#lib/money/money.ts';
-import { bar, celsius, cubicMetresPerSecond, decibels, degrees, kilograms, metres, metresPerSecondSquared, minutes, newtonMetres, newtons, perMinute, ratio, seconds, volts, wattHours, watts } from '#lib/units/quantity.ts';
+import {
+  bar,
+  celsius,
+  cubicMetresPerSecond,
+  decibels,
+  degrees,
+  kilograms,
+  metres,
+  metresPerSecondSquared,
+  minutes,
+  newtonMetres,
+  newtons,
+  perMinute,
+  ratio,
+  seconds,
+  volts,
+  wattHours,
+  watts,
+} from '#lib/units/quantity.ts';
 
 const base = (number: string, name: string, mass: number) => ({
   number,
@@ -45,7 +72,23 @@ function drive(number: string, name: string, power: DriveModel['facts']['power']
 }
 
 function head(number: string, name: string, kind: HeadModel['facts']['kind']): HeadModel {
-  return { ...base(number, name, 5.2), role: 'head', facts: { kind, ratio: ratio(kind === 'inline' ? 1 : 2.5), efficiency: { low: ratio(0.86), high: ratio(0.94) }, reverses: kind === 'right-angle', torqueRating: newtonMetres(520), maxInputSpeed: perMinute(200), input: square('20', 'female'), output: square('25', 'male'), ...(kind === 'open-centre' ? { bore: metres(0.064) } : {}), swingRadius: metres(0.24), height: metres(0.19) } };
+  return {
+    ...base(number, name, 5.2),
+    role: 'head',
+    facts: {
+      kind,
+      ratio: ratio(kind === 'inline' ? 1 : 2.5),
+      efficiency: { low: ratio(0.86), high: ratio(0.94) },
+      reverses: kind === 'right-angle',
+      torqueRating: newtonMetres(520),
+      maxInputSpeed: perMinute(200),
+      input: square('20', 'female'),
+      output: square('25', 'male'),
+      ...(kind === 'open-centre' ? { bore: metres(0.064) } : {}),
+      swingRadius: metres(0.24),
+      height: metres(0.19),
+    },
+  };
 }
 
 function adapter(number: string, name: string, kind: AdapterModel['facts']['kind']): AdapterModel {
@@ -56,7 +99,16 @@ function adapter(number: string, name: string, kind: AdapterModel['facts']['kind
     facts: {
       kind,
       input: square('25', 'female'),
-      ...(onNut ? { sockets: [{ shape: 'tapered square', acrossFlats: metres(0.032), slack: metres(0.002) }] } : { wheel: { diameter: { low: metres(0.3), high: metres(0.62) }, spokes: { low: 3, high: 6 }, dishUpTo: degrees(20), rimUpTo: metres(0.05) } }),
+      ...(onNut
+        ? { sockets: [{ shape: 'tapered square', acrossFlats: metres(0.032), slack: metres(0.002) }] }
+        : {
+            wheel: {
+              diameter: { low: metres(0.3), high: metres(0.62) },
+              spokes: { low: 3, high: 6 },
+              dishUpTo: degrees(20),
+              rimUpTo: metres(0.05),
+            },
+          }),
       takesExtension: true,
       retention: kind === 'bolt-on plate' ? 'bolted' : 'clamped',
       torqueRating: newtonMetres(430),
@@ -69,7 +121,19 @@ function adapter(number: string, name: string, kind: AdapterModel['facts']['kind
 }
 
 function extension(number: string, name: string, kind: ExtensionModel['facts']['kind']): ExtensionModel {
-  return { ...base(number, name, 2.6), role: 'extension', facts: { kind, input: square('25', 'female'), output: square('25', 'male'), length: { low: metres(0.6), high: metres(0.6) }, torqueRating: newtonMetres(380), highestAngle: degrees(25), maxSpeed: perMinute(120) } };
+  return {
+    ...base(number, name, 2.6),
+    role: 'extension',
+    facts: {
+      kind,
+      input: square('25', 'female'),
+      output: square('25', 'male'),
+      length: { low: metres(0.6), high: metres(0.6) },
+      torqueRating: newtonMetres(380),
+      highestAngle: degrees(25),
+      maxSpeed: perMinute(120),
+    },
+  };
 }
 
 function restraint(kind: RestraintModel['facts']['kind'], index: number): RestraintModel {
@@ -77,12 +141,38 @@ function restraint(kind: RestraintModel['facts']['kind'], index: number): Restra
     ...base(`R-${210 + index * 7}`, kind.charAt(0).toUpperCase() + kind.slice(1), 8.8),
     role: 'restraint',
     madeToOrder: kind === 'purpose-made restraint',
-    facts: { kind, torqueRating: newtonMetres(600), forceRating: newtons(1500), arm: { low: metres(0.4), high: metres(0.9) }, directions: 'both ways', followsTravel: kind === 'yoke clamp', sideLoad: kind === 'twin-point arm' || kind === 'yoke clamp' ? 'balanced' : 'single anchor', facings: ['up'], reach: metres(2.5), needs: ['structure'], setUpTime: minutes(4), headKinds: ['inline', 'right-angle', 'open-centre'] },
+    facts: {
+      kind,
+      torqueRating: newtonMetres(600),
+      forceRating: newtons(1500),
+      arm: { low: metres(0.4), high: metres(0.9) },
+      directions: 'both ways',
+      followsTravel: kind === 'yoke clamp',
+      sideLoad: kind === 'twin-point arm' || kind === 'yoke clamp' ? 'balanced' : 'single anchor',
+      facings: ['up'],
+      reach: metres(2.5),
+      needs: ['structure'],
+      setUpTime: minutes(4),
+      headKinds: ['inline', 'right-angle', 'open-centre'],
+    },
   };
 }
 
 function option(number: string, name: string, facts: Pick<OptionModel['facts'], 'kind' | 'sits'>): OptionModel {
-  return { ...base(number, name, 1.9), role: 'option', facts: { ...facts, lowest: newtonMetres(20), highest: newtonMetres(420), error: ratio(0.08), step: newtonMetres(10), bothDirections: true, setUpTime: minutes(2), electronic: false } };
+  return {
+    ...base(number, name, 1.9),
+    role: 'option',
+    facts: {
+      ...facts,
+      lowest: newtonMetres(20),
+      highest: newtonMetres(420),
+      error: ratio(0.08),
+      step: newtonMetres(10),
+      bothDirections: true,
+      setUpTime: minutes(2),
+      electronic: false,
+    },
+  };
 }
 
 function accessory(number: string, name: string, kind: AccessoryModel['facts']['kind']): AccessoryModel {
@@ -90,9 +180,29 @@ function accessory(number: string, name: string, kind: AccessoryModel['facts']['
 }
 
 export const SAMPLE_MODELS: readonly Model[] = [
-  drive('D-214', 'Battery drive, medium, two gears', { kind: 'battery', voltage: volts(36), capacity_ah: 6, packsIncluded: 2, packNumber: 'S-156', efficiency: ratio(0.62), rechargeTime: minutes(75) }),
-  drive('D-231', 'Air drive, medium, two gears', { kind: 'air', ratedPressure: bar(6.3), lowestPressure: bar(4), highestPressure: bar(7), consumption: cubicMetresPerSecond(0.021), hoseBore: metres(0.019) }),
-  drive('D-247', 'Petrol drive, heavy, two gears', { kind: 'petrol', tank_l: 0.9, litresPerHour: 0.8, ratedPower: watts(1400) }),
+  drive('D-214', 'Battery drive, medium, two gears', {
+    kind: 'battery',
+    voltage: volts(36),
+    capacity_ah: 6,
+    packsIncluded: 2,
+    packNumber: 'S-156',
+    efficiency: ratio(0.62),
+    rechargeTime: minutes(75),
+  }),
+  drive('D-231', 'Air drive, medium, two gears', {
+    kind: 'air',
+    ratedPressure: bar(6.3),
+    lowestPressure: bar(4),
+    highestPressure: bar(7),
+    consumption: cubicMetresPerSecond(0.021),
+    hoseBore: metres(0.019),
+  }),
+  drive('D-247', 'Petrol drive, heavy, two gears', {
+    kind: 'petrol',
+    tank_l: 0.9,
+    litresPerHour: 0.8,
+    ratedPower: watts(1400),
+  }),
   head('H-118', 'Inline head, medium', 'inline'),
   head('H-126', 'Right-angle head 2.5 : 1', 'right-angle'),
   head('H-134', 'Open-centre head, bore 64 mm', 'open-centre'),

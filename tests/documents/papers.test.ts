@@ -1,0 +1,138 @@
+import { describe, expect, it } from 'vitest';
+import { calculationPaper } from '#lib/documents/calculation-paper.ts';
+import { packingPaper } from '#lib/documents/packing-paper.ts';
+import type { Paper } from '#lib/documents/paper.ts';
+import { quotePaper } from '#lib/documents/quote-paper.ts';
+import { sitePaper } from '#lib/documents/site-paper.ts';
+import { drawPaper } from '#lib/workers/draw-paper.ts';
+import { readPdf } from '#tests/support/read-pdf.ts';
+import {
+  longPlan,
+  SAMPLE_CALCULATION,
+  SAMPLE_CONTEXT,
+  SAMPLE_LINES,
+  SAMPLE_PACKING,
+  SAMPLE_QUOTE,
+  SAMPLE_UNSERVED,
+} from '#tests/support/sample-plan.ts';
+
+const SITE_LINES = SAMPLE_LINES.filter((line) =>
+  ['GV-101', 'GV-105', 'SV-109'].some((tag) => line.line.tag.startsWith(tag)),
+);
+const PAPERS: readonly (readonly [string, () => Paper])[] = [
+  ['quote', () => quotePaper(SAMPLE_QUOTE)],
+  ['packing list', () => packingPaper(SAMPLE_PACKING)],
+  ['site sheet', () => sitePaper({ context: SAMPLE_CONTEXT, lines: SITE_LINES })],
+  ['calculation sheet', () => calculationPaper(SAMPLE_CALCULATION)],
+];
+
+/** Text as one line, so that wrapping does not hide a sentence. */
+const flowing = (text: string) => text.replace(/\s+/g, ' ');
+
+describe.each(PAPERS)('%s', (_, make) => {
+  it('has the same bytes whenever it is drawn', async () => {
+    const first = await drawPaper(make());
+    await drawPaper(quotePaper({ ...SAMPLE_QUOTE, planSentence: 'Something else in between: Ωμέγα, щука, żółw.' }));
+    const second = await drawPaper(make());
+    expect(Buffer.compare(first, second)).toBe(0);
+  });
+
+  it('embeds every font, numbers its pages, carries its own date, and prints signs and names of three scripts', async () => {
+    const read = readPdf(await drawPaper(make()));
+    expect(read.fonts.length).toBeGreaterThan(0);
+    expect(read.fonts.filter((font) => !font.embedded)).toEqual([]);
+    for (let page = 1; page <= read.pages; page += 1) expect(read.text).toContain(`Page ${page} of ${read.pages}`);
+    expect(read.info).toMatch(/CreationDate:\s+Tue Mar\s+4 .*2031/);
+    for (const word of ['Łódź', 'Świątek', 'Διώνη', 'Верхний', 'Źródlana']) expect(read.words, word).toContain(word);
+  });
+});
+
+describe('quote', () => {
+  it('says price, assumptions, unserved lines with reason and way out, cautions and acceptance', async () => {
+    const text = flowing(readPdf(await drawPaper(quotePaper(SAMPLE_QUOTE))).text);
+    for (const words of [
+      'Total to pay, EUR 23 789.68',
+      '23 % on 19 341.20',
+      'Wheel diameter (assumed)',
+      '400…500 mm, likely 450 mm',
+      'Starting takes at least 640 N·m',
+      'workshop enquiry',
+      'This paper does not approve',
+      'Crew 1: 66 valves',
+      'Acceptance',
+      'Not included',
+      'Valid until',
+    ])
+      expect(text, words).toContain(words);
+    for (const line of SAMPLE_UNSERVED) expect(text).toContain(line.tag);
+  });
+
+  it('names every line of a list of 1461, on pages that repeat the head of the table', async () => {
+    const lines = longPlan({ lines: 1461, classes: 60 });
+    const read = readPdf(await drawPaper(quotePaper({ ...SAMPLE_QUOTE, lines })));
+    const missing = lines.filter((line) => !read.text.includes(line.line.tag)).map((line) => line.line.tag);
+    expect(missing).toEqual([]);
+    expect(read.text.split('Never above').length - 1).toBeGreaterThanOrEqual(2);
+  });
+});
+
+describe('packing list', () => {
+  it('lists every case with its lift mark, mass, energy and serial numbers, and the booking number under its bars', async () => {
+    const text = flowing(readPdf(await drawPaper(packingPaper(SAMPLE_PACKING))).text);
+    expect(text).toContain('B-2031-0077');
+    for (const one of SAMPLE_PACKING.cases) {
+      expect(text).toContain(
+        `Case ${one.number} · crew ${one.crew} · ${one.mass_kg.toFixed(1)} kg · lift: ${one.lift}`,
+      );
+      for (const serial of one.contents.flatMap((piece) => piece.serials)) expect(text).toContain(serial);
+    }
+    expect(text).toContain('UN 3481');
+    expect(text).toContain('1296 Wh');
+  });
+});
+
+describe('site sheet', () => {
+  it('gives start, step and ceiling each way, what to select, and a row to write on for every valve', async () => {
+    const read = readPdf(await drawPaper(sitePaper({ context: SAMPLE_CONTEXT, lines: SITE_LINES })));
+    const text = flowing(read.text);
+    for (const words of [
+      'opening unseat',
+      'closing run',
+      'closing seat',
+      '10 N·m',
+      'To open, select on the drive',
+      'clockwise, seen facing the nut',
+      'Highest torque',
+      'As left',
+      'Who, when',
+      'never past the ceiling',
+      'Chain square to the arm',
+    ])
+      expect(text, words).toContain(words);
+    for (const line of SITE_LINES)
+      expect(read.text.split(line.line.tag).length - 1, line.line.tag).toBeGreaterThanOrEqual(2);
+  });
+
+  it('never prints a direction as known when it is not', async () => {
+    const unknown = SAMPLE_LINES.filter((line) => line.line.tag === 'GV-108');
+    const text = flowing(readPdf(await drawPaper(sitePaper({ context: SAMPLE_CONTEXT, lines: unknown }))).text);
+    expect(text).toContain('try gently first: direction unknown');
+    expect(text).toContain('Closing direction not known');
+    expect(text).not.toMatch(/(?<!anti)clockwise, seen/);
+  });
+});
+
+describe('calculation sheet', () => {
+  it('prints every step with formula, inputs with unit and basis, range and source', async () => {
+    const text = flowing(readPdf(await drawPaper(calculationPaper(SAMPLE_CALCULATION))).text);
+    for (const words of [
+      'T = F·dm/2 · (l + π·f·dm·sec α)/(π·dm − f·l·sec α) + F·fc·dc/2',
+      '0.12…0.2, likely 0.15',
+      '245…262 mm, likely 250 mm',
+      'ISO 2904, Tr 36 × 6.',
+      '38…46 turns, likely 42 turns',
+      'Basis of a value',
+    ])
+      expect(text, words).toContain(words);
+  });
+});
