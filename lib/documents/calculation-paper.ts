@@ -56,14 +56,12 @@ function classBlocks(asked: {
     { kind: 'heading', level: 1, text: `Class ${one.number} of ${asked.of}: ${valveWords(one.line)}` },
     { kind: 'text', tone: 'plain', text: `${countText(one.valves, 'valve')}: ${tagsText(one.tags, 20)}.` },
     boundsTable(one, system),
-    { kind: 'heading', level: 2, text: 'What the valve needs and may see' },
-    stepTable(one.duty.steps, system),
+    stepTable('What the valve needs and may see', one.duty.steps, system),
   ];
   if (one.assembly === null || one.assembly.steps.length === 0) return pageStart(asked.first, duty);
   return pageStart(asked.first, [
     ...duty,
-    { kind: 'heading', level: 2, text: `What the equipment does: ${partNumbers(one.assembly)}` },
-    stepTable(one.assembly.steps, system),
+    stepTable(`What the equipment does: ${partNumbers(one.assembly)}`, one.assembly.steps, system),
   ]);
 }
 
@@ -97,7 +95,7 @@ function boundsTable(one: PaperClass, system: UnitSystem): Block {
   };
 }
 
-function stepTable(steps: readonly Step[], system: UnitSystem): Block {
+function stepTable(title: string, steps: readonly Step[], system: UnitSystem): Block {
   const rows = steps.flatMap((step, index): TableRow[] => [
     { cells: [`${index + 1}  ${step.name}`], tone: 'group', ...(step.formula === '' ? {} : { note: step.formula }) },
     ...step.inputs.map(
@@ -117,6 +115,7 @@ function stepTable(steps: readonly Step[], system: UnitSystem): Block {
   ]);
   return {
     kind: 'table',
+    caption: { level: 2, text: title },
     columns: [
       { label: 'Symbol', share: 10 },
       { label: 'Quantity', share: 26 },

@@ -64,9 +64,9 @@ function overview(cases: readonly CaseInput[]): readonly Block[] {
     }),
   );
   return [
-    { kind: 'heading', level: 1, text: 'Cases' },
     {
       kind: 'table',
+      caption: { level: 1, text: 'Cases' },
       columns: [
         { label: 'Loaded', share: 10, align: 'centre' },
         { label: 'Case', share: 20 },
@@ -115,12 +115,11 @@ function caseBlocks(one: CaseInput): readonly Block[] {
   rows.push({ cells: ['', '', '', '', 'Case with contents', '', massText(one.mass_kg)], tone: 'total' });
   return [
     {
-      kind: 'heading',
-      level: 2,
-      text: `Case ${one.number} · crew ${one.crew} · ${massText(one.mass_kg)} · lift: ${one.lift}${one.energy_wh === 0 ? '' : ` · ${Math.round(one.energy_wh)} Wh`}`,
-    },
-    {
       kind: 'table',
+      caption: {
+        level: 2,
+        text: `Case ${one.number} · crew ${one.crew} · ${massText(one.mass_kg)} · lift: ${one.lift}${one.energy_wh === 0 ? '' : ` · ${Math.round(one.energy_wh)} Wh`}`,
+      },
       columns: [
         { label: 'Out', share: 6, align: 'centre' },
         { label: 'Back', share: 6, align: 'centre' },

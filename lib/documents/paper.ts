@@ -55,6 +55,8 @@ export type Block =
   | { readonly kind: 'facts'; readonly columns: 1 | 2 | 3 | 4; readonly items: readonly LabelledText[] }
   | {
       readonly kind: 'table';
+      /** Heading of the table, repeated with its column heads on every page it reaches, so that neither is ever left alone. */
+      readonly caption?: { readonly text: string; readonly level: 1 | 2; readonly words?: string };
       readonly columns: readonly TableColumn[];
       readonly rows: readonly TableRow[];
       readonly dense?: true;

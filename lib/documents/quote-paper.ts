@@ -105,9 +105,9 @@ function priceBlocks(price: PriceInput): readonly Block[] {
       ? []
       : [{ kind: 'text', tone: 'muted', text: `The damage waiver leaves out: ${price.waiverExclusions.join(' ')}` }];
   return [
-    { kind: 'heading', level: 1, text: `Price for ${countText(price.days, 'day')} of hire` },
     {
       kind: 'table',
+      caption: { level: 1, text: `Price for ${countText(price.days, 'day')} of hire` },
       columns: [
         { label: 'Item and how its price came about', share: 62 },
         { label: 'Number', share: 10, align: 'right' },
@@ -130,9 +130,9 @@ function kitBlocks(input: QuoteInput): readonly Block[] {
     ...kit.items.map((item) => ({ cells: [String(item.count), item.number, modelName(context.models, item.number)] })),
   ]);
   return [
-    { kind: 'heading', level: 1, text: 'Kits, crew by crew' },
     {
       kind: 'table',
+      caption: { level: 1, text: 'Kits, crew by crew' },
       columns: [
         { label: 'Count', share: 10, align: 'right' },
         { label: 'Number', share: 16 },
@@ -146,14 +146,13 @@ function kitBlocks(input: QuoteInput): readonly Block[] {
 function lineBlocks(input: QuoteInput): readonly Block[] {
   const classes = gatherClasses(input.lines);
   return [
-    { kind: 'heading', level: 1, text: 'Lines and what serves them' },
-    {
-      kind: 'text',
-      tone: 'muted',
-      text: `Equal valves stand together. Torques are at the wheel or nut, the worse direction. ${BASIS_LEGEND}`,
-    },
     {
       kind: 'table',
+      caption: {
+        level: 1,
+        text: 'Lines and what serves them',
+        words: `Equal valves stand together. Torques are at the wheel or nut, the worse direction. ${BASIS_LEGEND}`,
+      },
       columns: [
         { label: 'Valves', share: 23 },
         { label: 'Number', share: 8, align: 'right' },
@@ -230,9 +229,9 @@ function unservedBlocks(unserved: readonly UnservedLine[]): readonly Block[] {
     }),
   );
   return [
-    { kind: 'heading', level: 1, text: 'Lines that are not served' },
     {
       kind: 'table',
+      caption: { level: 1, text: 'Lines that are not served' },
       columns: [
         { label: 'Lines', share: 18 },
         { label: 'Why', share: 46 },
@@ -246,14 +245,14 @@ function unservedBlocks(unserved: readonly UnservedLine[]): readonly Block[] {
 function assumptionBlocks(assumptions: readonly Assumption[]): readonly Block[] {
   if (assumptions.length === 0) return [];
   return [
-    { kind: 'heading', level: 1, text: 'What was assumed' },
-    {
-      kind: 'text',
-      tone: 'muted',
-      text: 'The list did not say these things. The kits cover the ranges shown; measured values make the plan surer and often cheaper.',
-    },
     {
       kind: 'table',
+      caption: {
+        level: 1,
+        text: 'What was assumed',
+        words:
+          'The list did not say these things. The kits cover the ranges shown; measured values make the plan surer and often cheaper.',
+      },
       columns: [
         { label: 'Value', share: 20 },
         { label: 'Taken as', share: 22 },

@@ -34,7 +34,6 @@ export function classBlocks(asked: {
       text: `${countText(one.valves, 'valve')}: ${tagsText(one.tags, 14)}.${one.crews.length > 0 ? ` Crew ${one.crews.join(', ')}.` : ''} ${partNumbers(assembly)}`,
     },
     { kind: 'drawing', drawing: driveLine({ assembly, models, line: one.line, duty: one.duty, system }), share: 1 },
-    { kind: 'heading', level: 2, text: 'Limiter: start, step, ceiling' },
     limiterTable(assembly, system),
     { kind: 'facts', columns: 3, items: expected(one, assembly, system) },
     { kind: 'text', tone: 'plain', text: restraintWords(assembly, models, system) },
@@ -61,6 +60,7 @@ function limiterTable(assembly: Assembly, system: UnitSystem): Block {
   );
   return {
     kind: 'table',
+    caption: { level: 2, text: 'Limiter: start, step, ceiling' },
     columns: [
       { label: 'Direction', share: 14 },
       { label: 'Part of the stroke', share: 20 },

@@ -76,9 +76,9 @@ function workingOrder(asked: {
     });
   });
   return [
-    { kind: 'heading', level: 1, text: 'Order of work' },
     {
       kind: 'table',
+      caption: { level: 1, text: 'Order of work' },
       columns: [
         { label: '', share: 6, align: 'right' },
         { label: 'Tag', share: 18 },

@@ -44,7 +44,7 @@ function blockView(block: Block, place: Place): ReactNode {
       return <TableView key={key} table={block} />;
     case 'list':
       return (
-        <View key={key} style={{ marginBottom: 4 }}>
+        <View key={key} style={{ paddingBottom: 4 }}>
           {block.items.map((item, index) => (
             <MarkedItem key={item} marker={markerOf(block.marker, index)} text={item} />
           ))}

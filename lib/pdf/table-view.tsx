@@ -14,12 +14,18 @@ export function TableView({ table }: { readonly table: Table }) {
   const total = table.columns.reduce((sum, column) => sum + column.share, 0);
   return (
     <View style={S.table}>
-      <View style={S.headRow} fixed minPresenceAhead={36}>
-        {table.columns.map((column) => (
-          <Text key={column.label} style={[S.headCell, { width: widthOf(column, total), textAlign: alignOf(column) }]}>
-            {column.label}
-          </Text>
-        ))}
+      <View fixed wrap={false} minPresenceAhead={36}>
+        {table.caption === undefined ? null : <CaptionView caption={table.caption} />}
+        <View style={S.headRow}>
+          {table.columns.map((column) => (
+            <Text
+              key={column.label}
+              style={[S.headCell, { width: widthOf(column, total), textAlign: alignOf(column) }]}
+            >
+              {column.label}
+            </Text>
+          ))}
+        </View>
       </View>
       {table.rows.map((row, index) => (
         <RowView
@@ -32,6 +38,15 @@ export function TableView({ table }: { readonly table: Table }) {
           tall={table.tall === true}
         />
       ))}
+    </View>
+  );
+}
+
+function CaptionView({ caption }: { readonly caption: NonNullable<Table['caption']> }) {
+  return (
+    <View>
+      <Text style={caption.level === 1 ? S.h1 : S.h2}>{caption.text}</Text>
+      {caption.words === undefined ? null : <Text style={S.muted}>{caption.words}</Text>}
     </View>
   );
 }
@@ -56,7 +71,7 @@ function RowView(asked: {
         ...(dense ? [S.denseRow] : []),
         ...(tall ? [S.tallRow] : []),
       ]}
-      wrap={false}
+      wrap={mayWrap(row)}
       {...(tone === 'group' ? { minPresenceAhead: 30 } : {})}
     >
       {tone === 'group' ? (
@@ -82,6 +97,11 @@ function RowView(asked: {
       {row.note === undefined ? null : <Text style={S.rowNote}>{row.note}</Text>}
     </View>
   );
+}
+
+/** A row stays whole unless its words might fill a page by themselves. */
+function mayWrap(row: TableRow): boolean {
+  return [...row.cells, row.note ?? ''].reduce((sum, cell) => sum + cell.length, 0) > 2500;
 }
 
 function widthOf(column: TableColumn, total: number): `${number}%` {
