@@ -23,7 +23,7 @@ const MONTHS = [
   'December',
 ];
 
-/** `12 345.60`, with a no-break space between thousands (ISO 80000-1, 7.3.1). */
+/** `12 345.60`, with a space between thousands (ISO 80000-1, 7.3.1). */
 export function moneyText(amount_minor: number, currency: string): string {
   const decimals = currencyDecimals(currency);
   const digits = String(Math.abs(amount_minor)).padStart(decimals + 1, '0');

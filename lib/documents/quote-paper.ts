@@ -179,8 +179,8 @@ function classRows(one: PaperClass, input: QuoteInput): readonly TableRow[] {
     one.duty.opening.neverExceed.torque.low <= one.duty.closing.neverExceed.torque.low
       ? one.duty.opening.neverExceed
       : one.duty.closing.neverExceed;
-  const start = `${rangeText(worse.starting, system)} ${BASIS_MARKS[worse.starting.basis]}`;
-  const never = `${rangeText({ ...lowest.torque, nominal: lowest.torque.low, high: lowest.torque.low }, system)} ${BASIS_MARKS[lowest.torque.basis]}`;
+  const start = `${rangeText(worse.starting, system)} (${BASIS_MARKS[worse.starting.basis]})`;
+  const never = `${rangeText({ ...lowest.torque, nominal: lowest.torque.low, high: lowest.torque.low }, system)} (${BASIS_MARKS[lowest.torque.basis]})`;
   const crews = one.crews.length === 0 ? '—' : one.crews.join(', ');
   const warnings = (one.assembly?.findings ?? [])
     .filter((finding) => finding.severity === 'warning')

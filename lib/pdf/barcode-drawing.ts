@@ -6,6 +6,7 @@
  */
 import bwip from 'bwip-js/node';
 import type { Drawing, Shape } from '#lib/documents/drawing.ts';
+import { invariant } from '#lib/kernel/invariant.ts';
 
 /** Module width in points: 0.4 mm, wide enough for any hand scanner. */
 const MODULE = 1.13;
@@ -13,6 +14,10 @@ const QUIET = 10 * MODULE;
 const HEIGHT = 40;
 
 export function barcodeDrawing(text: string): Drawing {
+  invariant(
+    /^[\x20-\x7e]{1,40}$/.test(text),
+    `A barcode holds 1 to 40 printable ASCII characters, not ${JSON.stringify(text)}.`,
+  );
   const widths = barWidths(text);
   const shapes: Shape[] = [];
   let x = QUIET;
@@ -26,6 +31,6 @@ export function barcodeDrawing(text: string): Drawing {
 /** Bar and space widths in modules, a bar first. */
 function barWidths(text: string): readonly number[] {
   const [symbol] = bwip.raw({ bcid: 'code128', text });
-  if (symbol === undefined || !('sbs' in symbol)) throw new Error(`No Code 128 symbol was made for ${text}.`);
+  invariant(symbol !== undefined && 'sbs' in symbol, `No Code 128 symbol was made for ${text}.`);
   return symbol.sbs;
 }

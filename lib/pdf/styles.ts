@@ -99,6 +99,7 @@ export const S = StyleSheet.create({
     paddingTop: 7,
     paddingBottom: 15,
   },
+  tickCell: { fontSize: 12, lineHeight: 0.9 },
   rowNote: { fontSize: 7.5, color: INK.muted, paddingRight: 5, paddingTop: 1 },
   listItem: { flexDirection: 'row', marginBottom: 2 },
   marker: { width: 14, color: INK.accent, fontWeight: 600 },

@@ -86,6 +86,7 @@ function RowView(asked: {
                 tone === 'result' && index === columns.length - 1 ? {} : weight,
                 size,
                 ...(tall && index > 0 ? [S.boxedCell] : []),
+                ...(row.cells[index] === '☐' ? [S.tickCell] : []),
                 { width: widthOf(column, total), textAlign: alignOf(column) },
               ]}
             >

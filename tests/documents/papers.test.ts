@@ -37,6 +37,11 @@ describe.each(PAPERS)('%s', (_, make) => {
     expect(Buffer.compare(first, second)).toBe(0);
   });
 
+  it('can be kept as JSON and drawn again to the same bytes', async () => {
+    const kept: Paper = JSON.parse(JSON.stringify(make()));
+    expect(Buffer.compare(await drawPaper(make()), await drawPaper(kept))).toBe(0);
+  });
+
   it('embeds every font, numbers its pages, carries its own date, and prints signs and names of three scripts', async () => {
     const read = readPdf(await drawPaper(make()));
     expect(read.fonts.length).toBeGreaterThan(0);
@@ -88,6 +93,28 @@ describe('packing list', () => {
     }
     expect(text).toContain('UN 3481');
     expect(text).toContain('1296 Wh');
+  });
+});
+
+describe('drawing in a worker', () => {
+  it('says why a paper cannot be drawn, and draws the next one', async () => {
+    const bad: Paper = { ...packingPaper(SAMPLE_PACKING), blocks: [{ kind: 'barcode', text: '' }] };
+    await expect(drawPaper(bad)).rejects.toThrow('The paper could not be drawn');
+    expect(readPdf(await drawPaper(packingPaper(SAMPLE_PACKING))).pages).toBeGreaterThan(1);
+  });
+
+  it('leaves this thread free while a long paper is laid out', async () => {
+    const paper = calculationPaper({ context: SAMPLE_CONTEXT, lines: longPlan({ lines: 200, classes: 20 }) });
+    let longest = 0;
+    let last = performance.now();
+    const beat = setInterval(() => {
+      longest = Math.max(longest, performance.now() - last);
+      last = performance.now();
+    }, 5);
+    const started = performance.now();
+    await drawPaper(paper);
+    clearInterval(beat);
+    expect(longest).toBeLessThan((performance.now() - started) / 2);
   });
 });
 

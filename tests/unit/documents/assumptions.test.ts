@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { gatherAssumptions } from '#lib/documents/assumptions.ts';
+import { exactly, known } from '#lib/units/known-value.ts';
+import { sampleDuty, sampleLine } from '#tests/support/sample-duty.ts';
+
+const paperLine = (tag: string, grip: Parameters<typeof sampleDuty>[0]['grip']) => ({
+  classId: tag,
+  line: sampleLine(tag),
+  duty: sampleDuty({ tag, grip: grip ?? {} }),
+  assembly: null,
+});
+
+describe('what was assumed', () => {
+  it('names each value once with all its lines and what happens when it is wrong', () => {
+    const found = gatherAssumptions([paperLine('A-1', {}), paperLine('A-2', {})], 'si');
+    const wheel = found.filter((one) => one.what === 'Wheel diameter');
+    expect(wheel).toHaveLength(1);
+    expect(wheel[0]?.tags).toEqual(['A-1', 'A-2']);
+    expect(wheel[0]?.taken).toBe('400…500 mm, likely 450 mm');
+    expect(wheel[0]?.ifWrong).toContain('may not grip');
+  });
+
+  it('keeps two different guesses of the same value apart', () => {
+    const other = known(
+      'm',
+      { low: 0.2, nominal: 0.25, high: 0.3 },
+      { basis: 'assumed', source: 'Usual for the size.' },
+    );
+    const found = gatherAssumptions([paperLine('A-1', {}), paperLine('A-2', { wheelDiameter: other })], 'si');
+    expect(
+      found
+        .filter((one) => one.what === 'Wheel diameter')
+        .map((one) => `${one.tags.join()} ${one.taken}`)
+        .toSorted(),
+    ).toEqual(['A-1 400…500 mm, likely 450 mm', 'A-2 200…300 mm, likely 250 mm']);
+  });
+
+  it('leaves out what was measured or stated', () => {
+    const measured = exactly('m', 0.45, { basis: 'measured', source: 'Site sheet of last year.' });
+    const found = gatherAssumptions([paperLine('A-1', { wheelDiameter: measured })], 'si');
+    expect(found.map((one) => one.what)).not.toContain('Wheel diameter');
+  });
+
+  it('lists a stem that may rise through the wheel', () => {
+    const found = gatherAssumptions([paperLine('A-1', { stemRisesThroughWheel: 'maybe' })], 'si');
+    expect(found.find((one) => one.what === 'Stem')?.ifWrong).toContain('open-centre head');
+  });
+});

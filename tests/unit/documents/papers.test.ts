@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { calculationPaper } from '#lib/documents/calculation-paper.ts';
+import { gatherClasses, inWorkingOrder } from '#lib/documents/line-classes.ts';
+import { packingPaper } from '#lib/documents/packing-paper.ts';
+import type { Block, TableRow } from '#lib/documents/paper.ts';
+import { quotePaper } from '#lib/documents/quote-paper.ts';
+import { sitePaper } from '#lib/documents/site-paper.ts';
+import { wrapText } from '#lib/documents/text-width.ts';
+import {
+  longPlan,
+  SAMPLE_CALCULATION,
+  SAMPLE_CONTEXT,
+  SAMPLE_LINES,
+  SAMPLE_PACKING,
+  SAMPLE_QUOTE,
+} from '#tests/support/sample-plan.ts';
+
+const rowsOf = (blocks: readonly Block[]): readonly TableRow[] =>
+  blocks.flatMap((block) => (block.kind === 'table' ? block.rows : []));
+const said = (blocks: readonly Block[]) => JSON.stringify(blocks);
+
+describe('classes of equal valves', () => {
+  it('hold every line exactly once, and lines of one class with other assemblies stand apart', () => {
+    const classes = gatherClasses(SAMPLE_LINES);
+    expect(classes.flatMap((one) => one.tags).toSorted()).toEqual(SAMPLE_LINES.map((line) => line.line.tag).toSorted());
+    const [first, second] = SAMPLE_LINES;
+    if (first === undefined || second === undefined || first.assembly === null)
+      throw new Error('The sample plan has lines.');
+    const other = { ...second, classId: first.classId, assembly: { ...first.assembly, id: 'another' } };
+    expect(gatherClasses([first, other])).toHaveLength(2);
+  });
+
+  it('are the same whatever order the lines come in', () => {
+    const turned = [...SAMPLE_LINES].reverse();
+    expect(gatherClasses(turned).map((one) => one.tags)).toEqual(gatherClasses(SAMPLE_LINES).map((one) => one.tags));
+    expect(inWorkingOrder(turned).map((line) => line.line.tag)).toEqual(
+      inWorkingOrder(SAMPLE_LINES).map((line) => line.line.tag),
+    );
+  });
+
+  it('are worked crew by crew in place order, tags counted as numbers', () => {
+    const tags = inWorkingOrder(longPlan({ lines: 30, classes: 2 })).map((line) => line.line.tag);
+    expect(tags.slice(0, 3)).toEqual(['V-0001', 'V-0004', 'V-0007']);
+  });
+});
+
+describe('quote', () => {
+  it('holds a row for every class, price, tax, total and unserved line', () => {
+    const rows = rowsOf(quotePaper(SAMPLE_QUOTE).blocks);
+    const cells = rows.map((row) => row.cells.join(' | '));
+    expect(cells.filter((text) => text.startsWith('wedge gate'))).toHaveLength(gatherClasses(SAMPLE_LINES).length);
+    expect(cells).toContain('Total to pay, EUR |  |  | 23 789.68');
+    expect(cells.some((text) => text.startsWith('PV-201 | Starting takes at least 640 N·m'))).toBe(true);
+    expect(cells.some((text) => text.startsWith('SV-204') && text.endsWith('Ask the Desk.'))).toBe(true);
+  });
+
+  it('says that all is served when all is served, and shows no empty tables', () => {
+    const paper = quotePaper({ ...SAMPLE_QUOTE, unserved: [] });
+    expect(said(paper.blocks)).toContain('Every valve of the schedule is served.');
+    expect(said(paper.blocks)).not.toContain('Lines that are not served');
+  });
+
+  it('never words anything as an approval', () => {
+    const words = [
+      quotePaper(SAMPLE_QUOTE),
+      sitePaper({ context: SAMPLE_CONTEXT, lines: SAMPLE_LINES }),
+      packingPaper(SAMPLE_PACKING),
+      calculationPaper(SAMPLE_CALCULATION),
+    ]
+      .map((paper) => said(paper.blocks))
+      .join(' ');
+    expect(words).not.toMatch(/\b(is|are|we) (hereby )?approved?\b|guarantee|certified safe/i);
+    expect(words).toContain('does not approve');
+  });
+});
+
+describe('site sheet', () => {
+  it('has a row to write on for every valve, also for the several valves of one line', () => {
+    const paper = sitePaper({ context: SAMPLE_CONTEXT, lines: SAMPLE_LINES });
+    const valves = SAMPLE_LINES.reduce((sum, line) => sum + line.line.qty, 0);
+    const records = paper.blocks.flatMap((block) => (block.kind === 'table' && block.tall === true ? block.rows : []));
+    expect(records).toHaveLength(valves);
+    expect(records.map((row) => row.cells[0])).toContain('GV-104 (2 of 3)');
+  });
+
+  it('prints start, step and ceiling of every setting that the assembly has', () => {
+    const one = SAMPLE_LINES.slice(0, 1);
+    const limiter = sitePaper({ context: SAMPLE_CONTEXT, lines: one }).blocks.find(
+      (block) => block.kind === 'table' && block.caption?.text.startsWith('Limiter'),
+    );
+    const rows = limiter?.kind === 'table' ? limiter.rows.map((row) => row.cells.slice(0, 2).join(' ')) : [];
+    expect(rows).toEqual(['opening unseat', 'opening run', 'closing run', 'closing seat']);
+  });
+
+  it('leaves out lines that no assembly serves', () => {
+    const paper = sitePaper({
+      context: SAMPLE_CONTEXT,
+      lines: SAMPLE_LINES.map((line) => ({ ...line, assembly: null })),
+    });
+    expect(paper.facts.find((fact) => fact.label === 'Work')?.value).toBe('0 valves in 0 classes of equal valves');
+  });
+});
+
+describe('wrapping label text', () => {
+  it('cuts with an ellipsis what does not fit, and never parts a number from its unit', () => {
+    const box = { size: 7, bold: false, width: 60, maxLines: 2 };
+    expect(wrapText('Restraint R-210 carries 600\u00a0N·m', { ...box, maxLines: 4 }).join('|')).toContain('600 N·m');
+    const cut = wrapText('one two three four five six seven eight nine ten eleven twelve', box);
+    expect(cut).toHaveLength(2);
+    expect(cut[1]).toMatch(/…$/);
+    expect(wrapText('Incomprehensibilities-without-any-space-at-all', box)[0]).toMatch(/…$/);
+  });
+});
