@@ -4,6 +4,9 @@
  * Not here: shapes and positions.
  * Read next: drive-line.ts.
  */
+import type { Duty } from '#lib/duty/duty.ts';
+import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
+import type { Assembly } from '#lib/equipment/assembly.ts';
 import type {
   AdapterModel,
   DriveModel,
@@ -13,10 +16,17 @@ import type {
   OptionModel,
   RestraintModel,
 } from '#lib/equipment/model.ts';
-import { formatQuantity, formatRange } from '#lib/units/format-quantity.ts';
-import type { DriveLineSubject } from './drive-line.ts';
+import { formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { CallOut } from './drive-line-scene.ts';
 import { point } from './shapes.ts';
+
+export interface DriveLineSubject {
+  readonly assembly: Assembly;
+  readonly models: readonly Model[];
+  readonly line: ScheduleLine;
+  readonly duty: Duty;
+  readonly system: UnitSystem;
+}
 
 type Words = Pick<CallOut, 'title' | 'detail'>;
 
