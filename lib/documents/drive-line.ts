@@ -21,11 +21,13 @@ import {
   valveKind,
 } from './drive-line-words.ts';
 import { extentOf, point, text } from './shapes.ts';
+import { wrapText } from './text-width.ts';
 
 const WIDTH = 520;
 const MIDDLE = 262;
 const FIGURE = { from: 122, to: 399 };
 const MARGIN = 14;
+const NOTE_SIZE = 6.6;
 
 export function driveLine(subject: DriveLineSubject): Drawing {
   const parts = chainParts(subject);
@@ -33,7 +35,9 @@ export function driveLine(subject: DriveLineSubject): Drawing {
   const faced = facing(upright, subject.line.place.faces?.value);
   const drawn = fitted(faced);
   const box = extentOf(drawn.shapes);
-  const notes = setUpNote(subject, parts);
+  const notes = setUpNote(subject, parts).flatMap((words) =>
+    wrapText(words, { size: NOTE_SIZE, bold: false, width: WIDTH - 12, maxLines: 12 }),
+  );
   const labelled = drawCalls({
     calls: drawn.calls,
     width: WIDTH,
@@ -42,7 +46,7 @@ export function driveLine(subject: DriveLineSubject): Drawing {
   });
   const height = labelled.bottom + 4 + notes.length * 9;
   const foot = notes.map(
-    (words, index): Shape => text(point(6, labelled.bottom + 6 + index * 9), words, { size: 6.6, role: 'muted' }),
+    (words, index): Shape => text(point(6, labelled.bottom + 6 + index * 9), words, { size: NOTE_SIZE, role: 'muted' }),
   );
   const told = drawn.calls.map((call) => `${call.title}: ${call.detail}`).join('. ');
   return {

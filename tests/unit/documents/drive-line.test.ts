@@ -117,6 +117,24 @@ describe('drive line', () => {
     ).toBe(false);
   });
 
+  it('breaks a long list of what goes with it into lines inside the picture', () => {
+    const duty = sampleDuty({ tag: 'GV-1' });
+    const accessories = Array.from({ length: 9 }, (_, index) => ({
+      number: `S-${900 + index}-with-a-long-number`,
+      count: index + 1,
+    }));
+    const drawing = driveLine({
+      duty,
+      line: sampleLine('GV-1'),
+      assembly: sampleAssembly(duty, { accessories }),
+      models: SAMPLE_MODELS,
+      system: 'si',
+    });
+    expect(textOverlaps(drawing)).toEqual([]);
+    const texts = drawing.shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : [])).join(' ');
+    for (const { number } of accessories) expect(texts).toContain(number);
+  });
+
   it('becomes an SVG with a title and a description, every text escaped and every role a class', () => {
     const [first] = PICTURE_CASES;
     const svg = drawingToSvg(driveLine({ ...first.subject, line: { ...first.subject.line, tag: 'A<&>"1' } }));
