@@ -4,6 +4,7 @@
  * Not here: page head and foot (render-paper.tsx).
  * Read next: table-view.tsx, drawing-view.tsx.
  */
+/** @jsxRuntime automatic */
 import { Text, View } from '@react-pdf/renderer';
 import type { ReactNode } from 'react';
 import type { Block, LabelledText } from '#lib/documents/paper.ts';

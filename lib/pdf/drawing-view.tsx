@@ -4,8 +4,9 @@
  * Not here: geometry (documents).
  * Read next: block-views.tsx.
  */
+/** @jsxRuntime automatic */
 import { Circle, G, Line, Path, Rect, Svg, Text } from '@react-pdf/renderer';
-import { DASHES, type Drawing, LINE_WEIGHTS, type Shape } from '#lib/documents/drawing.ts';
+import { DASHES, type Drawing, LINE_WEIGHTS, type PathShape, type Shape } from '#lib/documents/drawing.ts';
 import { PAPER_COLOURS } from '#lib/documents/paper-colours.ts';
 import { FAMILY } from './fonts.ts';
 
@@ -13,9 +14,33 @@ export function DrawingView({ drawing, width }: { readonly drawing: Drawing; rea
   const height = (drawing.height / drawing.width) * width;
   return (
     <Svg viewBox={`0 0 ${drawing.width} ${drawing.height}`} style={{ width, height }}>
-      <G>{drawing.shapes.map(shapeView)}</G>
+      <G>{withMergedStrokes(drawing.shapes).map(shapeView)}</G>
     </Svg>
   );
+}
+
+/** Neighbouring strokes of the same ink become one path: far fewer elements, the same picture. */
+function withMergedStrokes(shapes: readonly Shape[]): readonly Shape[] {
+  const merged: Shape[] = [];
+  for (const shape of shapes) {
+    const stroke = strokeOnly(shape);
+    const last = merged.at(-1);
+    if (stroke !== null && last?.kind === 'path' && last.fill === undefined && sameInk(last, stroke))
+      merged[merged.length - 1] = { ...last, d: `${last.d} ${stroke.d}` };
+    else merged.push(stroke ?? shape);
+  }
+  return merged;
+}
+
+function strokeOnly(shape: Shape): PathShape | null {
+  if (shape.kind === 'path') return shape.fill === undefined ? shape : null;
+  if (shape.kind !== 'line') return null;
+  const { kind: _kind, from, to, ...ink } = shape;
+  return { kind: 'path', d: `M ${from.x} ${from.y} L ${to.x} ${to.y}`, ...ink };
+}
+
+function sameInk(a: PathShape, b: PathShape): boolean {
+  return a.stroke === b.stroke && a.weight === b.weight && a.dash === b.dash;
 }
 
 function shapeView(shape: Shape, key: number) {

@@ -4,6 +4,7 @@
  * Not here: what the paper says (documents); the thread it is drawn in (workers).
  * Read next: block-views.tsx, fonts.ts.
  */
+/** @jsxRuntime automatic */
 import { Document, Page, renderToBuffer, Text, View } from '@react-pdf/renderer';
 import type { Paper } from '#lib/documents/paper.ts';
 import { blockViews, FactsView } from './block-views.tsx';

@@ -4,6 +4,7 @@
  * Not here: what stands in the cells (documents).
  * Read next: block-views.tsx.
  */
+/** @jsxRuntime automatic */
 import { Text, View } from '@react-pdf/renderer';
 import type { Block, TableColumn, TableRow } from '#lib/documents/paper.ts';
 import { S } from './styles.ts';
