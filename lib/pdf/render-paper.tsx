@@ -7,11 +7,14 @@
 /** @jsxRuntime automatic */
 import { Document, Page, renderToBuffer, Text, View } from '@react-pdf/renderer';
 import type { Paper } from '#lib/documents/paper.ts';
+import { isIsoDate } from '#lib/kernel/date-range.ts';
+import { invariant } from '#lib/kernel/invariant.ts';
 import { blockViews, FactsView } from './block-views.tsx';
 import { loadFonts } from './fonts.ts';
 import { S } from './styles.ts';
 
 export async function renderPaper(paper: Paper): Promise<Uint8Array> {
+  invariant(isIsoDate(paper.fixedAt), `A paper is fixed at a calendar date, not ${paper.fixedAt}.`);
   await loadFonts();
   return new Uint8Array(await renderToBuffer(<PaperView paper={paper} />));
 }

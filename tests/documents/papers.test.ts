@@ -98,8 +98,8 @@ describe('packing list', () => {
 
 describe('drawing in a worker', () => {
   it('says why a paper cannot be drawn, and draws the next one', async () => {
-    const bad: Paper = { ...packingPaper(SAMPLE_PACKING), blocks: [{ kind: 'barcode', text: '' }] };
-    await expect(drawPaper(bad)).rejects.toThrow('The paper could not be drawn');
+    const bad: Paper = { ...packingPaper(SAMPLE_PACKING), fixedAt: 'yesterday' };
+    await expect(drawPaper(bad)).rejects.toThrow('A paper is fixed at a calendar date, not yesterday.');
     expect(readPdf(await drawPaper(packingPaper(SAMPLE_PACKING))).pages).toBeGreaterThan(1);
   });
 
@@ -138,6 +138,17 @@ describe('site sheet', () => {
       expect(text, words).toContain(words);
     for (const line of SITE_LINES)
       expect(read.text.split(line.line.tag).length - 1, line.line.tag).toBeGreaterThanOrEqual(2);
+  });
+
+  it('prints US customary units throughout when asked', async () => {
+    const text = flowing(
+      readPdf(
+        await drawPaper(sitePaper({ context: { ...SAMPLE_CONTEXT, system: 'us' }, lines: SAMPLE_LINES.slice(0, 1) })),
+      ).text,
+    );
+    expect(text).toContain('lbf·ft');
+    // The limiter's own name holds its range as on its plate.
+    expect(text.replace('20 to 420 N·m', '')).not.toMatch(/\d N·m/);
   });
 
   it('never prints a direction as known when it is not', async () => {
