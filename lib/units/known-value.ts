@@ -44,7 +44,10 @@ export function known<U extends Unit>(
   origin: Origin,
 ): Known<U> {
   const { low, nominal, high } = range;
-  invariant(low <= nominal && nominal <= high, `A known value needs low ≤ nominal ≤ high, not ${low}, ${nominal}, ${high}.`);
+  invariant(
+    low <= nominal && nominal <= high,
+    `A known value needs low ≤ nominal ≤ high, not ${low}, ${nominal}, ${high}.`,
+  );
   invariant(origin.source.length > 0, 'A known value needs a source sentence.');
   return { low: low as Quantity<U>, nominal: nominal as Quantity<U>, high: high as Quantity<U>, unit, ...origin };
 }

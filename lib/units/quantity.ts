@@ -7,7 +7,27 @@
 declare const unit: unique symbol;
 
 export type Unit =
-  | 'N·m' | 'N' | 'm' | 'm²' | 'Pa' | '1/min' | 's' | 'kg' | 'W' | 'J' | 'Wh' | '°C' | '°' | 'm³/s' | 'turn' | '1' | 'dB' | 'm/s²' | 'm/s' | 'V' | 'l';
+  | 'N·m'
+  | 'N'
+  | 'm'
+  | 'm²'
+  | 'Pa'
+  | '1/min'
+  | 's'
+  | 'kg'
+  | 'W'
+  | 'J'
+  | 'Wh'
+  | '°C'
+  | '°'
+  | 'm³/s'
+  | 'turn'
+  | '1'
+  | 'dB'
+  | 'm/s²'
+  | 'm/s'
+  | 'V'
+  | 'l';
 
 export type Quantity<U extends Unit> = number & { readonly [unit]: U };
 
