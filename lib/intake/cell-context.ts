@@ -6,8 +6,8 @@
  */
 import type { Origin } from '#lib/units/known-value.ts';
 import type { Column } from './column-names.ts';
-import { columnSpec } from './columns.ts';
-import type { Cells, IntakeCode, IntakeProblem } from './intake-problem.ts';
+import { type Cells, columnSpec } from './columns.ts';
+import type { IntakeCode, IntakeProblem } from './intake-problem.ts';
 import { isMissing, quoted } from './plain-text.ts';
 
 export interface CellContext {

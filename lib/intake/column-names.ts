@@ -91,9 +91,3 @@ export const COLUMN_NAMES = [
 ] as const;
 
 export type Column = (typeof COLUMN_NAMES)[number];
-
-const NAMES: ReadonlySet<string> = new Set(COLUMN_NAMES);
-
-export function isColumn(text: string): text is Column {
-  return NAMES.has(text);
-}

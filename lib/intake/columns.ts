@@ -28,3 +28,12 @@ export function columnSpec(name: Column): ColumnSpec {
 }
 
 export const COLUMNS: readonly ColumnSpec[] = COLUMN_NAMES.map(columnSpec);
+
+const NAMES: ReadonlySet<string> = new Set(COLUMN_NAMES);
+
+export function isColumn(text: string): text is Column {
+  return NAMES.has(text);
+}
+
+/** Canonical text per column: what the screen edits and `readLine` reads. */
+export type Cells = Readonly<Partial<Record<Column, string>>>;

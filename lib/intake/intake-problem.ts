@@ -4,8 +4,6 @@
  * Not here: the wording of each problem (beside the reader that finds it).
  * Read next: read-cell.ts.
  */
-import type { Column } from './column-names.ts';
-
 export const INTAKE_CODES = [
   'value-unreadable',
   'value-implausible',
@@ -49,6 +47,3 @@ export interface IntakeProblem {
   readonly sentence: string;
   readonly remedy: string;
 }
-
-/** Canonical text per column: what the screen edits and `readLine` reads. */
-export type Cells = Readonly<Partial<Record<Column, string>>>;

@@ -1,0 +1,101 @@
+/*
+ * Judges a column by its cells: whether they can be read as the column that the header promises, or what they look like.
+ * Invariant: judged on a sample spread over the whole list; the same list gives the same judgement.
+ * Not here: headers (match-header.ts).
+ * Read next: propose-mapping.ts.
+ */
+import { parseNumber } from '#lib/units/parse-number.ts';
+import type { Column } from './columns.ts';
+import type { Field } from './match-header.ts';
+import { isNominalMm } from './nominal-sizes.ts';
+import { isMissing, tidyCell } from './plain-text.ts';
+import { isBlankRow, type RawTable } from './raw-table.ts';
+import { readLine } from './read-line.ts';
+import { ratingOf } from './read-rating.ts';
+import { readSizeText } from './read-size.ts';
+import { recogniseKind } from './recognise-kind.ts';
+import { withUnit } from './take-cells.ts';
+
+const SAMPLE = 120;
+const TAKEN_AS_TEXT: ReadonlySet<Field> = new Set(['tag', 'location', 'notes', 'photo', 'remark', 'ignore']);
+const UNREADABLE_CODES: ReadonlySet<string> = new Set(['value-unreadable', 'value-implausible', 'choice-unknown']);
+
+/** Up to 120 filled cells of a column, spread evenly over the rows below the header. */
+export function sampleColumn(
+  table: RawTable,
+  place: { readonly index: number; readonly headerRow: number | null },
+): readonly string[] {
+  const filled = table.rows
+    .filter((row) => row.row > (place.headerRow ?? 0) && !isBlankRow(row))
+    .map((row) => tidyCell(row.cells[place.index] ?? ''))
+    .filter((cell) => !isMissing(cell));
+  const step = Math.max(1, Math.floor(filled.length / SAMPLE));
+  return filled.filter((_cell, index) => index % step === 0).slice(0, SAMPLE);
+}
+
+/** Share of the sample that can be read as the column; 1 for columns that take any text. */
+export function readableShare(
+  sample: readonly string[],
+  question: { readonly column: Field; readonly unit?: string | undefined },
+): number {
+  const { column, unit } = question;
+  if (sample.length === 0 || column === 'remark' || column === 'ignore' || TAKEN_AS_TEXT.has(column)) return 1;
+  const read = sample.filter((cell) => isReadable(column, withUnit({ text: cell, column, unit })));
+  return read.length / sample.length;
+}
+
+function isReadable(column: Column, text: string): boolean {
+  const { problems } = readLine({ row: 0, cells: { [column]: text } });
+  return !problems.some((problem) => problem.column === column && UNREADABLE_CODES.has(problem.code));
+}
+
+export interface Looks {
+  readonly field: Field;
+  readonly why: string;
+}
+
+/** What a column without a known header looks like. */
+export function lookOf(sample: readonly string[]): Looks {
+  if (sample.length === 0) return { field: 'ignore', why: 'The column is empty.' };
+  const share = (test: (cell: string) => boolean): number => sample.filter(test).length / sample.length;
+  if (share((cell) => /\.(?:jpe?g|png|heic|gif|tiff?|pdf)$/i.test(cell)) > 0.6)
+    return { field: 'photo', why: 'The cells are names of pictures.' };
+  if (share(isDateLike) > 0.6) return { field: 'ignore', why: 'The cells are dates.' };
+  if (
+    share((cell) => {
+      const kind = recogniseKind(cell);
+      return kind !== null && kind.kind !== 'line valve' && cell.length < 40;
+    }) > 0.5
+  )
+    return { field: 'valve_type', why: 'The cells name kinds of valves.' };
+  if (share(isKindOrLineValve) > 0.8) return { field: 'valve_type', why: 'The cells name valves.' };
+  if (share((cell) => /^(?:pn\s?\d|class|cl\s?\d|ansi|\d+\s?k$|\d+\s?#)/i.test(cell) && ratingOf(cell) !== null) > 0.6)
+    return { field: 'rating', why: 'The cells are pressure classes.' };
+  if (share((cell) => /["”″]|mm$|^dn|\bin(?:ch)?$/i.test(cell) && readSizeText(cell).kind === 'size') > 0.6)
+    return { field: 'size', why: 'The cells are valve sizes with their unit.' };
+  if (share(isBareNominal) > 0.8) return { field: 'size', why: 'All cells are nominal sizes.' };
+  if (isCodeColumn(sample)) return { field: 'tag', why: 'Each cell is a short code that occurs once.' };
+  if (share((cell) => /\p{L}{3}/u.test(cell)) > 0.5)
+    return { field: 'remark', why: 'The cells are words; values in them are read.' };
+  return { field: 'ignore', why: 'Nothing in it was recognised.' };
+}
+
+function isDateLike(cell: string): boolean {
+  return /^\d{4}[-/]\d{1,2}[-/]\d{1,2}|^\d{1,2}[./-]\d{1,2}[./-]\d{2,4}(?:\s|$)/.test(cell);
+}
+
+function isKindOrLineValve(cell: string): boolean {
+  return cell.length < 30 && recogniseKind(cell) !== null;
+}
+
+function isBareNominal(cell: string): boolean {
+  const value = parseNumber(cell)?.value;
+  return value !== undefined && value >= 40 && isNominalMm(value);
+}
+
+function isCodeColumn(sample: readonly string[]): boolean {
+  const codes = sample.filter(
+    (cell) => cell.length <= 24 && /\d/.test(cell) && !/\s.*\s/.test(cell) && !/^-?\d+[.,]\d+$/.test(cell),
+  );
+  return codes.length === sample.length && new Set(codes).size === codes.length;
+}
