@@ -6,9 +6,10 @@
  */
 import { degrees, metres } from '#lib/units/quantity.ts';
 import type { CaseFacts } from './facts.ts';
+import { extendedBy } from './reach.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, ranged, SAMPLE_NUT, said, sampleCore, stated } from './sample-facts.ts';
-import { sampleJoint, sampleKey, sampleRestraint } from './sample-parts.ts';
+import { sampleJoint, sampleKey, sampleRestraint, sampleShaft } from './sample-parts.ts';
 import { sayLength, sayPlain } from './say-number.ts';
 
 const PRACTICE = 'common practice, no source';
@@ -25,8 +26,8 @@ export const GUIDED_FROM_M = 2;
 function chainLength(facts: CaseFacts): { readonly low: number; readonly high: number } {
   const { length, height } = facts.adapter.facts;
   return {
-    low: facts.extended.low_m + (length?.low ?? height),
-    high: facts.extended.high_m + (length?.high ?? height),
+    low: extendedBy(facts, 'low') + (length?.low ?? height),
+    high: extendedBy(facts, 'high') + (length?.high ?? height),
   };
 }
 
@@ -35,7 +36,7 @@ const isDeep = (facts: CaseFacts): boolean => facts.gripCase.kind === 'nut' && f
 const atDepth = (depth_m: number, key = sampleKey()): CaseFacts => ({
   ...lineFacts({ duty: { grip: SAMPLE_NUT, movement: 'keyed' } }),
   adapter: key,
-  extended: { low_m: 0, high_m: 0 },
+  extensions: [],
   gripCase: { kind: 'nut', shape: 'square', acrossFlats_m: 0.029, depth_m },
 });
 
@@ -64,7 +65,10 @@ export const BURIED_RULES: readonly Rule[] = [
       { name: 'too deep', facts: atDepth(2.6), speaks: true },
       {
         name: 'too deep, with a shaft',
-        facts: { ...atDepth(2.6), extended: { low_m: 0.6, high_m: 0.6 } },
+        facts: {
+          ...atDepth(2.6),
+          extensions: [sampleShaft({ facts: { length: { low: metres(0.6), high: metres(0.6) } } })],
+        },
         speaks: false,
       },
       {
@@ -134,7 +138,7 @@ export const BURIED_RULES: readonly Rule[] = [
     id: 'joint-where-out-of-line',
     topic: 'buried',
     title: 'A universal joint where the chain cannot stand straight',
-    scope: 'grip',
+    scope: 'case',
     severity: 'refusal',
     source: PRACTICE,
     speaksOf: ['misalignment', 'extension'],
@@ -143,23 +147,14 @@ export const BURIED_RULES: readonly Rule[] = [
       !extensions.some((extension) => extension.facts.kind === 'universal joint'),
     sentence: ({ line }) =>
       `${line.tag} stands ${sayPlain(line.place.misalignment?.high ?? 0)}° out of line: a universal joint is needed above ${STRAIGHT_UP_TO_DEG}°.`,
-    examples: () => [
-      {
-        name: 'out of line without joint',
-        facts: { ...misaligned(12), core: sampleCore(), extensions: [], adapter: sampleKey() },
-        speaks: true,
-      },
-      {
-        name: 'with joint',
-        facts: { ...misaligned(12), core: sampleCore(), extensions: [sampleJoint()], adapter: sampleKey() },
-        speaks: false,
-      },
-      {
-        name: 'straight',
-        facts: { ...misaligned(2), core: sampleCore(), extensions: [], adapter: sampleKey() },
-        speaks: false,
-      },
-    ],
+    examples: () => {
+      const key = atDepth(1.2);
+      return [
+        { name: 'out of line without joint', facts: { ...key, ...misaligned(12) }, speaks: true },
+        { name: 'with joint', facts: { ...key, ...misaligned(12), extensions: [sampleJoint()] }, speaks: false },
+        { name: 'straight', facts: { ...key, ...misaligned(2) }, speaks: false },
+      ];
+    },
   },
   {
     id: 'joint-angle-within-limit',

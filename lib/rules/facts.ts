@@ -112,8 +112,8 @@ export interface PartFacts extends LineFacts {
 }
 export interface CaseFacts extends LineFacts {
   readonly adapter: AdapterModel;
-  /** Length that extensions add between head and adapter. */
-  readonly extended: { readonly low_m: number; readonly high_m: number };
+  /** Between head and adapter, head side first. */
+  readonly extensions: readonly ExtensionModel[];
   readonly gripCase: GripCase;
 }
 export interface PairFacts extends LineFacts {

@@ -30,7 +30,7 @@ const nutLine = (change: Parameters<typeof lineFacts>[0] = {}) =>
 const onNut = (acrossFlats_m: number | null, shape: string | null): CaseFacts => ({
   ...nutLine(),
   adapter: sampleKey(),
-  extended: { low_m: 0, high_m: 0 },
+  extensions: [],
   gripCase: { kind: 'nut', shape, acrossFlats_m, depth_m: 1.2 },
 });
 

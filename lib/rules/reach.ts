@@ -4,8 +4,10 @@
  * Not here: keys to buried nuts (buried.ts).
  * Read next: torque.ts.
  */
+
+import type { ExtensionModel } from '#lib/equipment/model.ts';
 import { metres, perMinute } from '#lib/units/quantity.ts';
-import type { GripFacts, LineFacts } from './facts.ts';
+import type { CaseFacts, GripFacts, LineFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, ranged, SAMPLE_NUT, said, sampleCore, stated } from './sample-facts.ts';
 import { sampleDrive, sampleHead, sampleRestraint, sampleShaft, sampleWheelAdapter } from './sample-parts.ts';
@@ -24,7 +26,8 @@ function stack(facts: GripFacts): number {
   return facts.core.head.facts.height + lengths + facts.adapter.facts.height;
 }
 
-const extendedBy = (facts: GripFacts, end: 'low' | 'high'): number =>
+/** Length that extensions add between head and adapter. */
+export const extendedBy = (facts: { readonly extensions: readonly ExtensionModel[] }, end: 'low' | 'high'): number =>
   facts.extensions.reduce((sum, extension) => sum + extension.facts.length[end], 0);
 
 const reachNeeded = ({ line }: LineFacts): number => (line.place.reach?.high ?? 0) - ARMS_LENGTH_M;
@@ -37,12 +40,20 @@ const gripOf = (change: Partial<GripFacts> = {}): GripFacts => ({
   ...change,
 });
 
+const caseOf = (change: Partial<CaseFacts> = {}): CaseFacts => ({
+  ...lineFacts(),
+  extensions: [],
+  adapter: sampleWheelAdapter(),
+  gripCase: { kind: 'wheel', diameter_m: 0.4, spokes: 4, dish_deg: 0 },
+  ...change,
+});
+
 export const REACH_RULES: readonly Rule[] = [
   {
     id: 'reach-long-enough',
     topic: 'reach and room',
     title: 'Extensions bridge what an arm does not reach',
-    scope: 'grip',
+    scope: 'case',
     severity: 'refusal',
     source: PRACTICE,
     speaksOf: ['reach', 'extension'],
@@ -53,9 +64,9 @@ export const REACH_RULES: readonly Rule[] = [
     examples: () => {
       const far = lineFacts({ place: { reach: stated('m', 1.1) } });
       return [
-        { name: 'far without extension', facts: gripOf(far), speaks: true },
-        { name: 'far with extension', facts: gripOf({ ...far, extensions: [sampleShaft()] }), speaks: false },
-        { name: 'near', facts: gripOf(), speaks: false },
+        { name: 'far without extension', facts: caseOf(far), speaks: true },
+        { name: 'far with extension', facts: caseOf({ ...far, extensions: [sampleShaft()] }), speaks: false },
+        { name: 'near', facts: caseOf(), speaks: false },
       ];
     },
   },
@@ -63,7 +74,7 @@ export const REACH_RULES: readonly Rule[] = [
     id: 'adapter-takes-extension',
     topic: 'reach and room',
     title: 'Only some adapters are steady at the end of an extension',
-    scope: 'grip',
+    scope: 'case',
     severity: 'refusal',
     source: PRACTICE,
     speaksOf: ['adapter', 'extension'],
@@ -74,9 +85,9 @@ export const REACH_RULES: readonly Rule[] = [
       const plate = sampleWheelAdapter({ facts: { takesExtension: false } });
       const piece = sampleShaft({ facts: { length: { low: metres(0.06), high: metres(0.06) } } });
       return [
-        { name: 'plate on a shaft', facts: gripOf({ adapter: plate, extensions: [sampleShaft()] }), speaks: true },
-        { name: 'plate on a coupling piece', facts: gripOf({ adapter: plate, extensions: [piece] }), speaks: false },
-        { name: 'made for it', facts: gripOf({ extensions: [sampleShaft()] }), speaks: false },
+        { name: 'plate on a shaft', facts: caseOf({ adapter: plate, extensions: [sampleShaft()] }), speaks: true },
+        { name: 'plate on a coupling piece', facts: caseOf({ adapter: plate, extensions: [piece] }), speaks: false },
+        { name: 'made for it', facts: caseOf({ extensions: [sampleShaft()] }), speaks: false },
       ];
     },
   },

@@ -27,7 +27,7 @@ const tellAdapter = (adapter: AdapterModel): string => `${adapter.name} ${adapte
 const onWheel = (change: Partial<WheelCase> = {}, adapter: AdapterModel = sampleWheelAdapter()): CaseFacts => ({
   ...lineFacts(),
   adapter,
-  extended: { low_m: 0, high_m: 0 },
+  extensions: [],
   gripCase: { kind: 'wheel', diameter_m: 0.4, spokes: 4, dish_deg: 0, ...change },
 });
 

@@ -1,0 +1,139 @@
+/*
+ * What a crew carries besides the chains: chargers for the place, spare packs for the shift, hoses, filters, fuel cans, lanyards.
+ * Invariant: only models of the catalogue that fit are named; what is missing there is left to the rules' notes.
+ * Not here: accessories of one chain (chain-accessories.ts).
+ * Read next: chain-accessories.ts.
+ */
+import type { Site } from '#lib/duty/site.ts';
+import { needsCutOff } from '#lib/engineering/air-supply.ts';
+import { coldShare, packsPerShift } from '#lib/engineering/energy.ts';
+import type { Assembly } from '#lib/equipment/assembly.ts';
+import type { ItemNeed } from '#lib/equipment/choices.ts';
+import type { AirSupply, BatteryStore } from '#lib/equipment/drive.ts';
+import type { AccessoryModel, DriveModel, Model } from '#lib/equipment/model.ts';
+import { celsius, seconds, wattHours } from '#lib/units/quantity.ts';
+import { KIT_CONSTANTS } from './kit-constants.ts';
+import { fitsPart } from './reactions.ts';
+import { type StockByRole, stockByRole } from './stock-by-role.ts';
+
+export interface CrewWork {
+  readonly assembly: Assembly;
+  readonly qty: number;
+}
+
+export interface CrewAccessoriesInput {
+  readonly work: readonly CrewWork[];
+  readonly site: Site;
+  readonly models: readonly Model[];
+}
+
+export function crewAccessories({ work, site, models }: CrewAccessoriesInput): readonly ItemNeed[] {
+  const stock = stockByRole(models);
+  const drives = stock.drives.filter((drive) => work.some(({ assembly }) => assembly.parts.drive === drive.number));
+  const needs = drives.flatMap((drive) => accessoriesOf({ drive, work, site, stock }));
+  const lanyard = stock.accessories.find((accessory) => accessory.facts.kind === 'lanyards');
+  return largestOfEach(
+    drives.length > 0 && lanyard !== undefined ? [...needs, { item: lanyard.number, count: 1 }] : needs,
+  );
+}
+
+interface DriveWork {
+  readonly drive: DriveModel;
+  readonly work: readonly CrewWork[];
+  readonly site: Site;
+  readonly stock: StockByRole;
+}
+
+function accessoriesOf(at: DriveWork): readonly ItemNeed[] {
+  const { power } = at.drive.facts;
+  switch (power.kind) {
+    case 'battery':
+      return batteryNeeds(at, power);
+    case 'air':
+      return airNeeds(at, power);
+    case 'petrol':
+      return [...first(at, 'fuel can'), ...first(at, 'flame arrester')];
+  }
+}
+
+function batteryNeeds(at: DriveWork, power: BatteryStore): readonly ItemNeed[] {
+  const charger = at.stock.accessories.find(
+    (accessory) =>
+      accessory.facts.kind === 'charger' &&
+      fitsPart(accessory, power.packNumber) &&
+      accessory.facts.mainsVoltage === at.site.mainsVoltage &&
+      accessory.facts.mainsPlug === at.site.mainsPlug,
+  );
+  const packs = packsNeeded(at, { power, chargers: charger === undefined ? 0 : 1 });
+  const spare = packs - power.packsIncluded;
+  return [
+    ...(charger === undefined ? [] : [{ item: charger.number, count: 1 }]),
+    ...(spare > 0 && at.stock.accessories.some((accessory) => accessory.number === power.packNumber)
+      ? [{ item: power.packNumber, count: spare }]
+      : []),
+  ];
+}
+
+/** Packs for the busiest shift, taking the crew's work as spread evenly over the days. */
+function packsNeeded(
+  at: DriveWork,
+  { power, chargers }: { readonly power: BatteryStore; readonly chargers: number },
+): number {
+  const mine = at.work.filter(({ assembly }) => assembly.parts.drive === at.drive.number);
+  const joules = mine.reduce((sum, { assembly, qty }) => sum + assembly.figures.energyPerVisit * qty, 0);
+  const perShift = joules / 3600 / power.efficiency / Math.max(1, at.site.days);
+  const cold = coldShare(celsius(at.site.temperature?.low ?? 20));
+  const usable = power.voltage * power.capacity_ah * KIT_CONSTANTS.packShare * cold;
+  if (usable <= 0) return power.packsIncluded;
+  return packsPerShift({
+    energyPerShift: wattHours(perShift),
+    usablePerPack: wattHours(usable),
+    shift: seconds(at.site.shiftHours * 3600),
+    rechargeTime: power.rechargeTime,
+    chargers,
+  });
+}
+
+function airNeeds(at: DriveWork, power: AirSupply): readonly ItemNeed[] {
+  const hoses = at.stock.accessories
+    .filter(
+      (accessory) => accessory.facts.kind === 'air hose' && (accessory.facts.hoseBore ?? 0) >= power.hoseBore - 1e-4,
+    )
+    .toSorted(
+      (a, b) =>
+        (a.facts.hoseBore ?? 0) - (b.facts.hoseBore ?? 0) || (b.facts.hoseLength ?? 0) - (a.facts.hoseLength ?? 0),
+    );
+  const hose = hoses[0];
+  const lengths =
+    hose === undefined ? 0 : Math.ceil(KIT_CONSTANTS.hoseLength / (hose.facts.hoseLength ?? KIT_CONSTANTS.hoseLength));
+  const filters: AccessoryModel['facts']['kind'] = needsDryAir(at)
+    ? 'dry filter-regulator'
+    : 'filter-regulator-lubricator';
+  const restraint = needsCutOff(power.hoseBore) || lengths > 0 ? first(at, 'hose restraint') : [];
+  return [
+    ...(hose === undefined ? [] : [{ item: hose.number, count: lengths }]),
+    ...restraint.map((need) => ({ ...need, count: Math.max(1, lengths) })),
+    ...first(at, filters),
+  ];
+}
+
+/** Oxygen service takes no lubricated air; the assembly carries the finding. */
+function needsDryAir({ work, drive }: DriveWork): boolean {
+  return work.some(
+    ({ assembly }) =>
+      assembly.parts.drive === drive.number && assembly.findings.some((finding) => finding.id === 'oxygen-clean'),
+  );
+}
+
+function first({ stock, drive }: DriveWork, kind: AccessoryModel['facts']['kind']): readonly ItemNeed[] {
+  const found = stock.accessories.find(
+    (accessory) => accessory.facts.kind === kind && fitsPart(accessory, drive.number),
+  );
+  return found === undefined ? [] : [{ item: found.number, count: 1 }];
+}
+
+function largestOfEach(needs: readonly ItemNeed[]): readonly ItemNeed[] {
+  const counts = new Map<string, number>();
+  for (const { item, count } of needs) counts.set(item, Math.max(counts.get(item) ?? 0, count));
+  return [...counts].map(([item, count]) => ({ item, count }));
+}

@@ -1,0 +1,42 @@
+/*
+ * Time at one valve, additively by core, grip and restraint.
+ * Invariant: the time of an assembly is the sum of its three shares, so that any core may be joined with any slot.
+ * Not here: moving and access, which belong to the line.
+ * Read next: families.ts.
+ */
+import type { AdapterModel, ExtensionModel } from '#lib/equipment/model.ts';
+import type { Core, LineFacts } from '#lib/rules/facts.ts';
+import { type Seconds, seconds } from '#lib/units/quantity.ts';
+import { visitStrokeTime } from './core-figures.ts';
+import { KIT_CONSTANTS, wholeSeconds } from './kit-constants.ts';
+import type { Reaction } from './reactions.ts';
+
+export function strokesTime({ facts, core }: { readonly facts: LineFacts; readonly core: Core }): Seconds {
+  const { continuousRun, restAfterRun } = core.drive.facts;
+  return wholeSeconds(visitStrokeTime({ facts, figures: core.figures, continuousRun, restAfterRun }));
+}
+
+/** Putting drive, head and options on the valve. */
+export function mountTime(core: Core): Seconds {
+  const options = [core.limiter, core.counter].reduce((sum, option) => sum + (option?.facts.setUpTime ?? 0), 0);
+  return wholeSeconds(KIT_CONSTANTS.mountTime + options);
+}
+
+export function coreTime(at: { readonly facts: LineFacts; readonly core: Core }): Seconds {
+  return seconds(strokesTime(at) + mountTime(at.core));
+}
+
+/** Which adapter of a covering set will fit is not known before: the slowest is counted. */
+export function gripTime({
+  elements,
+}: {
+  readonly elements: readonly { readonly adapter: AdapterModel; readonly extensions: readonly ExtensionModel[] }[];
+}): Seconds {
+  const slowest = Math.max(0, ...elements.map(({ adapter }) => adapter.facts.fittingTime));
+  const extensions = elements[0]?.extensions.length ?? 0;
+  return wholeSeconds(slowest + extensions * KIT_CONSTANTS.extensionTime);
+}
+
+export function reactionTime({ restraint, secondChain }: Reaction): Seconds {
+  return wholeSeconds(restraint.facts.setUpTime + (secondChain === null ? 0 : KIT_CONSTANTS.secondChainTime));
+}

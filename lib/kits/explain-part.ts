@@ -1,0 +1,110 @@
+/*
+ * Why a part does or does not serve a line: an assembly that holds it, or the smallest set of rules against it.
+ * Invariant: `fits` is true exactly when some assembly of the line holds the part.
+ * Not here: lines that nothing serves (explain-none.ts).
+ * Read next: explain-none.ts.
+ */
+import type { Site } from '#lib/duty/site.ts';
+import type { Model } from '#lib/equipment/model.ts';
+import type { Finding } from '#lib/kernel/finding.ts';
+import { RULES_OF } from '#lib/rules/all-rules.ts';
+import { findingOf } from '#lib/rules/rule.ts';
+import { conflictOf } from './explain-none.ts';
+import { factsOf, type LineDuty, searchStockFirst } from './find-choices.ts';
+import { findFrames } from './frames.ts';
+import { ALL_REFUSALS, newTally } from './refusals.ts';
+import { type ClassQuestion, searchClass } from './search-class.ts';
+import { stockByRole } from './stock-by-role.ts';
+import { tellConflict } from './tell-conflict.ts';
+
+export interface PartAnswer {
+  readonly fits: boolean;
+  readonly because: readonly Finding[];
+}
+
+export function explainPart({
+  lineDuty,
+  site,
+  models,
+  part,
+}: {
+  readonly lineDuty: LineDuty;
+  readonly site: Site;
+  readonly models: readonly Model[];
+  readonly part: string;
+}): PartAnswer {
+  const model = models.find((one) => one.number === part);
+  if (model === undefined) return { fits: false, because: [unknownPart(part)] };
+  const stock = stockByRole(models);
+  const facts = factsOf({ ...lineDuty, site });
+  const question: ClassQuestion = {
+    facts,
+    stock,
+    frames: findFrames(stock),
+    refusals: ALL_REFUSALS,
+    wishes: [model],
+    tally: newTally(),
+    made: 'stock only',
+  };
+  if (model.role === 'accessory') return { fits: false, because: [accessoryTold(model)] };
+  const found = model.madeToOrder
+    ? searchClass({ ...question, made: 'made to order too' })
+    : searchStockFirst(question);
+  if (found.length > 0) return { fits: true, because: [told(question, model, found.length)] };
+  const alone = RULES_OF.part
+    .filter((rule) => rule.severity === 'refusal' && rule.speaks({ ...facts, part: model }))
+    .map((rule) => findingOf(rule, { ...facts, part: model }));
+  if (alone.length > 0) return { fits: false, because: alone };
+  const conflict = conflictOf(question) ?? [];
+  const because = tellConflict({ question: { ...question, stock: stockAround(stock, model) }, conflict });
+  return { fits: false, because: because.length > 0 ? because : [nothingJoins(question, model)] };
+}
+
+/** Only the part itself in its role, so that sentences speak of it. */
+function stockAround(stock: ReturnType<typeof stockByRole>, model: Model): ReturnType<typeof stockByRole> {
+  return stockByRole(stock.all.filter((one) => one.role !== model.role || one.number === model.number));
+}
+
+function told({ facts, stock }: ClassQuestion, model: Model, cores: number): Finding {
+  const better =
+    model.madeToOrder && stock.restraints.length > 1
+      ? ' It is made to order and is taken only where no stock piece does it.'
+      : '';
+  return {
+    id: 'part-serves-line',
+    severity: 'note',
+    about: [model.number],
+    sentence: `${model.name} ${model.number} serves ${facts.line.tag}: it goes with ${cores} ${cores === 1 ? 'combination' : 'combinations'} of drive, gear, head and options. Which one is taken is a matter of cost, time and what else the kit must do.${better}`,
+    source: 'All rules that decide whether an assembly fits',
+  };
+}
+
+function unknownPart(part: string): Finding {
+  return {
+    id: 'part-unknown',
+    severity: 'refusal',
+    about: [part],
+    sentence: `The house has no part ${part}.`,
+    source: 'The house’s list of equipment',
+  };
+}
+
+function accessoryTold(model: Model): Finding {
+  return {
+    id: 'part-is-accessory',
+    severity: 'note',
+    about: [model.number],
+    sentence: `${model.name} ${model.number} is an accessory: it follows from the drive, the adapter and the site, and is not chosen for a line.`,
+    source: 'The house’s list of equipment',
+  };
+}
+
+function nothingJoins({ facts }: ClassQuestion, model: Model): Finding {
+  return {
+    id: 'couplings-join',
+    severity: 'refusal',
+    about: [model.number],
+    sentence: `${facts.line.tag}: ${model.name} ${model.number} joins no drive, head and adapter that fit this line.`,
+    source: 'ISO 1174 squares; splines and faces of the house',
+  };
+}

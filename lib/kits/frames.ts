@@ -1,0 +1,95 @@
+/*
+ * Frames: every drive, limiter and head that couple, whatever the line; found once for a catalogue.
+ * Invariant: a limiter after the drive sits between drive and head, one after the head under it; a built-in one needs neither.
+ * Not here: torque, and rules that look at a line.
+ * Read next: search-class.ts.
+ */
+import { type Coupling, joins } from '#lib/equipment/coupling.ts';
+import type { DriveModel, ExtensionModel, HeadModel, OptionModel } from '#lib/equipment/model.ts';
+import { compileProblem } from '#lib/solver/compiled-problem.ts';
+import type { Constraint } from '#lib/solver/problem.ts';
+import { search } from '#lib/solver/search.ts';
+import type { StockByRole } from './stock-by-role.ts';
+
+export interface Frame {
+  readonly drive: DriveModel;
+  readonly limiter: OptionModel | null;
+  readonly head: HeadModel;
+  /** What the grip side couples to. */
+  readonly output: Coupling;
+}
+
+type FrameValue = DriveModel | HeadModel | OptionModel | null;
+
+const isDrive = (value: FrameValue): value is DriveModel => value?.role === 'drive';
+const isHead = (value: FrameValue): value is HeadModel => value?.role === 'head';
+const isOption = (value: FrameValue): value is OptionModel => value?.role === 'option';
+
+const inLine = (option: OptionModel, place: 'after drive' | 'after head'): boolean => option.facts.sits === place;
+
+function joinsLimiter(drive: FrameValue, limiter: FrameValue): boolean {
+  if (!isDrive(drive) || !isOption(limiter)) return true;
+  if (drive.facts.limiter !== null) return false;
+  if (!inLine(limiter, 'after drive')) return true;
+  return limiter.facts.input !== undefined && joins(drive.facts.output, limiter.facts.input);
+}
+
+function joinsHead(limiter: FrameValue, head: FrameValue): boolean {
+  if (!isHead(head) || !isOption(limiter)) return true;
+  const { input, output } = limiter.facts;
+  if (inLine(limiter, 'after drive')) return output !== undefined && joins(output, head.facts.input);
+  if (inLine(limiter, 'after head')) return input !== undefined && joins(head.facts.output, input);
+  return true;
+}
+
+function driveMeetsHead([drive, limiter, head]: readonly FrameValue[]): boolean {
+  if (!isDrive(drive ?? null) || !isHead(head ?? null)) return false;
+  if (isOption(limiter ?? null) && limiter?.role === 'option' && inLine(limiter, 'after drive')) return true;
+  return drive?.role === 'drive' && head?.role === 'head' && joins(drive.facts.output, head.facts.input);
+}
+
+const CONSTRAINTS: readonly Constraint<FrameValue>[] = [
+  { kind: 'binary', id: 'couplings-join', on: ['drive', 'limiter'], allows: joinsLimiter },
+  { kind: 'binary', id: 'couplings-join', on: ['limiter', 'head'], allows: joinsHead },
+  { kind: 'chain', id: 'couplings-join', on: ['drive', 'limiter', 'head'], allows: driveMeetsHead },
+];
+
+export interface Frames {
+  readonly frames: readonly Frame[];
+  /** Extensions one after the other, head side first; none, one or two. */
+  readonly chains: readonly (readonly ExtensionModel[])[];
+  readonly evaluations: number;
+}
+
+export function findFrames(stock: StockByRole): Frames {
+  const compiled = compileProblem<FrameValue>({
+    variables: [
+      { name: 'drive', values: stock.drives },
+      { name: 'limiter', values: [null, ...stock.limiters] },
+      { name: 'head', values: stock.heads },
+    ],
+    constraints: CONSTRAINTS,
+  });
+  const frames: Frame[] = [];
+  const end = search(compiled, {
+    visit: ([drive = null, limiter = null, head = null]) => {
+      if (isDrive(drive) && isHead(head)) {
+        const option = isOption(limiter) ? limiter : null;
+        const under = option !== null && inLine(option, 'after head') ? option.facts.output : undefined;
+        frames.push({ drive, limiter: option, head, output: under ?? head.facts.output });
+      }
+      return 'go on';
+    },
+  });
+  return { frames, chains: extensionChains(stock.extensions), evaluations: end.effort.evaluations };
+}
+
+function extensionChains(extensions: readonly ExtensionModel[]): readonly (readonly ExtensionModel[])[] {
+  const isJoint = (extension: ExtensionModel): boolean => extension.facts.kind === 'universal joint';
+  const pairs = extensions.flatMap((first) =>
+    extensions
+      .filter((second) => joins(first.facts.output, second.facts.input) && !(isJoint(first) && isJoint(second)))
+      .map((second) => [first, second]),
+  );
+  return [[], ...extensions.map((extension) => [extension]), ...pairs];
+}

@@ -1,0 +1,95 @@
+/*
+ * The cases that a wheel or nut of uncertain size may turn out to be: together they stand for the whole range.
+ * Invariant: a set of adapters that takes every case takes every size in the range, since an adapter's range has no holes.
+ * Not here: which adapter takes which case (grip-elements.ts).
+ * Read next: grip-elements.ts.
+ */
+import type { AdapterModel } from '#lib/equipment/model.ts';
+import type { GripCase, LineFacts } from '#lib/rules/facts.ts';
+
+/** Wheels of unknown diameter; common practice, no source. */
+const ANY_WHEEL_M = { low: 0.15, high: 0.9 } as const;
+
+export function gripCases({
+  facts,
+  adapters,
+}: {
+  readonly facts: LineFacts;
+  readonly adapters: readonly AdapterModel[];
+}): readonly GripCase[] {
+  switch (facts.duty.grip.kind) {
+    case 'none':
+      return [];
+    case 'wheel':
+      return wheelCases(facts, adapters);
+    case 'nut':
+      return nutCases(facts);
+  }
+}
+
+/** The single likeliest case, for the order of a covering set. */
+export function likeliestCase(facts: LineFacts): GripCase | null {
+  const { grip } = facts.duty;
+  if (grip.kind === 'none') return null;
+  if (grip.kind === 'wheel') {
+    return {
+      kind: 'wheel',
+      diameter_m: grip.wheelDiameter?.nominal ?? (ANY_WHEEL_M.low + ANY_WHEEL_M.high) / 2,
+      spokes: grip.wheelSpokes === undefined ? null : Math.round((grip.wheelSpokes.low + grip.wheelSpokes.high) / 2),
+      dish_deg: grip.wheelDish?.nominal ?? 0,
+    };
+  }
+  return {
+    kind: 'nut',
+    shape: grip.nutShape ?? null,
+    acrossFlats_m: grip.nutSizes?.[0]?.nominal ?? null,
+    depth_m: grip.depthToNut?.nominal ?? 0,
+  };
+}
+
+function wheelCases(facts: LineFacts, adapters: readonly AdapterModel[]): readonly GripCase[] {
+  const { grip } = facts.duty;
+  const low = grip.wheelDiameter?.low ?? ANY_WHEEL_M.low;
+  const high = grip.wheelDiameter?.high ?? ANY_WHEEL_M.high;
+  const edges = new Set<number>([low, high]);
+  for (const { facts: adapter } of adapters) {
+    for (const edge of [adapter.wheel?.diameter.low, adapter.wheel?.diameter.high]) {
+      if (edge !== undefined && edge > low && edge < high) edges.add(edge);
+    }
+  }
+  const dish_deg = grip.wheelDish?.high ?? 0;
+  const spokes = spokeCounts(facts);
+  return withMiddles([...edges].toSorted((a, b) => a - b)).flatMap((diameter_m) =>
+    spokes.map((count): GripCase => ({ kind: 'wheel', diameter_m, spokes: count, dish_deg })),
+  );
+}
+
+function spokeCounts({ duty }: LineFacts): readonly (number | null)[] {
+  const range = duty.grip.wheelSpokes;
+  if (range === undefined) return [null];
+  return Array.from({ length: range.high - range.low + 1 }, (_, step) => range.low + step);
+}
+
+function nutCases({ duty }: LineFacts): readonly GripCase[] {
+  const { grip } = duty;
+  const sizes = grip.nutSizes ?? [];
+  const across: readonly (number | null)[] =
+    sizes.length === 0
+      ? [null]
+      : [...new Set(sizes.flatMap((size) => withMiddles([...new Set<number>([size.low, size.high])])))];
+  const depths =
+    grip.depthToNut === undefined
+      ? [0]
+      : withMiddles([...new Set<number>([grip.depthToNut.low, grip.depthToNut.high])]);
+  return across.flatMap((acrossFlats_m) =>
+    depths.map((depth_m): GripCase => ({ kind: 'nut', shape: grip.nutShape ?? null, acrossFlats_m, depth_m })),
+  );
+}
+
+/** Sorted values with one between every two. */
+function withMiddles(sorted: readonly number[]): readonly number[] {
+  return sorted.flatMap((value, index) => {
+    const next = sorted[index + 1];
+    return next === undefined ? [value] : [value, (value + next) / 2];
+  });
+}

@@ -1,0 +1,67 @@
+/*
+ * Marks of a limiter for each purpose in one direction: unseat and run when opening, run and seat when closing.
+ * Invariant: the unseating mark is never used to close, and no mark is made for the back seat.
+ * Not here: the window of an ideal limiter (duty).
+ * Read next: core-figures.ts, build-assembly.ts.
+ */
+import type { Direction, DirectionDuty } from '#lib/duty/duty.ts';
+import { HOUSE_CONSTANTS } from '#lib/duty/house-constants.ts';
+import { limiterMarks } from '#lib/engineering/limiter-window.ts';
+import type { LimiterSetting } from '#lib/equipment/assembly.ts';
+import type { ChainLimiter } from '#lib/rules/facts.ts';
+import { newtonMetres } from '#lib/units/quantity.ts';
+
+/** The house's margin of a limiter over the torque needed. */
+export const LIMITER_MARGIN = HOUSE_CONSTANTS.limiterMargin.nominal;
+
+export interface Settings {
+  readonly unseat: LimiterSetting | null;
+  readonly run: LimiterSetting | null;
+  readonly seat: LimiterSetting | null;
+}
+
+export const NO_SETTINGS: Settings = { unseat: null, run: null, seat: null };
+
+export interface SettingsInput {
+  readonly limiter: ChainLimiter;
+  readonly duty: DirectionDuty;
+  readonly direction: Direction;
+}
+
+export function limiterSettings({ limiter, duty, direction }: SettingsInput): Settings {
+  const ask = { neverExceedLow: duty.neverExceed.torque.low, margin: LIMITER_MARGIN, limiter, factor: limiter.factor };
+  /** Closing starts with breaking away from open and ends in the seat: both are in the starting torque of that direction. */
+  const whole = { low: newtonMetres(Math.min(duty.running.low, duty.starting.low)), high: duty.starting.high };
+  if (direction === 'opening') {
+    return {
+      unseat: limiterMarks({ ...ask, torque: duty.starting, stopAt: 'never-exceed' }),
+      run: limiterMarks({ ...ask, torque: duty.running, stopAt: 'needed' }),
+      seat: null,
+    };
+  }
+  return {
+    unseat: null,
+    run: limiterMarks({ ...ask, torque: whole, stopAt: 'needed' }),
+    seat: limiterMarks({ ...ask, torque: { low: duty.running.low, high: duty.starting.high }, stopAt: 'needed' }),
+  };
+}
+
+/** The highest mark of a direction; null where the scale starts above what is allowed. */
+export function ceilingOf(settings: Settings): LimiterSetting['ceiling'] | null {
+  const { unseat, run, seat } = settings;
+  const marks = [unseat, run, seat].filter((setting) => setting !== null);
+  return marks.length === 0 ? null : newtonMetres(Math.max(...marks.map((setting) => setting.ceiling)));
+}
+
+/** What never-exceed alone would allow on the limiter's scale, however far the scale went. */
+export function allowedSetting({ limiter, duty }: SettingsInput): number {
+  const marks = limiterMarks({
+    torque: duty.starting,
+    neverExceedLow: duty.neverExceed.torque.low,
+    margin: LIMITER_MARGIN,
+    limiter: { ...limiter, highest: newtonMetres(1e9) },
+    factor: limiter.factor,
+    stopAt: 'never-exceed',
+  });
+  return marks?.ceiling ?? 0;
+}

@@ -1,0 +1,56 @@
+/*
+ * Restraints with the second chain that reversing work asks for, and the pull that a core puts on them.
+ * Invariant: the pull is worked out at the shortest arm the restraint may be set to, shock included.
+ * Not here: whether the anchor is there (rules).
+ * Read next: search-class.ts.
+ */
+import { forceWithShock, needsSecondChain, reactionForce, sideLoad } from '#lib/engineering/reaction.ts';
+import type { AccessoryModel, RestraintModel } from '#lib/equipment/model.ts';
+import type { Core, LineFacts, ReactionFigures } from '#lib/rules/facts.ts';
+import { metres, newtons } from '#lib/units/quantity.ts';
+import { KIT_CONSTANTS } from './kit-constants.ts';
+import type { StockByRole } from './stock-by-role.ts';
+
+export interface Reaction {
+  readonly restraint: RestraintModel;
+  readonly secondChain: AccessoryModel | null;
+}
+
+export function fitsPart(accessory: AccessoryModel, number: string): boolean {
+  return accessory.facts.fits.length === 0 || accessory.facts.fits.includes(number);
+}
+
+export function reactionsOf({
+  restraints,
+  stock,
+  facts,
+}: {
+  readonly restraints: readonly RestraintModel[];
+  readonly stock: StockByRole;
+  readonly facts: LineFacts;
+}): readonly Reaction[] {
+  const chains = stock.accessories.filter((accessory) => accessory.facts.kind === 'second chain');
+  return restraints.map((restraint) => {
+    const wanted = needsSecondChain({ directions: restraint.facts.directions, strokes: facts.duty.strokes });
+    const chain = wanted ? chains.find((accessory) => fitsPart(accessory, restraint.number)) : undefined;
+    return { restraint, secondChain: chain ?? null };
+  });
+}
+
+export function reactionFigures({
+  core,
+  restraint,
+}: {
+  readonly core: Core;
+  readonly restraint: RestraintModel;
+}): ReactionFigures {
+  const arm_m = restraint.facts.arm.low;
+  const single = restraint.facts.sideLoad === 'single anchor';
+  const pull = reactionForce({
+    torque: core.figures.highestAtValve,
+    arm: metres(single ? arm_m : 2 * arm_m),
+    pullAngle: KIT_CONSTANTS.pullAngle,
+  });
+  const force = forceWithShock({ force: pull, shock: KIT_CONSTANTS.shock });
+  return { arm_m, force: newtons(force), sideLoad: sideLoad({ force, anchoring: restraint.facts.sideLoad }) };
+}

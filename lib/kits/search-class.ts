@@ -1,0 +1,216 @@
+/*
+ * Searches one class of lines: cores that no rule refuses, and for each the grips and restraints that go with it.
+ * Invariant: any core with any of its grips and any of its restraints passes every refusal that was switched on.
+ * Not here: families, times and costs (families.ts), and why there is nothing (explain-none.ts).
+ * Read next: families.ts.
+ */
+import { type Coupling, joins } from '#lib/equipment/coupling.ts';
+import type { Model, OptionModel } from '#lib/equipment/model.ts';
+import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
+import { coreFigures } from './core-figures.ts';
+import { findCovers } from './covers.ts';
+import type { Frames } from './frames.ts';
+import { gripCases } from './grip-cases.ts';
+import { type GripElement, gripElements } from './grip-elements.ts';
+import { type Reaction, reactionFigures, reactionsOf } from './reactions.ts';
+import { isAllowed, type Refusals, type Tally } from './refusals.ts';
+import type { StockByRole } from './stock-by-role.ts';
+import { wishedIn } from './wishes.ts';
+
+/** Adapters that together take every size, all behind the same extensions. */
+export interface Grip {
+  readonly elements: readonly GripElement[];
+}
+
+export interface FoundCore {
+  readonly core: Core;
+  readonly grips: readonly Grip[];
+  readonly reactions: readonly Reaction[];
+}
+
+export interface ClassQuestion {
+  readonly facts: LineFacts;
+  readonly stock: StockByRole;
+  readonly frames: Frames;
+  readonly refusals: Refusals;
+  /** Parts that must be in. */
+  readonly wishes: readonly Model[];
+  readonly tally: Tally;
+  /** Whether parts made to order may be used. */
+  readonly made: 'stock only' | 'made to order too';
+}
+
+/** What is left of each role, and what does not change from core to core. */
+interface Domains {
+  readonly cases: readonly GripCase[];
+  readonly elements: readonly GripElement[];
+  readonly reactions: readonly Reaction[];
+  readonly counters: readonly (OptionModel | null)[];
+  readonly allows: (model: Model | null) => boolean;
+}
+
+export function searchClass(question: ClassQuestion): readonly FoundCore[] {
+  const found: FoundCore[] = [];
+  walkClass(question, (core) => {
+    found.push(core);
+    return 'go on';
+  });
+  return found;
+}
+
+export function canBeServed(question: ClassQuestion): boolean {
+  let served = false;
+  walkClass(question, () => {
+    served = true;
+    return 'stop';
+  });
+  return served;
+}
+
+function walkClass(question: ClassQuestion, visit: (found: FoundCore) => 'go on' | 'stop'): void {
+  const { facts, refusals, tally } = question;
+  if (!isAllowed(refusals.line, facts, tally)) return;
+  const domains = domainsOf(question);
+  if (domains.elements.length === 0 || domains.reactions.length === 0) return;
+  const covers = coverFinder(domains);
+  for (const frame of question.frames.frames) {
+    if (![frame.drive, frame.limiter, frame.head].every(domains.allows) || !holdsWishedOptions(question, frame.limiter))
+      continue;
+    for (const gearIndex of frame.drive.facts.gears.keys()) {
+      const gear = frame.drive.facts.gears[gearIndex];
+      if (gear === undefined) continue;
+      tally.cores += 1;
+      const figures = coreFigures({ facts, frame, gearIndex });
+      for (const counter of domains.counters) {
+        const core: Core = {
+          drive: frame.drive,
+          limiter: frame.limiter,
+          head: frame.head,
+          gear,
+          gearIndex,
+          counter,
+          figures,
+        };
+        if (!isAllowed(refusals.core, { ...facts, core }, tally)) continue;
+        const reactions = reactionsFor(question, { core, reactions: domains.reactions });
+        if (reactions.length === 0) continue;
+        const grips = covers(elementsFor(question, { core, output: frame.output, elements: domains.elements }));
+        if (grips.length > 0 && visit({ core, grips, reactions }) === 'stop') return;
+      }
+    }
+  }
+}
+
+function domainsOf(question: ClassQuestion): Domains {
+  const { facts, stock, frames, refusals, tally, wishes } = question;
+  const verdicts = new Map<string, boolean>();
+  const wished = {
+    drive: wishedIn(wishes, 'drive'),
+    head: wishedIn(wishes, 'head'),
+    adapter: wishedIn(wishes, 'adapter'),
+    restraint: wishedIn(wishes, 'restraint'),
+  };
+  const allows = (model: Model | null): boolean => {
+    if (model === null) return true;
+    const known = verdicts.get(model.number);
+    if (known !== undefined) return known;
+    const verdict = mayBeUsed(model);
+    verdicts.set(model.number, verdict);
+    return verdict;
+  };
+  const mayBeUsed = (model: Model): boolean => {
+    if (question.made === 'stock only' && model.madeToOrder) return false;
+    const { role } = model;
+    if (
+      (role === 'drive' || role === 'head' || role === 'adapter' || role === 'restraint') &&
+      wished[role]?.has(model.number) === false
+    )
+      return false;
+    return isAllowed(refusals.part, { ...facts, part: model }, tally);
+  };
+  const adapters = stock.adapters.filter(allows);
+  const cases = gripCases({ facts, adapters });
+  const chains = frames.chains.filter((chain) => chain.every(allows));
+  const mustHold = [...(wishedIn(wishes, 'extension') ?? [])];
+  return {
+    cases,
+    elements: gripElements({ facts, adapters, chains, cases, refusals, tally, mustHold }),
+    reactions: reactionsOf({ restraints: stock.restraints.filter(allows), stock, facts }),
+    counters: countersFor(question, allows),
+    allows,
+  };
+}
+
+/** A counter is put in where it is required or wished for, and nowhere else. */
+function countersFor(
+  { facts, stock, wishes }: ClassQuestion,
+  allows: (model: Model) => boolean,
+): readonly (OptionModel | null)[] {
+  const wished = wishes
+    .filter((model) => model.role === 'option')
+    .filter((model) => model.facts.kind === 'turns counter');
+  if (wished.length > 0) return wished.filter(allows);
+  return facts.duty.countTurns ? [null, ...stock.counters.filter(allows)] : [null];
+}
+
+function holdsWishedOptions({ wishes }: ClassQuestion, limiter: OptionModel | null): boolean {
+  const wished = wishes
+    .filter((model) => model.role === 'option')
+    .filter((model) => model.facts.kind === 'torque limiter');
+  return wished.length === 0 || (limiter !== null && wished.some((model) => model.number === limiter.number));
+}
+
+function reactionsFor(
+  { facts, refusals, tally }: ClassQuestion,
+  { core, reactions }: { readonly core: Core; readonly reactions: readonly Reaction[] },
+): readonly Reaction[] {
+  return reactions.filter((reaction) => {
+    tally.pairs += 1;
+    const figures = reactionFigures({ core, restraint: reaction.restraint });
+    return isAllowed(refusals.reaction, { ...facts, core, ...reaction, reaction: figures }, tally);
+  });
+}
+
+/** Positions of the elements that the core may drive. */
+function elementsFor(
+  { facts, refusals, tally }: ClassQuestion,
+  at: { readonly core: Core; readonly output: Coupling; readonly elements: readonly GripElement[] },
+): readonly number[] {
+  const fitting: number[] = [];
+  for (const [position, element] of at.elements.entries()) {
+    if (!joins(at.output, element.input)) continue;
+    tally.pairs += 1;
+    const { adapter, extensions } = element;
+    if (isAllowed(refusals.grip, { ...facts, core: at.core, adapter, extensions }, tally)) fitting.push(position);
+  }
+  return fitting;
+}
+
+/** Covering sets of elements behind equal extensions, remembered by the elements that are there. */
+function coverFinder({ elements, cases }: Domains): (fitting: readonly number[]) => readonly Grip[] {
+  const all = (1n << BigInt(cases.length)) - 1n;
+  const remembered = new Map<string, readonly Grip[]>();
+  return (fitting) => {
+    const key = fitting.join(' ');
+    const known = remembered.get(key);
+    if (known !== undefined) return known;
+    const grips = [...byExtensions(fitting.flatMap((position) => elements[position] ?? [])).values()].flatMap((group) =>
+      findCovers({ takes: group.map((element) => element.takes), all }).map((cover) => ({
+        elements: cover.flatMap((position) => group[position] ?? []),
+      })),
+    );
+    remembered.set(key, grips);
+    return grips;
+  };
+}
+
+function byExtensions(elements: readonly GripElement[]): ReadonlyMap<string, readonly GripElement[]> {
+  const groups = new Map<string, GripElement[]>();
+  for (const element of elements) {
+    const key = element.extensions.map((extension) => extension.number).join('>');
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [element]);
+    else group.push(element);
+  }
+  return groups;
+}

@@ -1,0 +1,168 @@
+/*
+ * A conflict of rules in sentences: for each rule the part that comes nearest to passing, with its number.
+ * Invariant: every rule of the conflict is told at least once, by a part that it refuses.
+ * Not here: finding the conflict.
+ * Read next: explain-none.ts.
+ */
+import type { Model } from '#lib/equipment/model.ts';
+import type { Finding } from '#lib/kernel/finding.ts';
+import { RULES_OF } from '#lib/rules/all-rules.ts';
+import type { Core, LineFacts } from '#lib/rules/facts.ts';
+import { findingOf } from '#lib/rules/rule.ts';
+import { coreFigures } from './core-figures.ts';
+import { gripCases, likeliestCase } from './grip-cases.ts';
+import { reactionFigures, reactionsOf } from './reactions.ts';
+import { refusalsAmong } from './refusals.ts';
+import type { ClassQuestion } from './search-class.ts';
+
+interface Told {
+  readonly finding: Finding;
+  /** Broken rules of the conflict; fewer is nearer to fitting. */
+  readonly broken: number;
+}
+
+export function tellConflict({
+  question,
+  conflict,
+}: {
+  readonly question: ClassQuestion;
+  readonly conflict: readonly string[];
+}): readonly Finding[] {
+  return conflict.flatMap((id) => {
+    const told = [
+      ...tellParts(question, { id, conflict }),
+      ...tellCases(question, id),
+      ...tellCores(question, { id, conflict }),
+    ];
+    const nearest = told.toSorted((a, b) => a.broken - b.broken)[0];
+    if (nearest === undefined) return [];
+    const others = new Set(told.map((one) => one.finding.about.join())).size - 1;
+    const more = others > 0 ? ` (${others} more ${others === 1 ? 'is' : 'are'} refused for the same reason)` : '';
+    return [{ ...nearest.finding, sentence: `${nearest.finding.sentence}${more}` }];
+  });
+}
+
+interface Asked {
+  readonly id: string;
+  readonly conflict: readonly string[];
+}
+
+function tellParts({ facts, stock }: ClassQuestion, { id, conflict }: Asked): readonly Told[] {
+  const rule = RULES_OF.part.find((one) => one.id === id);
+  if (rule === undefined) return [];
+  const others = RULES_OF.part.filter((one) => conflict.includes(one.id));
+  return stock.all.flatMap((part) => {
+    const partFacts = { ...facts, part };
+    if (!rule.speaks(partFacts)) return [];
+    return [{ finding: findingOf(rule, partFacts), broken: others.filter((one) => one.speaks(partFacts)).length }];
+  });
+}
+
+function tellCases({ facts, stock }: ClassQuestion, id: string): readonly Told[] {
+  const rule = RULES_OF.case.find((one) => one.id === id);
+  if (rule === undefined) return [];
+  const side = facts.duty.grip.kind;
+  const adapters = stock.adapters.filter(({ facts: adapter }) =>
+    side === 'wheel' ? adapter.wheel !== undefined : adapter.sockets !== undefined,
+  );
+  const cases = gripCases({ facts, adapters });
+  const likeliest = likeliestCase(facts);
+  return adapters.flatMap((adapter) => {
+    const ask = [...(likeliest === null ? [] : [likeliest]), ...cases].map((gripCase) => ({
+      ...facts,
+      adapter,
+      extensions: [],
+      gripCase,
+    }));
+    const missed = ask.filter((caseFacts) => rule.speaks(caseFacts));
+    const first = missed[0];
+    return first === undefined ? [] : [{ finding: findingOf(rule, first), broken: missed.length / ask.length }];
+  });
+}
+
+function tellCores(question: ClassQuestion, { id, conflict }: Asked): readonly Told[] {
+  const { facts } = question;
+  const coreRule = RULES_OF.core.find((one) => one.id === id);
+  const gripRule = RULES_OF.grip.find((one) => one.id === id);
+  const reactionRule = RULES_OF.reaction.find((one) => one.id === id);
+  if (coreRule === undefined && gripRule === undefined && reactionRule === undefined) return [];
+  const others = RULES_OF.core.filter((one) => conflict.includes(one.id));
+  const parts = refusalsAmong(new Set(conflict)).part;
+  const passes = (part: Model | null): boolean => part === null || !parts.some((one) => one.speaks({ ...facts, part }));
+  return candidateCores(question, passes).flatMap((core): readonly Told[] => {
+    const coreFacts = { ...facts, core };
+    const broken = others.filter((one) => one.speaks(coreFacts)).length + shortfall(core);
+    if (coreRule?.speaks(coreFacts) === true) return [{ finding: findingOf(coreRule, coreFacts), broken }];
+    if (gripRule !== undefined) return tellGrips(question, { core, broken, rule: gripRule });
+    if (reactionRule !== undefined) return tellReactions(question, { core, broken, rule: reactionRule, passes });
+    return [];
+  });
+}
+
+/** How far a core falls short of what is needed, as a share below one. */
+function shortfall(core: Core): number {
+  const { opening, closing, sureAtValve } = core.figures;
+  const missing = Math.max(opening.needed - opening.sure, closing.needed - closing.sure, 0);
+  return missing / (missing + sureAtValve + 1);
+}
+
+function candidateCores({ facts, frames }: ClassQuestion, passes: (part: Model | null) => boolean): readonly Core[] {
+  return frames.frames
+    .filter((frame) => [frame.drive, frame.limiter, frame.head].every(passes))
+    .flatMap((frame) =>
+      frame.drive.facts.gears.map((gear, gearIndex) => ({
+        drive: frame.drive,
+        limiter: frame.limiter,
+        head: frame.head,
+        gear,
+        gearIndex,
+        counter: null,
+        figures: coreFigures({ facts, frame, gearIndex }),
+      })),
+    );
+}
+
+function tellGrips(
+  { facts, stock, frames }: ClassQuestion,
+  at: { readonly core: Core; readonly broken: number; readonly rule: (typeof RULES_OF.grip)[number] },
+): readonly Told[] {
+  const single = frames.chains.filter((chain) => chain.length <= 1);
+  for (const adapter of sideAdapters(facts, stock.adapters)) {
+    for (const extensions of single) {
+      const gripFacts = { ...facts, core: at.core, adapter, extensions };
+      if (at.rule.speaks(gripFacts)) return [{ finding: findingOf(at.rule, gripFacts), broken: at.broken }];
+    }
+  }
+  return [];
+}
+
+const sideAdapters = (
+  facts: LineFacts,
+  adapters: ClassQuestion['stock']['adapters'],
+): ClassQuestion['stock']['adapters'] =>
+  adapters.filter(
+    (adapter) => (facts.duty.grip.kind === 'wheel' ? adapter.facts.wheel : adapter.facts.sockets) !== undefined,
+  );
+
+function tellReactions(
+  { facts, stock }: ClassQuestion,
+  at: {
+    readonly core: Core;
+    readonly broken: number;
+    readonly rule: (typeof RULES_OF.reaction)[number];
+    readonly passes: (part: Model | null) => boolean;
+  },
+): readonly Told[] {
+  const restraints = stock.restraints.filter(at.passes);
+  return reactionsOf({ restraints, stock, facts })
+    .flatMap((reaction) => {
+      const reactionFacts = {
+        ...facts,
+        core: at.core,
+        ...reaction,
+        reaction: reactionFigures({ core: at.core, restraint: reaction.restraint }),
+      };
+      return at.rule.speaks(reactionFacts) ? [{ finding: findingOf(at.rule, reactionFacts), broken: at.broken }] : [];
+    })
+    .slice(0, 1);
+}
