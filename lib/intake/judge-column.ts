@@ -9,7 +9,7 @@ import type { Column } from './columns.ts';
 import type { Field } from './match-header.ts';
 import { isNominalMm } from './nominal-sizes.ts';
 import { isMissing, tidyCell } from './plain-text.ts';
-import { isBlankRow, type RawTable } from './raw-table.ts';
+import type { RawTable } from './raw-table.ts';
 import { readLine } from './read-line.ts';
 import { ratingOf } from './read-rating.ts';
 import { readSizeText } from './read-size.ts';
@@ -25,12 +25,16 @@ export function sampleColumn(
   table: RawTable,
   place: { readonly index: number; readonly headerRow: number | null },
 ): readonly string[] {
-  const filled = table.rows
-    .filter((row) => row.row > (place.headerRow ?? 0) && !isBlankRow(row))
-    .map((row) => tidyCell(row.cells[place.index] ?? ''))
-    .filter((cell) => !isMissing(cell));
+  const filled: string[] = [];
+  for (const row of table.rows) {
+    const cell = row.cells[place.index];
+    if (cell !== undefined && row.row > (place.headerRow ?? 0) && !isMissing(cell)) filled.push(cell);
+  }
   const step = Math.max(1, Math.floor(filled.length / SAMPLE));
-  return filled.filter((_cell, index) => index % step === 0).slice(0, SAMPLE);
+  return filled
+    .filter((_cell, index) => index % step === 0)
+    .slice(0, SAMPLE)
+    .map(tidyCell);
 }
 
 /** Share of the sample that can be read as the column; 1 for columns that take any text. */
@@ -61,13 +65,7 @@ export function lookOf(sample: readonly string[]): Looks {
   if (share((cell) => /\.(?:jpe?g|png|heic|gif|tiff?|pdf)$/i.test(cell)) > 0.6)
     return { field: 'photo', why: 'The cells are names of pictures.' };
   if (share(isDateLike) > 0.6) return { field: 'ignore', why: 'The cells are dates.' };
-  if (
-    share((cell) => {
-      const kind = recogniseKind(cell);
-      return kind !== null && kind.kind !== 'line valve' && cell.length < 40;
-    }) > 0.5
-  )
-    return { field: 'valve_type', why: 'The cells name kinds of valves.' };
+  if (share(isKindOfValve) > 0.5) return { field: 'valve_type', why: 'The cells name kinds of valves.' };
   if (share(isKindOrLineValve) > 0.8) return { field: 'valve_type', why: 'The cells name valves.' };
   if (share((cell) => /^(?:pn\s?\d|class|cl\s?\d|ansi|\d+\s?k$|\d+\s?#)/i.test(cell) && ratingOf(cell) !== null) > 0.6)
     return { field: 'rating', why: 'The cells are pressure classes.' };
@@ -84,8 +82,14 @@ function isDateLike(cell: string): boolean {
   return /^\d{4}[-/]\d{1,2}[-/]\d{1,2}|^\d{1,2}[./-]\d{1,2}[./-]\d{2,4}(?:\s|$)/.test(cell);
 }
 
+function isKindOfValve(cell: string): boolean {
+  const kind = cell.length < 40 ? recogniseKind(cell) : null;
+  return kind?.kind === 'valve' || (kind?.kind === 'not operated' && kind.what.includes('valve'));
+}
+
 function isKindOrLineValve(cell: string): boolean {
-  return cell.length < 30 && recogniseKind(cell) !== null;
+  const kind = cell.length < 30 ? recogniseKind(cell) : null;
+  return kind !== null && (kind.kind !== 'not operated' || kind.what.includes('valve'));
 }
 
 function isBareNominal(cell: string): boolean {

@@ -4,7 +4,7 @@
  * Not here: what the cells below say (judge-column.ts).
  * Read next: propose-mapping.ts.
  */
-import { type Dimension, findUnit } from '#lib/units/unit-table.ts';
+import { type Dimension, findUnit, UNITS } from '#lib/units/unit-table.ts';
 import { COLUMNS, type Column, columnSpec } from './columns.ts';
 import { editDistance, headerKey, plainText, quoted } from './plain-text.ts';
 
@@ -47,6 +47,8 @@ const PHRASES: readonly (readonly [phrase: string, field: Field])[] = [
   .filter(([phrase]) => phrase.length >= 5 || phrase.includes(' '))
   .toSorted((a, b) => b[0].length - a[0].length);
 
+const ANY_DIMENSION: readonly Dimension[] = [...new Set(UNITS.map((unit) => unit.dimension))];
+
 /** Shapefiles cut names at ten characters; shorter starts say too little. */
 const SHORTEST_CUT = 7;
 
@@ -72,7 +74,7 @@ export function matchHeader(header: string): HeaderMatch | null {
     };
   }
   const base = split?.base ?? header;
-  return cutShort(base) ?? within(header, split) ?? misspelt(base);
+  return cutShort(header) ?? cutShort(base) ?? within(header, split) ?? misspelt(base);
 }
 
 /** `DN` and `NB` name millimetres, `NPS` inches, and one utility name its unit in full. */
@@ -91,7 +93,12 @@ export function splitUnit(header: string): { readonly base: string; readonly uni
   const bracketed = /^(.*?)\s*[([{]\s*([^()[\]{}]{1,16}(?:\([ag]\))?)\s*[)\]}]\s*$/.exec(text);
   const spoken = /^(.*\S)(?:\s+in\s+|\s*[,:/]\s*|[\s_]+)([^\s,:_]{1,10}(?: [^\s,:_]{1,8})?)$/i.exec(text);
   const found = bracketed ?? spoken;
-  return found?.[1] === undefined || found[2] === undefined ? null : { base: found[1], unit: found[2] };
+  if (found?.[1] === undefined || found[2] === undefined) return null;
+  return isAnyUnit(found[2]) ? { base: found[1], unit: found[2] } : null;
+}
+
+function isAnyUnit(text: string): boolean {
+  return ANY_DIMENSION.some((dimension) => findUnit({ text, dimension }) !== undefined);
 }
 
 function fitsUnit(field: Field, unit: string): boolean {

@@ -4,8 +4,11 @@
  * Not here: words and their meaning (choice-words.ts, recognise-kind.ts).
  * Read next: match-header.ts.
  */
+const PRINTABLE_ASCII = /^[\x20-\x5e\x60-\x7e]*$/;
+
 /** Lower case, no accents, single spaces. */
 export function plainText(text: string): string {
+  if (PRINTABLE_ASCII.test(text)) return text.toLowerCase().replace(/ {2,}/g, ' ').trim();
   return text
     .normalize('NFKD')
     .replace(/[\u0300-\u036f]/g, '')
@@ -64,13 +67,17 @@ const MISSING: ReadonlySet<string> = new Set([
   '未知',
 ]);
 
+/** Spaces round the longest of them allowed for. */
+const LONGEST_MISSING = 24;
+
 /** Whether a cell says that the value is not known, in one of the many ways people write that. */
 export function isMissing(text: string | undefined): boolean {
-  return text === undefined || MISSING.has(plainText(text));
+  return text === undefined || (text.length <= LONGEST_MISSING && MISSING.has(plainText(text)));
 }
 
 /** A cell as it is kept: control characters out, spaces and line breaks single. */
 export function tidyCell(text: string): string {
+  if (PRINTABLE_ASCII.test(text)) return text.includes('  ') ? text.replace(/ {2,}/g, ' ').trim() : text.trim();
   return (
     text
       // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out.

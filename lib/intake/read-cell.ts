@@ -17,6 +17,7 @@ import type { Column } from './column-names.ts';
 import type { Reading } from './column-spec.ts';
 import { columnSpec } from './columns.ts';
 import { plainText, quoted } from './plain-text.ts';
+import { remember } from './remember.ts';
 
 export function readText(context: CellContext, column: Column): Fact<string> | undefined {
   const text = cellText(context, column);
@@ -83,7 +84,18 @@ interface Attempt {
   readonly read: ReadQuantity;
 }
 
-function attemptsOf(text: string, reading: Extract<Reading, { kind: 'quantity' }>): readonly Attempt[] {
+type QuantityReading = Extract<Reading, { kind: 'quantity' }>;
+
+/** One memory for each column's way of reading. */
+const MEMORIES = new WeakMap<QuantityReading, (text: string) => readonly Attempt[]>();
+
+function attemptsOf(text: string, reading: QuantityReading): readonly Attempt[] {
+  const memory = MEMORIES.get(reading) ?? remember((cell: string) => attempt(cell, reading));
+  MEMORIES.set(reading, memory);
+  return memory(text);
+}
+
+function attempt(text: string, reading: QuantityReading): readonly Attempt[] {
   const attempts: Attempt[] = [];
   for (const bareUnit of reading.bareUnits) {
     const read = parseQuantityRange({ text, dimension: reading.dimension, bareUnit });
@@ -110,7 +122,7 @@ function hedgeText(read: ReadQuantity): string {
   }
 }
 
-function rangeText(reading: Extract<Reading, { kind: 'quantity' }>): string {
+function rangeText(reading: QuantityReading): string {
   const unit = DIMENSIONS[reading.dimension];
   const low = formatQuantity({ value: reading.low, unit, system: 'si' });
   return `${low} to ${formatQuantity({ value: reading.high, unit, system: 'si' })}`;

@@ -61,7 +61,7 @@ function reportRemark(context: CellContext, remark: Remark): void {
     report(context, {
       code: 'out-of-use',
       column: 'notes',
-      sentence: `The remark ${quoted(remark.text)} says that the valve is not in use; it is kept as a line.`,
+      sentence: `The remark says ${quoted(remark.outOfUse)}; the valve is kept as a line.`,
       remedy: 'Ask whether it is to be turned at all.',
     });
   }
@@ -69,7 +69,7 @@ function reportRemark(context: CellContext, remark: Remark): void {
     report(context, {
       code: 'several-valves',
       column: 'qty',
-      sentence: `The remark ${quoted(remark.text)} may speak of several valves; one is taken.`,
+      sentence: `The remark says ${quoted(remark.severalValves)}, which may be several valves; one is taken.`,
       remedy: 'Write the number in the quantity column.',
     });
   }

@@ -8,6 +8,7 @@ import type { ValveCondition } from '#lib/duty/schedule-line.ts';
 import { plainText } from './plain-text.ts';
 import { type Recognised, recogniseKind } from './recognise-kind.ts';
 import { type RemarkSize, remarkSizes } from './remark-sizes.ts';
+import { remember } from './remember.ts';
 
 export interface Remark {
   readonly text: string;
@@ -55,7 +56,10 @@ const SEIZED = /seiz|\bstuck|jammed|can ?not be (?:opened|closed|turned|operated
 const STIFF = /\bstiff|hard to (?:turn|open|close|operate)|difficult to (?:turn|open|close|operate)/;
 
 export function readRemark(notes: string | undefined): Remark | null {
-  if (notes === undefined || notes.trim() === '') return null;
+  return notes === undefined || notes.trim() === '' ? null : readText(notes);
+}
+
+const readText = remember((notes: string): Remark => {
   const plain = plainText(notes);
   const surface = surfaceIn(plain);
   const box = boxIn({ plain, surface });
@@ -71,7 +75,7 @@ export function readRemark(notes: string | undefined): Remark | null {
     ...found('severalValves', SEVERAL.exec(plain)),
     ...found('wheelMissing', NO_WHEEL.exec(plain)),
   };
-}
+});
 
 /** What a change of use made of it: `Air valve converted to distribution valve`. */
 export function convertedKind(notes: string | undefined): Recognised | null {

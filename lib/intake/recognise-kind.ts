@@ -6,6 +6,7 @@
  */
 import type { ValveType } from '#lib/duty/schedule-line.ts';
 import { editDistance, plainText } from './plain-text.ts';
+import { remember } from './remember.ts';
 
 export type Recognised =
   | { readonly kind: 'valve'; readonly type: ValveType; readonly word: string }
@@ -77,8 +78,12 @@ const VALVE_TYPES: readonly (readonly [pattern: RegExp, type: ValveType])[] = [
   [/stop ?(?:tap|cock)|curb ?stop|corporation|\bferrule\b|service (?:valve|cock)|ventanilla|anbohr/, 'stop tap'],
 ];
 
-const LINE_VALVE =
-  /control|isolat|isolation|boundary|wash ?out|scour|blow ?off|drain|sectional|section valve|distribution|zone|inlet|outlet|by ?pass|cent(?:er|re) ?va?[lr]?v|throttl|stop ?valve|line ?valve|block ?valve|root ?valve|valve|\bvave\b|vavle|valva|vanne|valvula|valvola|armatur|absperr|afsluiter|válvula|robinet|кран|арматур|阀/;
+/** Any word for a valve, in several languages and with the usual slips. */
+const VALVE_WORD =
+  /valves?|\bvave\b|vavle|valva\b|vanne|valvula|valvola|armatur|absperr|afsluiter|robinet|\bkran\b|кран|арматур|阀|\bve?rlve\b/;
+/** Purposes that stand for a valve when they are the whole text. */
+const PURPOSE =
+  /^(?:control|isolat\w*|boundary|wash ?outs?|scour|blow ?off|drain|section(?:al)?|throttl\w*|stop|line|block|root|by ?pass|inlet|outlet)$/;
 
 /** Words long enough that two wrong letters still mean them. */
 const LONG_WORDS: readonly (readonly [word: string, type: ValveType])[] = [
@@ -87,17 +92,23 @@ const LONG_WORDS: readonly (readonly [word: string, type: ValveType])[] = [
   ['penstock', 'penstock'],
 ];
 
-export function recogniseKind(text: string): Recognised | null {
+export const recogniseKind: (text: string) => Recognised | null = remember(recognise);
+
+function recognise(text: string): Recognised | null {
   const plain = plainText(text).replace(/[-_/]+/g, ' ');
   if (plain === '') return null;
   const not = NOT_OPERATED.find(([pattern]) => pattern.test(plain));
   const type = valveTypeIn(plain);
   if (not !== undefined && !(type !== undefined && isOnlyContext(not[1]))) {
-    const lineToo = isOnlyContext(not[1]) && LINE_VALVE.test(plain);
+    const lineToo = isOnlyContext(not[1]) && speaksOfValve(plain);
     if (!lineToo) return { kind: 'not operated', what: not[1], reason: not[2] };
   }
   if (type !== undefined) return { kind: 'valve', type, word: text.trim() };
-  return LINE_VALVE.test(plain) ? { kind: 'line valve', word: text.trim() } : null;
+  return speaksOfValve(plain) ? { kind: 'line valve', word: text.trim() } : null;
+}
+
+function speaksOfValve(plain: string): boolean {
+  return VALVE_WORD.test(plain) || PURPOSE.test(plain);
 }
 
 /** Pipes, fittings, pumps and tanks are named in texts about valves, to say where the valve is. */

@@ -15,7 +15,7 @@ export type Sorted =
   | { readonly kind: 'refused'; readonly code: 'total-row' | 'no-valve-facts'; readonly sentence: string };
 
 /** Columns that say nothing of a valve when they stand alone. */
-const BYSTANDERS: ReadonlySet<Column> = new Set([
+const BYSTANDERS: ReadonlySet<string> = new Set<Column>([
   'tag',
   'location',
   'notes',
@@ -33,7 +33,7 @@ export function sortRow(row: {
   readonly mappedColumns: number;
 }): Sorted {
   const { cells } = row;
-  const facts = Object.keys(cells).filter((name) => !isBystander(name));
+  const facts = Object.keys(cells).filter((name) => !BYSTANDERS.has(name));
   const lead = plainText(cells.tag ?? cells.location ?? cells.notes ?? '');
   if (TOTAL.test(lead) && cells.valve_type === undefined) {
     return {
@@ -62,10 +62,6 @@ export function sortRow(row: {
     };
   }
   return { kind: 'line' };
-}
-
-function isBystander(name: string): boolean {
-  return [...BYSTANDERS].some((column) => column === name);
 }
 
 function reasonAside(cells: Cells): Sorted | null {

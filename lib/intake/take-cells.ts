@@ -129,6 +129,7 @@ export function plainNumber(text: string): string {
 /** Headers that ask a question: `Clockwise to close: yes`, `Normally open: no`, `Open direction: left`. */
 function turnedByHeader(cell: { readonly header: string; readonly field: Column; readonly text: string }): string {
   const { field, text } = cell;
+  if (field !== 'closes' && field !== 'normal_position' && field !== 'position') return text;
   const key = headerKey(cell.header);
   const answer = /^(?:y|yes|n|no|true|false|1|0|1\.0|0\.0|t|f|ja|nein|oui|non|si|s)$/i.test(text)
     ? chooseWord(text.replace(/^t$/i, 'yes').replace(/^f$/i, 'no'), YES_NO_WORDS)
@@ -145,10 +146,7 @@ function turnedByHeader(cell: { readonly header: string; readonly field: Column;
         : text;
   }
   if (answer === undefined) return text;
-  if (field === 'normal_position' || field === 'position') {
-    const asksOpen = /open/.test(key);
-    const asksClosed = /clos|shut/.test(key);
-    if (asksOpen !== asksClosed) return (answer === 'yes') === asksOpen ? 'open' : 'closed';
-  }
-  return text;
+  const asksOpen = /open/.test(key);
+  const asksClosed = /clos|shut/.test(key);
+  return asksOpen === asksClosed ? text : (answer === 'yes') === asksOpen ? 'open' : 'closed';
 }

@@ -212,6 +212,7 @@ export const UNITS: readonly UnitRow[] = [
 /** Spaces, dots, hyphens and case do not tell units apart once the dimension is known. */
 export function unitKey(text: string): string {
   return text
+    .replace(/º/g, '°')
     .normalize('NFKC')
     .replace(/[\s·⋅∙•*.^_\-−]/g, '')
     .replace(/[“”″]/g, '"')
