@@ -7,13 +7,36 @@
 import type { Fact, Known } from '#lib/units/known-value.ts';
 
 export const VALVE_TYPES = [
-  'gate', 'wedge gate', 'flexible wedge gate', 'double disc gate', 'parallel slide gate', 'knife gate', 'globe', 'penstock',
-  'diaphragm', 'pinch', 'butterfly', 'ball', 'plug', 'hydrant', 'stop tap', 'unknown',
+  'gate',
+  'wedge gate',
+  'flexible wedge gate',
+  'double disc gate',
+  'parallel slide gate',
+  'knife gate',
+  'globe',
+  'penstock',
+  'diaphragm',
+  'pinch',
+  'butterfly',
+  'ball',
+  'plug',
+  'hydrant',
+  'stop tap',
+  'unknown',
 ] as const;
 export type ValveType = (typeof VALVE_TYPES)[number];
 
 export const DRIVEN_BY = [
-  'handwheel', 'nut', 'square', 'key cap', 'chain wheel', 'gearbox wheel', 'gearbox nut', 'pillar', 'extension spindle', 'actuator hand drive',
+  'handwheel',
+  'nut',
+  'square',
+  'key cap',
+  'chain wheel',
+  'gearbox wheel',
+  'gearbox nut',
+  'pillar',
+  'extension spindle',
+  'actuator hand drive',
 ] as const;
 export type DrivenBy = (typeof DRIVEN_BY)[number];
 

@@ -1,0 +1,170 @@
+/*
+ * The working sheet of one line: carries ranges through formulas and writes down each step.
+ * Invariant: a result's low and high come from the corners of its inputs that give low and high; its basis is no better than theirs.
+ * Not here: the formulas (lib/engineering).
+ * Read next: assess-duty.ts.
+ */
+import type { Finding } from '#lib/kernel/finding.ts';
+import type { Step } from '#lib/units/calculation-step.ts';
+import { type Basis, type Known, type Origin, worstBasis } from '#lib/units/known-value.ts';
+import { quantity, type Unit } from '#lib/units/quantity.ts';
+
+/** How a result answers to an input: one way, or to be tried at both ends (and at nought where the sign turns). */
+export type Effect = 'raises' | 'lowers' | 'either' | 'bends';
+
+export interface Term {
+  readonly symbol: string;
+  readonly name: string;
+  readonly value: Known<Unit>;
+  readonly effect: Effect;
+}
+
+export interface Work<U extends Unit, Key extends string> {
+  readonly id: string;
+  readonly name: string;
+  readonly formula: string;
+  readonly unit: U;
+  readonly terms: Readonly<Record<Key, Term>>;
+  /** `at('load')` is the value of that input at the corner in question. */
+  readonly evaluate: (at: (key: Key) => number) => number;
+  readonly source: string;
+}
+
+export interface Sheet {
+  /** Null while an answer is only tried out: nothing is written down then. */
+  readonly steps: Step[] | null;
+  readonly findings: Finding[];
+}
+
+export function openSheet(): Sheet & { readonly steps: Step[] } {
+  return { steps: [], findings: [] };
+}
+
+export function scratchSheet(): Sheet {
+  return { steps: null, findings: [] };
+}
+
+export function term(symbol: string, name: string, value: Known<Unit>): Term {
+  return { symbol, name, value, effect: 'raises' };
+}
+
+export function withEffect(effect: Effect, base: Term): Term {
+  return { ...base, effect };
+}
+
+/** Works a formula over the ranges of its inputs and writes the step down. */
+export function calculate<U extends Unit, Key extends string>(sheet: Sheet, work: Work<U, Key>): Known<U> {
+  const entries = entriesOf(work.terms);
+  const values = corners(entries, work.evaluate);
+  const bases: Basis[] = ['computed'];
+  for (const [, { value }] of entries) bases.push(value.basis);
+  const basis = worstBasis(bases);
+  const source = `${work.name}: computed from ${entries.map(([, { name }]) => name).join(', ')}.`;
+  const result = settle(work.unit, values, { basis, source });
+  sheet.steps?.push({
+    id: work.id,
+    name: work.name,
+    formula: work.formula,
+    inputs: entries.map(([, { symbol, name, value }]) => ({
+      symbol,
+      name,
+      low: value.low,
+      nominal: value.nominal,
+      high: value.high,
+      unit: value.unit,
+      basis: value.basis,
+      source: value.source,
+    })),
+    result,
+    source: work.source,
+  });
+  return result;
+}
+
+/** Writes a looked-up value down as a step without a formula. */
+export function lookUp<U extends Unit>(
+  sheet: Sheet,
+  entry: { readonly id: string; readonly name: string; readonly value: Known<U> },
+): Known<U> {
+  sheet.steps?.push({
+    id: entry.id,
+    name: entry.name,
+    formula: '',
+    inputs: [],
+    result: entry.value,
+    source: entry.value.source,
+  });
+  return entry.value;
+}
+
+export function note(sheet: Sheet, finding: Finding): void {
+  sheet.findings.push(finding);
+}
+
+/** A known value whose ends are put in order; what is not a number becomes nought. */
+export function settle<U extends Unit>(
+  unit: U,
+  values: { readonly low: number; readonly nominal: number; readonly high: number },
+  origin: Origin,
+): Known<U> {
+  const low = finite(values.low);
+  const high = finite(values.high);
+  const nominal = Math.min(Math.max(finite(values.nominal), Math.min(low, high)), Math.max(low, high));
+  return {
+    low: quantity<U>(Math.min(low, high)),
+    nominal: quantity<U>(nominal),
+    high: quantity<U>(Math.max(low, high)),
+    unit,
+    basis: origin.basis,
+    source: origin.source,
+  };
+}
+
+function finite(value: number): number {
+  return Number.isFinite(value) ? value : 0;
+}
+
+function entriesOf<Key extends string>(terms: Readonly<Record<Key, Term>>): readonly (readonly [Key, Term])[] {
+  const entries: (readonly [Key, Term])[] = [];
+  for (const key in terms) entries.push([key, terms[key]]);
+  return entries;
+}
+
+function corners<Key extends string>(
+  entries: readonly (readonly [Key, Term])[],
+  evaluate: (at: (key: Key) => number) => number,
+): { low: number; nominal: number; high: number } {
+  const point = new Map<Key, number>();
+  const at = (key: Key): number => point.get(key) ?? Number.NaN;
+  const place = (pick: (term: Term) => number): void => {
+    for (const [key, one] of entries) point.set(key, pick(one));
+  };
+  const open = entries.filter(
+    ([, { effect, value }]) => (effect === 'either' || effect === 'bends') && value.low < value.high,
+  );
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const choice of choices(open)) {
+    place(({ value, effect }) => (effect === 'lowers' ? value.high : value.low));
+    for (const [key, end] of choice) point.set(key, end);
+    low = Math.min(low, evaluate(at));
+    place(({ value, effect }) => (effect === 'lowers' ? value.low : value.high));
+    for (const [key, end] of choice) point.set(key, end);
+    high = Math.max(high, evaluate(at));
+  }
+  place(({ value }) => value.nominal);
+  return { low, nominal: evaluate(at), high };
+}
+
+/** Every combination of the ends of the inputs that may act either way. */
+function choices<Key extends string>(
+  open: readonly (readonly [Key, Term])[],
+): readonly (readonly (readonly [Key, number])[])[] {
+  let points: (readonly [Key, number])[][] = [[]];
+  for (const [key, { value, effect }] of open) {
+    const ends =
+      effect === 'bends' && value.low < 0 && value.high > 0 ? [value.low, 0, value.high] : [value.low, value.high];
+    points = points.flatMap((point) => ends.map((end): (readonly [Key, number])[] => [...point, [key, end]]));
+  }
+  return points;
+}
