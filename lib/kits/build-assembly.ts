@@ -9,7 +9,6 @@ import type { Site } from '#lib/duty/site.ts';
 import { selectOnDrive } from '#lib/engineering/direction.ts';
 import type { Assembly, AssemblyFigures, AssemblyParts, DirectionSettings } from '#lib/equipment/assembly.ts';
 import type { Model } from '#lib/equipment/model.ts';
-import type { WholeFacts } from '#lib/rules/facts.ts';
 import { kilograms, seconds } from '#lib/units/quantity.ts';
 import { assemblyFindings, chainModels } from './assembly-findings.ts';
 import { assemblySteps } from './assembly-steps.ts';
@@ -28,8 +27,8 @@ export interface BuildInput {
 
 export function buildAssembly({ lineDuty, site, models, parts }: BuildInput): Assembly {
   const chain = resolveParts({ facts: factsOf({ ...lineDuty, site }), models, parts });
-  const opening = directionSettings(chain.whole, 'opening');
-  const closing = directionSettings(chain.whole, 'closing');
+  const opening = directionSettings(chain, 'opening');
+  const closing = directionSettings(chain, 'closing');
   const figures = figuresOf(chain);
   return {
     id: assemblyId(parts),
@@ -55,11 +54,13 @@ export function assemblyId(parts: AssemblyParts): string {
   ].join('+');
 }
 
-function directionSettings(whole: WholeFacts, direction: Direction): DirectionSettings {
+function directionSettings({ whole, limiterUpTo }: ResolvedChain, direction: Direction): DirectionSettings {
   const { core, duty } = whole;
   const { limiter } = core.figures;
   const limits = limiter !== null && (limiter.bothDirections || direction === 'opening');
-  const settings = limits ? limiterSettings({ limiter, duty: duty[direction], direction }) : NO_SETTINGS;
+  const settings = limits
+    ? limiterSettings({ limiter, duty: duty[direction], direction, upTo: limiterUpTo })
+    : NO_SETTINGS;
   const way = core.figures[direction];
   return {
     ...settings,

@@ -16,6 +16,7 @@ import type { ChainLimiter, CoreDirection, CoreFigures, LineFacts } from '#lib/r
 import type { Range } from '#lib/units/known-value.ts';
 import {
   joules,
+  type NewtonMetres,
   newtonMetres,
   perMinute,
   type RevolutionsPerMinute,
@@ -36,6 +37,8 @@ export interface CoreInput {
   readonly facts: LineFacts;
   readonly frame: Frame;
   readonly gearIndex: number;
+  /** `needed`: limiter no higher than the line asks; a number: up to what every part and the valve allow. */
+  readonly limiterUpTo: 'needed' | NewtonMetres;
 }
 
 export function coreFigures(input: CoreInput): CoreFigures {
@@ -150,7 +153,7 @@ function directionFigures(way: WayInput): CoreDirection {
       strokeTime: times,
     };
   }
-  const ask = { limiter, duty, direction: way.direction };
+  const ask = { limiter, duty, direction: way.direction, upTo: way.input.limiterUpTo };
   const ceiling = ceilingOf(limiterSettings(ask));
   const highest =
     ceiling === null

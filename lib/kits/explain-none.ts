@@ -8,7 +8,8 @@ import type { Model } from '#lib/equipment/model.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { findingOf } from '#lib/rules/rule.ts';
 import { minimalConflict } from '#lib/solver/minimal-conflict.ts';
-import { ALL_REFUSALS, newTally, refusalsAmong } from './refusals.ts';
+import { conflictTable, couldServe, enabledRules } from './conflict-table.ts';
+import { ALL_REFUSALS } from './refusals.ts';
 import { findRepairs, type Repair } from './repairs.ts';
 import { type ClassQuestion, canBeServed } from './search-class.ts';
 import { tellConflict } from './tell-conflict.ts';
@@ -41,19 +42,13 @@ export function explainNone({
   };
 }
 
-/** Rules that cannot all hold; null when nothing fits for lack of couplings or parts alone. */
+/** Rules that cannot all hold; null when they can, empty when no couplings join at all. */
 export function conflictOf(question: ClassQuestion): readonly string[] | null {
+  const table = conflictTable(question);
   const ids = Object.values(ALL_REFUSALS).flatMap((rules: readonly { readonly id: string }[]) =>
     rules.map((rule) => rule.id),
   );
-  const answer = minimalConflict({
-    items: ids,
-    possible: (kept) => {
-      const held = { ...question, refusals: refusalsAmong(new Set(kept)), tally: newTally() };
-      return canBeServed(held) || canBeServed({ ...held, made: 'made to order too' });
-    },
-  });
-  return answer.conflict;
+  return minimalConflict({ items: ids, possible: (kept) => couldServe(table, enabledRules(new Set(kept))) }).conflict;
 }
 
 function wishFinding({ wishes, facts }: ClassQuestion): Finding | null {

@@ -6,7 +6,9 @@
  */
 import { type Coupling, joins } from '#lib/equipment/coupling.ts';
 import type { AdapterModel, ExtensionModel } from '#lib/equipment/model.ts';
+import { SHALLOW_M, STRAIGHT_UP_TO_DEG } from '#lib/rules/buried.ts';
 import type { GripCase, LineFacts } from '#lib/rules/facts.ts';
+import { ARMS_LENGTH_M } from '#lib/rules/reach.ts';
 import { isAllowed, type Refusals, type Tally } from './refusals.ts';
 
 export interface GripElement {
@@ -31,21 +33,38 @@ export interface ElementsInput {
 }
 
 export function gripElements(input: ElementsInput): readonly GripElement[] {
+  const { facts, refusals, tally } = input;
+  const { line, duty, site, place } = facts;
+  const free = lengthMatters(facts) || input.mustHold.length > 0;
+  const chains = free ? input.chains : input.chains.filter((chain) => chain.length <= 1);
   return input.adapters.flatMap((adapter) => {
-    const mine = input.chains.flatMap((extensions): readonly GripElement[] => {
+    const onWheel = duty.grip.kind === 'wheel' ? casesTaken({ input, adapter, extensions: [] }) : null;
+    if (onWheel === 0n) return [];
+    const mine = chains.flatMap((extensions): readonly GripElement[] => {
       if (!couples(extensions, adapter) || !holds(extensions, input.mustHold)) return [];
-      const takes = casesTaken({ input, adapter, extensions });
+      if (!isAllowed(refusals.link, { line, duty, site, place, adapter, extensions }, tally)) return [];
+      const takes = onWheel ?? casesTaken({ input, adapter, extensions });
       if (takes === 0n) return [];
       return [{ adapter, extensions, input: extensions[0]?.facts.input ?? adapter.facts.input, takes }];
     });
-    return withoutNeedless(mine, input.facts);
+    return withoutNeedless(mine, facts);
   });
+}
+
+/** Where neither reach, depth, angle nor a rising stem asks for more, one extension is enough to turn one coupling into another. */
+export function lengthMatters({ line, duty }: LineFacts): boolean {
+  return (
+    (line.place.reach?.high ?? 0) > ARMS_LENGTH_M ||
+    (duty.grip.depthToNut?.high ?? 0) > SHALLOW_M ||
+    (line.place.misalignment?.high ?? 0) > STRAIGHT_UP_TO_DEG ||
+    duty.grip.stemRisesThroughWheel !== 'no'
+  );
 }
 
 const holds = (extensions: readonly ExtensionModel[], wanted: readonly string[]): boolean =>
   wanted.every((number) => extensions.some((extension) => extension.number === number));
 
-function couples(extensions: readonly ExtensionModel[], adapter: AdapterModel): boolean {
+export function couples(extensions: readonly ExtensionModel[], adapter: AdapterModel): boolean {
   const last = extensions.at(-1);
   return last === undefined || joins(last.facts.output, adapter.facts.input);
 }
@@ -55,11 +74,13 @@ function casesTaken(at: {
   readonly adapter: AdapterModel;
   readonly extensions: readonly ExtensionModel[];
 }): bigint {
-  const { facts, cases, refusals, tally } = at.input;
+  const { cases, refusals, tally } = at.input;
+  const { line, duty, site, place } = at.input.facts;
+  const { adapter, extensions } = at;
   let takes = 0n;
   for (const [index, gripCase] of cases.entries()) {
-    const caseFacts = { ...facts, adapter: at.adapter, extensions: at.extensions, gripCase };
-    if (isAllowed(refusals.case, caseFacts, tally)) takes |= 1n << BigInt(index);
+    if (isAllowed(refusals.case, { line, duty, site, place, adapter, extensions, gripCase }, tally))
+      takes |= 1n << BigInt(index);
   }
   return takes;
 }

@@ -9,7 +9,7 @@ import { HOUSE_CONSTANTS } from '#lib/duty/house-constants.ts';
 import { limiterMarks } from '#lib/engineering/limiter-window.ts';
 import type { LimiterSetting } from '#lib/equipment/assembly.ts';
 import type { ChainLimiter } from '#lib/rules/facts.ts';
-import { newtonMetres } from '#lib/units/quantity.ts';
+import { type NewtonMetres, newtonMetres } from '#lib/units/quantity.ts';
 
 /** The house's margin of a limiter over the torque needed. */
 export const LIMITER_MARGIN = HOUSE_CONSTANTS.limiterMargin.nominal;
@@ -26,15 +26,19 @@ export interface SettingsInput {
   readonly limiter: ChainLimiter;
   readonly duty: DirectionDuty;
   readonly direction: Direction;
+  /** `needed`: no mark higher than its purpose needs; a number: to unseat, up to that torque at the valve where it allows. */
+  readonly upTo: 'needed' | NewtonMetres;
 }
 
-export function limiterSettings({ limiter, duty, direction }: SettingsInput): Settings {
-  const ask = { neverExceedLow: duty.neverExceed.torque.low, margin: LIMITER_MARGIN, limiter, factor: limiter.factor };
+export function limiterSettings({ limiter, duty, direction, upTo }: SettingsInput): Settings {
+  const never = duty.neverExceed.torque.low;
+  const neverExceedLow = upTo === 'needed' ? never : newtonMetres(Math.min(never, upTo));
+  const ask = { neverExceedLow, margin: LIMITER_MARGIN, limiter, factor: limiter.factor };
   /** Closing starts with breaking away from open and ends in the seat: both are in the starting torque of that direction. */
   const whole = { low: newtonMetres(Math.min(duty.running.low, duty.starting.low)), high: duty.starting.high };
   if (direction === 'opening') {
     return {
-      unseat: limiterMarks({ ...ask, torque: duty.starting, stopAt: 'never-exceed' }),
+      unseat: limiterMarks({ ...ask, torque: duty.starting, stopAt: upTo === 'needed' ? 'needed' : 'never-exceed' }),
       run: limiterMarks({ ...ask, torque: duty.running, stopAt: 'needed' }),
       seat: null,
     };
@@ -54,7 +58,7 @@ export function ceilingOf(settings: Settings): LimiterSetting['ceiling'] | null 
 }
 
 /** What never-exceed alone would allow on the limiter's scale, however far the scale went. */
-export function allowedSetting({ limiter, duty }: SettingsInput): number {
+export function allowedSetting({ limiter, duty }: Pick<SettingsInput, 'limiter' | 'duty'>): number {
   const marks = limiterMarks({
     torque: duty.starting,
     neverExceedLow: duty.neverExceed.torque.low,

@@ -11,6 +11,7 @@ import type { RuleOf } from '#lib/rules/rule.ts';
 export interface Refusals {
   readonly line: readonly RuleOf<'line'>[];
   readonly part: readonly RuleOf<'part'>[];
+  readonly link: readonly RuleOf<'link'>[];
   readonly case: readonly RuleOf<'case'>[];
   readonly core: readonly RuleOf<'core'>[];
   readonly grip: readonly RuleOf<'grip'>[];
@@ -22,22 +23,12 @@ const refuses = (rule: { readonly severity: string }): boolean => rule.severity 
 export const ALL_REFUSALS: Refusals = {
   line: RULES_OF.line.filter(refuses),
   part: RULES_OF.part.filter(refuses),
+  link: RULES_OF.link.filter(refuses),
   case: RULES_OF.case.filter(refuses),
   core: RULES_OF.core.filter(refuses),
   grip: RULES_OF.grip.filter(refuses),
   reaction: RULES_OF.reaction.filter(refuses),
 };
-
-export function refusalsAmong(ids: ReadonlySet<string>): Refusals {
-  return {
-    line: ALL_REFUSALS.line.filter((rule) => ids.has(rule.id)),
-    part: ALL_REFUSALS.part.filter((rule) => ids.has(rule.id)),
-    case: ALL_REFUSALS.case.filter((rule) => ids.has(rule.id)),
-    core: ALL_REFUSALS.core.filter((rule) => ids.has(rule.id)),
-    grip: ALL_REFUSALS.grip.filter((rule) => ids.has(rule.id)),
-    reaction: ALL_REFUSALS.reaction.filter((rule) => ids.has(rule.id)),
-  };
-}
 
 /** Work done, counted over a whole request. */
 export interface Tally {

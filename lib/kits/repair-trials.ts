@@ -223,10 +223,10 @@ function torqueTrials(facts: LineFacts, conflict: readonly string[]): readonly T
       sentence: '',
       cost: 'a torque reading',
       narrow: (works) => {
-        const found = mostThat({ low: 0.1, high: 1, works: (factor) => works(scaled(factor)) });
+        const found = mostThat({ low: 0.02, high: 1, works: (factor) => works(scaled(factor)) });
         return found === null
           ? null
-          : `It can be served at a torque of at most ${sayTorque(most * found)} (planned: ${sayTorque(most)}).`;
+          : `It can be served at a torque of at most ${sayTorque(threeDigitsDown(most * found))} (planned: ${sayTorque(most)}).`;
       },
     },
     {
@@ -287,15 +287,21 @@ function leastThat({ low, high, step, works }: Narrowing & { readonly step: numb
   return Math.ceil(good / step - 1e-9) * step;
 }
 
-/** Greatest share that works, to one part in sixty-four; null when not even the least does. */
+/** Greatest share that works, to one part in a hundred of itself; null when not even the least does. */
 function mostThat({ low, high, works }: Narrowing): number | null {
   if (!works(low)) return null;
   let good = low;
   let bad = high;
-  while (bad - good > (high - low) / 64) {
-    const middle = (good + bad) / 2;
+  while (bad / good > 1.01) {
+    const middle = Math.sqrt(good * bad);
     if (works(middle)) good = middle;
     else bad = middle;
   }
   return good;
+}
+
+/** Never promises more than was tried. */
+function threeDigitsDown(value: number): number {
+  const step = 10 ** (Math.floor(Math.log10(value)) - 2);
+  return Math.floor(value / step + 1e-9) * step;
 }

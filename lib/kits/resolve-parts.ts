@@ -8,11 +8,15 @@ import type { AssemblyParts } from '#lib/equipment/assembly.ts';
 import type { AccessoryModel, Model, Role } from '#lib/equipment/model.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import type { LineFacts, WholeFacts } from '#lib/rules/facts.ts';
+import type { NewtonMetres } from '#lib/units/quantity.ts';
 import { coreFigures } from './core-figures.ts';
 import { reactionFigures } from './reactions.ts';
+import { torqueCap } from './torque-cap.ts';
 
 export interface ResolvedChain {
   readonly whole: WholeFacts;
+  /** Up to where the limiter may be set for the sake of the parts. */
+  readonly limiterUpTo: NewtonMetres;
   readonly accessories: readonly { readonly model: AccessoryModel; readonly count: number }[];
 }
 
@@ -38,21 +42,24 @@ export function resolveParts(at: {
   const counter = options.find((option) => option.facts.kind === 'turns counter') ?? null;
   const gear = drive.facts.gears[parts.gear];
   invariant(gear !== undefined, `Drive ${drive.number} has no gear ${parts.gear}.`);
-  const under = limiter?.facts.sits === 'after head' ? limiter.facts.output : undefined;
-  const frame = { drive, limiter, head, output: under ?? head.facts.output };
-  const figures = coreFigures({ facts, frame, gearIndex: parts.gear });
-  const core = { drive, gear, gearIndex: parts.gear, limiter, head, counter, figures };
+  const extensions = parts.extensions.map((number) => find(number, 'extension'));
+  const adapters = parts.adapters.map((number) => find(number, 'adapter'));
   const restraint = find(parts.restraint, 'restraint');
+  const limiterUpTo = torqueCap({ head, extensions, adapters, restraint });
+  const frame = { drive, limiter, head, output: head.facts.output };
+  const figures = coreFigures({ facts, frame, gearIndex: parts.gear, limiterUpTo });
+  const core = { drive, gear, gearIndex: parts.gear, limiter, head, counter, figures };
   const accessories = parts.accessories.map(({ number, count }) => ({ model: find(number, 'accessory'), count }));
   return {
+    limiterUpTo,
     whole: {
       ...facts,
       core,
       restraint,
       secondChain: accessories.find(({ model }) => model.facts.kind === 'second chain')?.model ?? null,
       reaction: reactionFigures({ core, restraint }),
-      extensions: parts.extensions.map((number) => find(number, 'extension')),
-      adapters: parts.adapters.map((number) => find(number, 'adapter')),
+      extensions,
+      adapters,
     },
     accessories,
   };

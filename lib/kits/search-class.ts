@@ -69,6 +69,7 @@ export function canBeServed(question: ClassQuestion): boolean {
 
 function walkClass(question: ClassQuestion, visit: (found: FoundCore) => 'go on' | 'stop'): void {
   const { facts, refusals, tally } = question;
+  const { line, duty, site, place } = facts;
   if (!isAllowed(refusals.line, facts, tally)) return;
   const domains = domainsOf(question);
   if (domains.elements.length === 0 || domains.reactions.length === 0) return;
@@ -80,7 +81,7 @@ function walkClass(question: ClassQuestion, visit: (found: FoundCore) => 'go on'
       const gear = frame.drive.facts.gears[gearIndex];
       if (gear === undefined) continue;
       tally.cores += 1;
-      const figures = coreFigures({ facts, frame, gearIndex });
+      const figures = coreFigures({ facts, frame, gearIndex, limiterUpTo: 'needed' });
       for (const counter of domains.counters) {
         const core: Core = {
           drive: frame.drive,
@@ -91,7 +92,7 @@ function walkClass(question: ClassQuestion, visit: (found: FoundCore) => 'go on'
           counter,
           figures,
         };
-        if (!isAllowed(refusals.core, { ...facts, core }, tally)) continue;
+        if (!isAllowed(refusals.core, { line, duty, site, place, core }, tally)) continue;
         const reactions = reactionsFor(question, { core, reactions: domains.reactions });
         if (reactions.length === 0) continue;
         const grips = covers(elementsFor(question, { core, output: frame.output, elements: domains.elements }));
@@ -126,7 +127,11 @@ function domainsOf(question: ClassQuestion): Domains {
       wished[role]?.has(model.number) === false
     )
       return false;
-    return isAllowed(refusals.part, { ...facts, part: model }, tally);
+    return isAllowed(
+      refusals.part,
+      { line: facts.line, duty: facts.duty, site: facts.site, place: facts.place, part: model },
+      tally,
+    );
   };
   const adapters = stock.adapters.filter(allows);
   const cases = gripCases({ facts, adapters });
@@ -164,10 +169,11 @@ function reactionsFor(
   { facts, refusals, tally }: ClassQuestion,
   { core, reactions }: { readonly core: Core; readonly reactions: readonly Reaction[] },
 ): readonly Reaction[] {
-  return reactions.filter((reaction) => {
+  const { line, duty, site, place } = facts;
+  return reactions.filter(({ restraint, secondChain }) => {
     tally.pairs += 1;
-    const figures = reactionFigures({ core, restraint: reaction.restraint });
-    return isAllowed(refusals.reaction, { ...facts, core, ...reaction, reaction: figures }, tally);
+    const reaction = reactionFigures({ core, restraint });
+    return isAllowed(refusals.reaction, { line, duty, site, place, core, restraint, secondChain, reaction }, tally);
   });
 }
 
@@ -176,12 +182,14 @@ function elementsFor(
   { facts, refusals, tally }: ClassQuestion,
   at: { readonly core: Core; readonly output: Coupling; readonly elements: readonly GripElement[] },
 ): readonly number[] {
+  const { line, duty, site, place } = facts;
   const fitting: number[] = [];
   for (const [position, element] of at.elements.entries()) {
     if (!joins(at.output, element.input)) continue;
     tally.pairs += 1;
     const { adapter, extensions } = element;
-    if (isAllowed(refusals.grip, { ...facts, core: at.core, adapter, extensions }, tally)) fitting.push(position);
+    if (isAllowed(refusals.grip, { line, duty, site, place, core: at.core, adapter, extensions }, tally))
+      fitting.push(position);
   }
   return fitting;
 }

@@ -11,8 +11,8 @@ import type { Core, LineFacts } from '#lib/rules/facts.ts';
 import { findingOf } from '#lib/rules/rule.ts';
 import { coreFigures } from './core-figures.ts';
 import { gripCases, likeliestCase } from './grip-cases.ts';
+import { couples } from './grip-elements.ts';
 import { reactionFigures, reactionsOf } from './reactions.ts';
-import { refusalsAmong } from './refusals.ts';
 import type { ClassQuestion } from './search-class.ts';
 
 interface Told {
@@ -29,11 +29,7 @@ export function tellConflict({
   readonly conflict: readonly string[];
 }): readonly Finding[] {
   return conflict.flatMap((id) => {
-    const told = [
-      ...tellParts(question, { id, conflict }),
-      ...tellCases(question, id),
-      ...tellCores(question, { id, conflict }),
-    ];
+    const told = [...tellParts(question, id), ...tellCases(question, id), ...tellCores(question, { id, conflict })];
     const nearest = told.toSorted((a, b) => a.broken - b.broken)[0];
     if (nearest === undefined) return [];
     const others = new Set(told.map((one) => one.finding.about.join())).size - 1;
@@ -47,10 +43,10 @@ interface Asked {
   readonly conflict: readonly string[];
 }
 
-function tellParts({ facts, stock }: ClassQuestion, { id, conflict }: Asked): readonly Told[] {
+function tellParts({ facts, stock }: ClassQuestion, id: string): readonly Told[] {
   const rule = RULES_OF.part.find((one) => one.id === id);
   if (rule === undefined) return [];
-  const others = RULES_OF.part.filter((one) => conflict.includes(one.id));
+  const others = RULES_OF.part.filter((one) => one.severity === 'refusal');
   return stock.all.flatMap((part) => {
     const partFacts = { ...facts, part };
     if (!rule.speaks(partFacts)) return [];
@@ -58,13 +54,23 @@ function tellParts({ facts, stock }: ClassQuestion, { id, conflict }: Asked): re
   });
 }
 
+function tellLinks({ facts, stock, frames }: ClassQuestion, id: string): readonly Told[] {
+  const rule = RULES_OF.link.find((one) => one.id === id);
+  if (rule === undefined) return [];
+  return sideAdapters(facts, stock.adapters).flatMap((adapter) =>
+    frames.chains
+      .filter((chain) => chain.length <= 1 && couples(chain, adapter))
+      .flatMap((extensions): readonly Told[] => {
+        const linkFacts = { ...facts, adapter, extensions };
+        return rule.speaks(linkFacts) ? [{ finding: findingOf(rule, linkFacts), broken: extensions.length }] : [];
+      }),
+  );
+}
+
 function tellCases({ facts, stock }: ClassQuestion, id: string): readonly Told[] {
   const rule = RULES_OF.case.find((one) => one.id === id);
   if (rule === undefined) return [];
-  const side = facts.duty.grip.kind;
-  const adapters = stock.adapters.filter(({ facts: adapter }) =>
-    side === 'wheel' ? adapter.wheel !== undefined : adapter.sockets !== undefined,
-  );
+  const adapters = sideAdapters(facts, stock.adapters);
   const cases = gripCases({ facts, adapters });
   const likeliest = likeliestCase(facts);
   return adapters.flatMap((adapter) => {
@@ -87,7 +93,7 @@ function tellCores(question: ClassQuestion, { id, conflict }: Asked): readonly T
   const reactionRule = RULES_OF.reaction.find((one) => one.id === id);
   if (coreRule === undefined && gripRule === undefined && reactionRule === undefined) return [];
   const others = RULES_OF.core.filter((one) => conflict.includes(one.id));
-  const parts = refusalsAmong(new Set(conflict)).part;
+  const parts = RULES_OF.part.filter((one) => one.severity === 'refusal' && conflict.includes(one.id));
   const passes = (part: Model | null): boolean => part === null || !parts.some((one) => one.speaks({ ...facts, part }));
   return candidateCores(question, passes).flatMap((core): readonly Told[] => {
     const coreFacts = { ...facts, core };
@@ -117,7 +123,7 @@ function candidateCores({ facts, frames }: ClassQuestion, passes: (part: Model |
         gear,
         gearIndex,
         counter: null,
-        figures: coreFigures({ facts, frame, gearIndex }),
+        figures: coreFigures({ facts, frame, gearIndex, limiterUpTo: 'needed' }),
       })),
     );
 }

@@ -67,6 +67,7 @@ export function listRules(): readonly ListedRule[] {
 export const RULES_OF: { readonly [S in Scope]: readonly RuleOf<S>[] } = {
   line: RULES.filter((rule) => rule.scope === 'line'),
   part: RULES.filter((rule) => rule.scope === 'part'),
+  link: RULES.filter((rule) => rule.scope === 'link'),
   case: RULES.filter((rule) => rule.scope === 'case'),
   pair: RULES.filter((rule) => rule.scope === 'pair'),
   core: RULES.filter((rule) => rule.scope === 'core'),

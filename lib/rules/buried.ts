@@ -138,7 +138,7 @@ export const BURIED_RULES: readonly Rule[] = [
     id: 'joint-where-out-of-line',
     topic: 'buried',
     title: 'A universal joint where the chain cannot stand straight',
-    scope: 'case',
+    scope: 'link',
     severity: 'refusal',
     source: PRACTICE,
     speaksOf: ['misalignment', 'extension'],

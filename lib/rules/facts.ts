@@ -110,10 +110,14 @@ export interface ReactionFigures {
 export interface PartFacts extends LineFacts {
   readonly part: Model;
 }
-export interface CaseFacts extends LineFacts {
+/** An adapter behind its extensions, whatever the size of wheel or nut. */
+export interface LinkFacts extends LineFacts {
   readonly adapter: AdapterModel;
   /** Between head and adapter, head side first. */
   readonly extensions: readonly ExtensionModel[];
+}
+/** The same for one case; of a wheel, extensions change nothing. */
+export interface CaseFacts extends LinkFacts {
   readonly gripCase: GripCase;
 }
 export interface PairFacts extends LineFacts {
@@ -140,6 +144,7 @@ export interface WholeFacts extends ReactionFacts {
 export interface FactsOf {
   readonly line: LineFacts;
   readonly part: PartFacts;
+  readonly link: LinkFacts;
   readonly case: CaseFacts;
   readonly pair: PairFacts;
   readonly core: CoreFacts;

@@ -7,7 +7,7 @@
 
 import type { ExtensionModel } from '#lib/equipment/model.ts';
 import { metres, perMinute } from '#lib/units/quantity.ts';
-import type { CaseFacts, GripFacts, LineFacts } from './facts.ts';
+import type { GripFacts, LineFacts, LinkFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, ranged, SAMPLE_NUT, said, sampleCore, stated } from './sample-facts.ts';
 import { sampleDrive, sampleHead, sampleRestraint, sampleShaft, sampleWheelAdapter } from './sample-parts.ts';
@@ -40,11 +40,10 @@ const gripOf = (change: Partial<GripFacts> = {}): GripFacts => ({
   ...change,
 });
 
-const caseOf = (change: Partial<CaseFacts> = {}): CaseFacts => ({
+const linkOf = (change: Partial<LinkFacts> = {}): LinkFacts => ({
   ...lineFacts(),
   extensions: [],
   adapter: sampleWheelAdapter(),
-  gripCase: { kind: 'wheel', diameter_m: 0.4, spokes: 4, dish_deg: 0 },
   ...change,
 });
 
@@ -53,7 +52,7 @@ export const REACH_RULES: readonly Rule[] = [
     id: 'reach-long-enough',
     topic: 'reach and room',
     title: 'Extensions bridge what an arm does not reach',
-    scope: 'case',
+    scope: 'link',
     severity: 'refusal',
     source: PRACTICE,
     speaksOf: ['reach', 'extension'],
@@ -64,9 +63,9 @@ export const REACH_RULES: readonly Rule[] = [
     examples: () => {
       const far = lineFacts({ place: { reach: stated('m', 1.1) } });
       return [
-        { name: 'far without extension', facts: caseOf(far), speaks: true },
-        { name: 'far with extension', facts: caseOf({ ...far, extensions: [sampleShaft()] }), speaks: false },
-        { name: 'near', facts: caseOf(), speaks: false },
+        { name: 'far without extension', facts: linkOf(far), speaks: true },
+        { name: 'far with extension', facts: linkOf({ ...far, extensions: [sampleShaft()] }), speaks: false },
+        { name: 'near', facts: linkOf(), speaks: false },
       ];
     },
   },
@@ -74,7 +73,7 @@ export const REACH_RULES: readonly Rule[] = [
     id: 'adapter-takes-extension',
     topic: 'reach and room',
     title: 'Only some adapters are steady at the end of an extension',
-    scope: 'case',
+    scope: 'link',
     severity: 'refusal',
     source: PRACTICE,
     speaksOf: ['adapter', 'extension'],
@@ -85,9 +84,9 @@ export const REACH_RULES: readonly Rule[] = [
       const plate = sampleWheelAdapter({ facts: { takesExtension: false } });
       const piece = sampleShaft({ facts: { length: { low: metres(0.06), high: metres(0.06) } } });
       return [
-        { name: 'plate on a shaft', facts: caseOf({ adapter: plate, extensions: [sampleShaft()] }), speaks: true },
-        { name: 'plate on a coupling piece', facts: caseOf({ adapter: plate, extensions: [piece] }), speaks: false },
-        { name: 'made for it', facts: caseOf({ extensions: [sampleShaft()] }), speaks: false },
+        { name: 'plate on a shaft', facts: linkOf({ adapter: plate, extensions: [sampleShaft()] }), speaks: true },
+        { name: 'plate on a coupling piece', facts: linkOf({ adapter: plate, extensions: [piece] }), speaks: false },
+        { name: 'made for it', facts: linkOf({ extensions: [sampleShaft()] }), speaks: false },
       ];
     },
   },

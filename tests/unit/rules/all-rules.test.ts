@@ -29,6 +29,7 @@ function runExamples<S extends Scope>(rule: RuleOf<S>): readonly Ran[] {
 const ran: readonly Ran[] = [
   ...RULES_OF.line.flatMap(runExamples),
   ...RULES_OF.part.flatMap(runExamples),
+  ...RULES_OF.link.flatMap(runExamples),
   ...RULES_OF.case.flatMap(runExamples),
   ...RULES_OF.pair.flatMap(runExamples),
   ...RULES_OF.core.flatMap(runExamples),

@@ -1,0 +1,26 @@
+/*
+ * The highest torque that the parts of a chain carry, so that the limiter of an assembly is never set past its weakest part.
+ * Invariant: at the cap every rating along the chain and the force rating of the restraint still hold.
+ * Not here: what the valve must never see (duty).
+ * Read next: resolve-parts.ts.
+ */
+import type { AdapterModel, ExtensionModel, HeadModel, RestraintModel } from '#lib/equipment/model.ts';
+import { type NewtonMetres, newtonMetres } from '#lib/units/quantity.ts';
+import { KIT_CONSTANTS } from './kit-constants.ts';
+
+export function torqueCap(chain: {
+  readonly head: HeadModel;
+  readonly extensions: readonly ExtensionModel[];
+  readonly adapters: readonly AdapterModel[];
+  readonly restraint: RestraintModel;
+}): NewtonMetres {
+  const parts = [chain.head, ...chain.extensions, ...chain.adapters];
+  return newtonMetres(Math.min(...parts.map((part) => part.facts.torqueRating), restraintCap(chain.restraint)));
+}
+
+/** Torque at which the pull, shock included, reaches the force rating: reactions.ts turned round. */
+function restraintCap({ facts }: RestraintModel): number {
+  const arms = facts.sideLoad === 'single anchor' ? 1 : 2;
+  const square = Math.sin((KIT_CONSTANTS.pullAngle * Math.PI) / 180);
+  return (facts.forceRating * arms * facts.arm.low * square) / KIT_CONSTANTS.shock;
+}
