@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { formatQuantity, formatRange } from '#lib/units/format-quantity.ts';
+import { known } from '#lib/units/known-value.ts';
+import { parseQuantity } from '#lib/units/parse-quantity.ts';
+import type { Unit } from '#lib/units/quantity.ts';
+
+describe('quantities for people', () => {
+  it.each<readonly [number, Unit, string, string]>([
+    [128.4, 'N·m', '128 N·m', '94.7 lbf·ft'],
+    [1284.4, 'N·m', '1280 N·m', '947 lbf·ft'],
+    [0.45, 'm', '450 mm', '17.7 in'],
+    [12, 'm', '12 m', '39.4 ft'],
+    [1e6, 'Pa', '10 bar', '145 psi'],
+    [25_000, 'N', '25 kN', '5620 lbf'],
+    [6.5, 'kg', '6.5 kg', '14.3 lb'],
+    [20, '°C', '20 °C', '68 °F'],
+    [125, 's', '2 min 05 s', '2 min 05 s'],
+    [4.26, 's', '4.3 s', '4.3 s'],
+    [5400, 's', '1 h 30 min', '1 h 30 min'],
+    [22.5, 'turn', '22.5 turns', '22.5 turns'],
+    [1, 'turn', '1 turn', '1 turn'],
+    [0.15, '1', '0.15', '0.15'],
+    [85, 'dB', '85 dB', '85 dB'],
+    [10, '°', '10°', '10°'],
+    [0.001, 'm³/s', '60 l/min', '2.12 cfm'],
+    [60, '1/min', '60 1/min', '60 rpm'],
+    [0, 'N·m', '0 N·m', '0 lbf·ft'],
+    [Number.NaN, 'N·m', '—', '—'],
+  ])('%d %s prints in both systems', (value, unit, si, us) => {
+    expect(formatQuantity({ value, unit, system: 'si' })).toBe(si);
+    expect(formatQuantity({ value, unit, system: 'us' })).toBe(us);
+  });
+
+  it('a range prints its unit once, and equal ends once', () => {
+    const origin = { basis: 'stated', source: 'Said so.' } as const;
+    expect(formatRange(known('m', { low: 0.4, nominal: 0.45, high: 0.5 }, origin), 'si')).toBe('400…500 mm');
+    expect(formatRange(known('m', { low: 0.4, nominal: 0.4, high: 0.4 }, origin), 'us')).toBe('15.7 in');
+  });
+
+  it('printing and reading back in the other system again and again does not drift', () => {
+    const stored = 0.4532;
+    const shown = Array.from({ length: 50 }, (_unused, index) =>
+      formatQuantity({ value: stored, unit: 'm', system: index % 2 === 0 ? 'si' : 'us' }),
+    );
+    expect(new Set(shown)).toEqual(new Set(['453 mm', '17.8 in']));
+    const back = parseQuantity({ text: '17.8 in', dimension: 'length' });
+    expect(back.ok && formatQuantity({ value: back.value.value, unit: 'm', system: 'us' })).toBe('17.8 in');
+  });
+});
