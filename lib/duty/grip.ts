@@ -160,8 +160,11 @@ function unknownDepth({ buried, setting, drivenBy, type }: ValveCharacter): Know
   return null;
 }
 
-function risesThrough({ character, line }: GripGiven): 'yes' | 'no' | 'maybe' {
+function risesThrough(given: GripGiven): 'yes' | 'no' | 'maybe' {
+  const { character, line } = given;
   if (character.family === 'quarter turn' || character.family === 'keyed') return 'no';
+  /** Beside a gearbox's input, or under a nut, no stem comes up. */
+  if (character.geared || wheelOf(given) === null) return 'no';
   const { value, basis } = character.stemKind;
   const sure = basis !== 'assumed' || line.interface.stemProtrusion !== undefined;
   if (value === 'rising through the wheel') return sure ? 'yes' : 'maybe';

@@ -37,6 +37,8 @@ export interface AssemblyParts {
   readonly extensions: readonly string[];
   /** More than one where the line's range needs a covering set; the first is the likeliest. */
   readonly adapters: readonly string[];
+  /** Extensions before adapters of a covering set that do not sit behind `extensions`, by adapter; absent where all do. */
+  readonly adapterExtensions?: Readonly<Record<string, readonly string[]>>;
   readonly restraint: string;
   /** Torque limiter, turns counter; required ones always in. */
   readonly options: readonly string[];

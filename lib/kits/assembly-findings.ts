@@ -12,15 +12,19 @@ import { judge, type RuleOf } from '#lib/rules/rule.ts';
 import type { ResolvedChain } from './resolve-parts.ts';
 
 export function assemblyFindings({ whole, accessories }: ResolvedChain): readonly Finding[] {
-  const { core, extensions, adapters, restraint, secondChain, reaction } = whole;
+  const { core, links, restraint, secondChain, reaction } = whole;
   const facts: LineFacts = { line: whole.line, duty: whole.duty, site: whole.site, place: whole.place };
   const parts = [...chainModels(whole), ...accessories.map(({ model }) => model)];
-  const grips = adapters.map((adapter) => ({ ...facts, core, extensions, adapter }));
+  const grips = links.map((link) => ({ ...facts, core, ...link }));
   return onceEach([
     ...said(RULES_OF.line, [facts]),
     ...said(
       RULES_OF.part,
       parts.map((part) => ({ ...facts, part })),
+    ),
+    ...said(
+      RULES_OF.link,
+      links.map((link) => ({ ...facts, ...link })),
     ),
     ...said(RULES_OF.core, [{ ...facts, core }]),
     ...said(RULES_OF.grip, grips),
@@ -30,9 +34,10 @@ export function assemblyFindings({ whole, accessories }: ResolvedChain): readonl
 }
 
 /** Models of the chain itself, from power source to valve. */
-export function chainModels({ core, extensions, adapters, restraint }: WholeFacts): readonly Model[] {
+export function chainModels({ core, links, restraint }: WholeFacts): readonly Model[] {
   const options = [core.limiter, core.counter].flatMap((option) => (option === null ? [] : [option]));
-  return [core.drive, core.head, ...options, ...extensions, ...adapters, restraint];
+  const gripping = links.flatMap(({ adapter, extensions }) => [...extensions, adapter]);
+  return [...new Set([core.drive, core.head, ...options, ...gripping, restraint])];
 }
 
 function said<S extends Scope>(rules: readonly RuleOf<S>[], facts: readonly FactsOf[S][]): readonly Finding[] {

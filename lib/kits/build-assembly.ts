@@ -47,8 +47,7 @@ export function assemblyId(parts: AssemblyParts): string {
     `${parts.drive}:${parts.gear}`,
     parts.head,
     ...parts.options,
-    ...parts.extensions,
-    ...parts.adapters,
+    ...parts.adapters.flatMap((adapter) => [...(parts.adapterExtensions?.[adapter] ?? parts.extensions), adapter]),
     parts.restraint,
     ...accessories,
   ].join('+');
@@ -75,11 +74,10 @@ function directionSettings({ whole, limiterUpTo }: ResolvedChain, direction: Dir
 }
 
 function figuresOf({ whole, accessories }: ResolvedChain): AssemblyFigures {
-  const { core, duty, reaction, restraint, secondChain, extensions, adapters } = whole;
+  const { core, duty, reaction, restraint, secondChain, links } = whole;
   const { figures } = core;
   const pieces = [...chainModels(whole).map((model) => ({ model, count: 1 })), ...accessories];
-  const elements = adapters.map((adapter) => ({ adapter, extensions }));
-  const grip = gripTime({ elements });
+  const grip = gripTime({ elements: links });
   const setUpTime = seconds(mountTime(core) + grip + reactionTime({ restraint, secondChain }));
   return {
     stallAtValve: figures.stallAtValve,

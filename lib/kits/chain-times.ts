@@ -32,9 +32,10 @@ export function gripTime({
 }: {
   readonly elements: readonly { readonly adapter: AdapterModel; readonly extensions: readonly ExtensionModel[] }[];
 }): Seconds {
-  const slowest = Math.max(0, ...elements.map(({ adapter }) => adapter.facts.fittingTime));
-  const extensions = elements[0]?.extensions.length ?? 0;
-  return wholeSeconds(slowest + extensions * KIT_CONSTANTS.extensionTime);
+  const times = elements.map(
+    ({ adapter, extensions }) => adapter.facts.fittingTime + extensions.length * KIT_CONSTANTS.extensionTime,
+  );
+  return wholeSeconds(Math.max(0, ...times));
 }
 
 export function reactionTime({ restraint, secondChain }: Reaction): Seconds {

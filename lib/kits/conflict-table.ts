@@ -31,7 +31,6 @@ interface TableCore {
 
 interface TableElement {
   readonly input: Coupling;
-  readonly chain: string;
   readonly parts: readonly Model[];
   readonly broken: Broken;
   /** For each case the rules that it breaks. */
@@ -158,7 +157,6 @@ function tableElements({ facts, frames, stock, wishes }: ClassQuestion): readonl
         .map(
           (extensions): TableElement => ({
             input: extensions[0]?.facts.input ?? adapter.facts.input,
-            chain: extensions.map((extension) => extension.number).join('>'),
             parts: [...extensions, adapter],
             broken: brokenRules(ALL_REFUSALS.link, { ...facts, adapter, extensions }),
             cases:
@@ -173,9 +171,15 @@ function tableElements({ facts, frames, stock, wishes }: ClassQuestion): readonl
 /** Which rules are switched on, as bits by scope. */
 export type Enabled = { readonly [S in keyof typeof ALL_REFUSALS]: Broken };
 
+/** Which side an adapter grips is what it is, like a coupling: background, never part of a conflict. */
+export const BACKGROUND: ReadonlySet<string> = new Set(['grip-kind-of-adapter']);
+
 export function enabledRules(ids: ReadonlySet<string>): Enabled {
   const bits = (rules: readonly { readonly id: string }[]): Broken =>
-    rules.reduce((sum, rule, index) => (ids.has(rule.id) ? sum | (1n << BigInt(index)) : sum), 0n);
+    rules.reduce(
+      (sum, rule, index) => (ids.has(rule.id) || BACKGROUND.has(rule.id) ? sum | (1n << BigInt(index)) : sum),
+      0n,
+    );
   return {
     line: bits(ALL_REFUSALS.line),
     part: bits(ALL_REFUSALS.part),
@@ -210,7 +214,7 @@ interface GripGroup {
   readonly members: readonly { readonly element: number; readonly takes: bigint }[];
 }
 
-/** Elements behind equal extensions and with one input that together might take every case. */
+/** Elements with one input that together might take every case. */
 function gripGroups(at: {
   readonly table: ConflictTable;
   readonly on: Enabled;
@@ -221,11 +225,11 @@ function gripGroups(at: {
     string,
     { readonly input: Coupling; readonly members: { readonly element: number; readonly takes: bigint }[] }
   >();
-  for (const [element, { input, chain, parts, broken, cases }] of table.elements.entries()) {
+  for (const [element, { input, parts, broken, cases }] of table.elements.entries()) {
     if ((broken & on.link) !== 0n || !parts.every(passes)) continue;
     let takes = 0n;
     for (const [index, one] of cases.entries()) if ((one & on.case) === 0n) takes |= 1n << BigInt(index);
-    const key = `${chain}#${input.form}${input.size}${input.gender}`;
+    const key = `${input.form}${input.size}${input.gender}`;
     const group = groups.get(key) ?? { input, members: [] };
     group.members.push({ element, takes });
     groups.set(key, group);

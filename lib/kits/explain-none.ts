@@ -8,7 +8,7 @@ import type { Model } from '#lib/equipment/model.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { findingOf } from '#lib/rules/rule.ts';
 import { minimalConflict } from '#lib/solver/minimal-conflict.ts';
-import { conflictTable, couldServe, enabledRules } from './conflict-table.ts';
+import { BACKGROUND, conflictTable, couldServe, enabledRules } from './conflict-table.ts';
 import { ALL_REFUSALS } from './refusals.ts';
 import { findRepairs, type Repair } from './repairs.ts';
 import { type ClassQuestion, canBeServed } from './search-class.ts';
@@ -46,7 +46,7 @@ export function explainNone({
 export function conflictOf(question: ClassQuestion): readonly string[] | null {
   const table = conflictTable(question);
   const ids = Object.values(ALL_REFUSALS).flatMap((rules: readonly { readonly id: string }[]) =>
-    rules.map((rule) => rule.id),
+    rules.map((rule) => rule.id).filter((id) => !BACKGROUND.has(id)),
   );
   return minimalConflict({ items: ids, possible: (kept) => couldServe(table, enabledRules(new Set(kept))) }).conflict;
 }

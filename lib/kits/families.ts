@@ -89,10 +89,9 @@ function gripAlternative(at: {
 }): Alternative {
   const { elements } = at.grip;
   const accessories = gripAccessories(at);
-  const shared = elements[0]?.extensions ?? [];
   const needs = [
-    ...elements.map(({ adapter }) => one(adapter.number)),
-    ...countEach(shared.map((extension) => extension.number)),
+    ...countEach(elements.map(({ adapter }) => adapter.number)),
+    ...largestEach(elements.map(({ extensions }) => countEach(extensions.map((extension) => extension.number)))),
     ...accessories.map(({ number, count }) => ({ item: number, count })),
   ];
   return alternative(gripId(elements, accessories), needs, gripTime({ elements }), 1);
@@ -108,6 +107,13 @@ const one = (item: string): ItemNeed => ({ item, count: 1 });
 
 function countEach(numbers: readonly string[]): readonly ItemNeed[] {
   return [...new Set(numbers)].map((item) => ({ item, count: numbers.filter((number) => number === item).length }));
+}
+
+/** One adapter is used at a time: what several of them sit behind is carried once. */
+function largestEach(groups: readonly (readonly ItemNeed[])[]): readonly ItemNeed[] {
+  const counts = new Map<string, number>();
+  for (const { item, count } of groups.flat()) counts.set(item, Math.max(counts.get(item) ?? 0, count));
+  return [...counts].map(([item, count]) => ({ item, count }));
 }
 
 function alternative(id: string, needs: readonly ItemNeed[], timePerValve: Seconds, chance: number): Alternative {

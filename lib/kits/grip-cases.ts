@@ -7,9 +7,12 @@
 import type { AdapterModel } from '#lib/equipment/model.ts';
 import type { GripCase, LineFacts } from '#lib/rules/facts.ts';
 
+/** Shapes that a nut or square of unknown shape is taken to have; common practice, no source. */
+const USUAL_SHAPES = ['tapered square', 'square'] as const;
 /** Wheels of unknown diameter; common practice, no source. */
 const ANY_WHEEL_M = { low: 0.15, high: 0.9 } as const;
 
+/** All cases, and at the end the likeliest one. */
 export function gripCases({
   facts,
   adapters,
@@ -17,14 +20,10 @@ export function gripCases({
   readonly facts: LineFacts;
   readonly adapters: readonly AdapterModel[];
 }): readonly GripCase[] {
-  switch (facts.duty.grip.kind) {
-    case 'none':
-      return [];
-    case 'wheel':
-      return wheelCases(facts, adapters);
-    case 'nut':
-      return nutCases(facts);
-  }
+  const likeliest = likeliestCase(facts);
+  if (likeliest === null) return [];
+  const cases = likeliest.kind === 'wheel' ? wheelCases(facts, adapters) : nutCases(facts);
+  return [...cases, likeliest];
 }
 
 /** The single likeliest case, for the order of a covering set. */
@@ -41,7 +40,7 @@ export function likeliestCase(facts: LineFacts): GripCase | null {
   }
   return {
     kind: 'nut',
-    shape: grip.nutShape ?? null,
+    shape: grip.nutShape ?? USUAL_SHAPES[0],
     acrossFlats_m: grip.nutSizes?.[0]?.nominal ?? null,
     depth_m: grip.depthToNut?.nominal ?? 0,
   };
@@ -81,8 +80,9 @@ function nutCases({ duty }: LineFacts): readonly GripCase[] {
     grip.depthToNut === undefined
       ? [0]
       : withMiddles([...new Set<number>([grip.depthToNut.low, grip.depthToNut.high])]);
+  const shapes = grip.nutShape === undefined ? USUAL_SHAPES : [grip.nutShape];
   return across.flatMap((acrossFlats_m) =>
-    depths.map((depth_m): GripCase => ({ kind: 'nut', shape: grip.nutShape ?? null, acrossFlats_m, depth_m })),
+    depths.flatMap((depth_m) => shapes.map((shape): GripCase => ({ kind: 'nut', shape, acrossFlats_m, depth_m }))),
   );
 }
 

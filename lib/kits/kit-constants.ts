@@ -48,7 +48,7 @@ export const KIT_CONSTANTS = {
 /** Highest number of adapters in a set that covers a range. */
 export const LARGEST_COVER = 3;
 /** Covering sets kept for one core, cheapest in parts first. */
-export const COVERS_KEPT = 24;
+export const COVERS_KEPT = 60;
 
 export const wholeSeconds = (value: number): Seconds => seconds(Math.round(value));
 export const share = (value: number): Ratio => ratio(Math.min(1, Math.max(0, value)));

@@ -44,12 +44,17 @@ export function partsFromIds(ids: {
     ...grip.accessories,
     ...(secondChain === null ? [] : [{ number: secondChain, count: 1 }]),
   ];
+  const first = grip.elements[0]?.extensions ?? [];
+  const others = grip.elements.filter(({ extensions }) => extensions.join() !== first.join());
   return {
     drive: core.drive,
     gear: core.gear,
     head: core.head,
-    extensions: grip.elements[0]?.extensions ?? [],
+    extensions: first,
     adapters: grip.elements.map(({ adapter }) => adapter),
+    ...(others.length === 0
+      ? {}
+      : { adapterExtensions: Object.fromEntries(others.map(({ adapter, extensions }) => [adapter, extensions])) }),
     restraint,
     options: core.options,
     accessories,

@@ -42,10 +42,14 @@ export function resolveParts(at: {
   const counter = options.find((option) => option.facts.kind === 'turns counter') ?? null;
   const gear = drive.facts.gears[parts.gear];
   invariant(gear !== undefined, `Drive ${drive.number} has no gear ${parts.gear}.`);
-  const extensions = parts.extensions.map((number) => find(number, 'extension'));
-  const adapters = parts.adapters.map((number) => find(number, 'adapter'));
+  const links = parts.adapters.map((number) => ({
+    adapter: find(number, 'adapter'),
+    extensions: (parts.adapterExtensions?.[number] ?? parts.extensions).map((extension) =>
+      find(extension, 'extension'),
+    ),
+  }));
   const restraint = find(parts.restraint, 'restraint');
-  const limiterUpTo = torqueCap({ head, extensions, adapters, restraint });
+  const limiterUpTo = torqueCap({ head, links, restraint });
   const frame = { drive, limiter, head, output: head.facts.output };
   const figures = coreFigures({ facts, frame, gearIndex: parts.gear, limiterUpTo });
   const core = { drive, gear, gearIndex: parts.gear, limiter, head, counter, figures };
@@ -58,8 +62,7 @@ export function resolveParts(at: {
       restraint,
       secondChain: accessories.find(({ model }) => model.facts.kind === 'second chain')?.model ?? null,
       reaction: reactionFigures({ core, restraint }),
-      extensions,
-      adapters,
+      links,
     },
     accessories,
   };

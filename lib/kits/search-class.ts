@@ -17,7 +17,7 @@ import { isAllowed, type Refusals, type Tally } from './refusals.ts';
 import type { StockByRole } from './stock-by-role.ts';
 import { wishedIn } from './wishes.ts';
 
-/** Adapters that together take every size, all behind the same extensions. */
+/** Adapters that together take every size, each behind its extensions; the one that takes the likeliest size first. */
 export interface Grip {
   readonly elements: readonly GripElement[];
 }
@@ -194,31 +194,22 @@ function elementsFor(
   return fitting;
 }
 
-/** Covering sets of elements behind equal extensions, remembered by the elements that are there. */
+/** Covering sets of the elements that a core may drive, remembered by what is there. */
 function coverFinder({ elements, cases }: Domains): (fitting: readonly number[]) => readonly Grip[] {
   const all = (1n << BigInt(cases.length)) - 1n;
+  const likeliest = 1n << BigInt(Math.max(0, cases.length - 1));
   const remembered = new Map<string, readonly Grip[]>();
   return (fitting) => {
     const key = fitting.join(' ');
     const known = remembered.get(key);
     if (known !== undefined) return known;
-    const grips = [...byExtensions(fitting.flatMap((position) => elements[position] ?? [])).values()].flatMap((group) =>
-      findCovers({ takes: group.map((element) => element.takes), all }).map((cover) => ({
-        elements: cover.flatMap((position) => group[position] ?? []),
-      })),
-    );
+    const there = fitting.flatMap((position) => elements[position] ?? []);
+    const grips = findCovers({ takes: there.map((element) => element.takes), all }).map((cover) => {
+      const chosen = cover.flatMap((position) => there[position] ?? []);
+      const takesIt = (element: GripElement): boolean => (element.takes & likeliest) !== 0n;
+      return { elements: [...chosen.filter(takesIt), ...chosen.filter((element) => !takesIt(element))] };
+    });
     remembered.set(key, grips);
     return grips;
   };
-}
-
-function byExtensions(elements: readonly GripElement[]): ReadonlyMap<string, readonly GripElement[]> {
-  const groups = new Map<string, GripElement[]>();
-  for (const element of elements) {
-    const key = element.extensions.map((extension) => extension.number).join('>');
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [element]);
-    else group.push(element);
-  }
-  return groups;
 }

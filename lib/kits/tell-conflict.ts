@@ -4,10 +4,10 @@
  * Not here: finding the conflict.
  * Read next: explain-none.ts.
  */
-import type { Model } from '#lib/equipment/model.ts';
+import type { AdapterModel, Model } from '#lib/equipment/model.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
-import type { Core, LineFacts } from '#lib/rules/facts.ts';
+import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
 import { findingOf } from '#lib/rules/rule.ts';
 import { coreFigures } from './core-figures.ts';
 import { gripCases, likeliestCase } from './grip-cases.ts';
@@ -69,21 +69,29 @@ function tellLinks({ facts, stock, frames }: ClassQuestion, id: string): readonl
 
 function tellCases({ facts, stock }: ClassQuestion, id: string): readonly Told[] {
   const rule = RULES_OF.case.find((one) => one.id === id);
-  if (rule === undefined) return [];
-  const adapters = sideAdapters(facts, stock.adapters);
-  const cases = gripCases({ facts, adapters });
   const likeliest = likeliestCase(facts);
+  if (rule === undefined || likeliest === null) return [];
+  const adapters = sideAdapters(facts, stock.adapters);
+  const cases = [likeliest, ...gripCases({ facts, adapters })];
   return adapters.flatMap((adapter) => {
-    const ask = [...(likeliest === null ? [] : [likeliest]), ...cases].map((gripCase) => ({
-      ...facts,
-      adapter,
-      extensions: [],
-      gripCase,
-    }));
-    const missed = ask.filter((caseFacts) => rule.speaks(caseFacts));
-    const first = missed[0];
-    return first === undefined ? [] : [{ finding: findingOf(rule, first), broken: missed.length / ask.length }];
+    const missed = cases.filter((gripCase) => rule.speaks({ ...facts, adapter, extensions: [], gripCase }));
+    const nearest = missed.toSorted((a, b) => missedBy(adapter, a) - missedBy(adapter, b))[0];
+    if (nearest === undefined) return [];
+    const finding = findingOf(rule, { ...facts, adapter, extensions: [], gripCase: nearest });
+    return [{ finding, broken: missed.length / cases.length + missedBy(adapter, nearest) }];
   });
+}
+
+/** How far a size lies from what an adapter takes. [m] */
+function missedBy({ facts }: AdapterModel, gripCase: GripCase): number {
+  if (gripCase.kind === 'wheel') {
+    const { low, high } = facts.wheel?.diameter ?? { low: 0, high: 0 };
+    return Math.max(0, low - gripCase.diameter_m, gripCase.diameter_m - high);
+  }
+  const across = gripCase.acrossFlats_m ?? 0;
+  const nearest = Math.min(...(facts.sockets ?? []).map((socket) => Math.abs(socket.acrossFlats - across)), 1);
+  const long = (facts.length?.high ?? facts.height) - gripCase.depth_m;
+  return nearest + Math.max(0, -long);
 }
 
 function tellCores(question: ClassQuestion, { id, conflict }: Asked): readonly Told[] {

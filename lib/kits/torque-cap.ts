@@ -10,11 +10,10 @@ import { KIT_CONSTANTS } from './kit-constants.ts';
 
 export function torqueCap(chain: {
   readonly head: HeadModel;
-  readonly extensions: readonly ExtensionModel[];
-  readonly adapters: readonly AdapterModel[];
+  readonly links: readonly { readonly adapter: AdapterModel; readonly extensions: readonly ExtensionModel[] }[];
   readonly restraint: RestraintModel;
 }): NewtonMetres {
-  const parts = [chain.head, ...chain.extensions, ...chain.adapters];
+  const parts = [chain.head, ...chain.links.flatMap(({ adapter, extensions }) => [adapter, ...extensions])];
   return newtonMetres(Math.min(...parts.map((part) => part.facts.torqueRating), restraintCap(chain.restraint)));
 }
 

@@ -109,8 +109,8 @@ export const BURIED_RULES: readonly Rule[] = [
     severity: 'warning',
     source: PRACTICE,
     speaksOf: ['depth_to_nut', 'adapter'],
-    speaks: ({ duty, adapters }) =>
-      adapters.some((adapter) => adapter.facts.kind === 'valve key') &&
+    speaks: ({ duty, links }) =>
+      links.some(({ adapter }) => adapter.facts.kind === 'valve key') &&
       (duty.grip.depthToNut?.high ?? 0) + WORKING_HEIGHT_M.low > GUIDED_FROM_M,
     sentence: ({ line, duty }) =>
       `${line.tag}: the key is over ${sayLength(GUIDED_FROM_M)} long (nut ${sayLength(duty.grip.depthToNut?.high ?? 0)} deep): guide it in the surface box, turn slowly, and stand clear of the key, which stores wind-up.`,
@@ -118,8 +118,7 @@ export const BURIED_RULES: readonly Rule[] = [
       const facts = (depth: number) => ({
         ...lineFacts({ duty: { grip: { ...SAMPLE_NUT, depthToNut: stated('m', depth) } } }),
         core: sampleCore(),
-        extensions: [],
-        adapters: [sampleKey()],
+        links: [{ adapter: sampleKey(), extensions: [] }],
         restraint: sampleRestraint(),
         secondChain: null,
         reaction: {

@@ -136,9 +136,9 @@ export interface ReactionFacts extends CoreFacts {
   readonly secondChain: AccessoryModel | null;
   readonly reaction: ReactionFigures;
 }
+/** The adapters that cover the line, the likeliest first, each behind its extensions. */
 export interface WholeFacts extends ReactionFacts {
-  readonly extensions: readonly ExtensionModel[];
-  readonly adapters: readonly AdapterModel[];
+  readonly links: readonly { readonly adapter: AdapterModel; readonly extensions: readonly ExtensionModel[] }[];
 }
 
 export interface FactsOf {

@@ -20,9 +20,12 @@ const SLENDER_FROM_M = 0.4;
 
 const travel = (facts: { readonly duty: ReactionFacts['duty'] }): number => facts.duty.grip.travel?.high ?? 0;
 
-function slenderBy(facts: WholeFacts): number {
-  const keys = facts.adapters.map((adapter) => adapter.facts.length?.high ?? 0);
-  return Math.max(0, ...keys) + facts.extensions.reduce((sum, extension) => sum + extension.facts.length.high, 0);
+function slenderBy({ links }: WholeFacts): number {
+  const long = links.map(
+    ({ adapter, extensions }) =>
+      (adapter.facts.length?.high ?? 0) + extensions.reduce((sum, extension) => sum + extension.facts.length.high, 0),
+  );
+  return Math.max(0, ...long);
 }
 
 const chainArm = sampleRestraint({
@@ -32,8 +35,7 @@ const chainArm = sampleRestraint({
 
 const whole = (change: Partial<WholeFacts>): WholeFacts => ({
   ...reactionFacts(),
-  extensions: [],
-  adapters: [sampleWheelAdapter()],
+  links: [{ adapter: sampleWheelAdapter(), extensions: [] }],
   ...change,
 });
 
@@ -184,10 +186,18 @@ export const RESTRAINT_RULES: readonly Rule[] = [
     examples: () => [
       {
         name: 'chain arm on a long key',
-        facts: whole({ ...lineFacts({ duty: { grip: SAMPLE_NUT } }), restraint: chainArm, adapters: [sampleKey()] }),
+        facts: whole({
+          ...lineFacts({ duty: { grip: SAMPLE_NUT } }),
+          restraint: chainArm,
+          links: [{ adapter: sampleKey(), extensions: [] }],
+        }),
         speaks: true,
       },
-      { name: 'twin-point arm on it', facts: whole({ adapters: [sampleKey()] }), speaks: false },
+      {
+        name: 'twin-point arm on it',
+        facts: whole({ links: [{ adapter: sampleKey(), extensions: [] }] }),
+        speaks: false,
+      },
       { name: 'chain arm on a wheel', facts: whole({ restraint: chainArm }), speaks: false },
     ],
   },

@@ -77,7 +77,11 @@ function partNumbers(facts: FactsOf[Scope]): readonly string[] {
   }
   if ('extensions' in facts) numbers.push(...facts.extensions.map((extension) => extension.number));
   if ('adapter' in facts) numbers.push(facts.adapter.number);
-  if ('adapters' in facts) numbers.push(...facts.adapters.map((adapter) => adapter.number));
+  if ('links' in facts) {
+    for (const { adapter, extensions } of facts.links) {
+      numbers.push(...extensions.map((extension) => extension.number), adapter.number);
+    }
+  }
   if ('restraint' in facts) numbers.push(facts.restraint.number);
   return numbers;
 }
