@@ -12,7 +12,7 @@ import type { Direction, DirectionDuty, Duty, TorqueBound } from './duty.ts';
 import { gripOf, wheelOf } from './grip.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import { noteDisagreement, noteFindings } from './line-findings.ts';
-import { measureFirst } from './measure-first.ts';
+import { measureFirst, type Narrowness } from './measure-first.ts';
 import { idealWindow, neverExceed } from './never-exceed.ts';
 import type { ScheduleLine } from './schedule-line.ts';
 import type { DirectionTorque } from './screw-duty.ts';
@@ -21,17 +21,30 @@ import type { Site } from './site.ts';
 import { soundLine } from './sound-line.ts';
 import { speedLimits } from './speed-limits.ts';
 import { handBound, inputBounds } from './torque-bounds.ts';
-import { characterise } from './valve-character.ts';
-import { valveLoads } from './valve-loads.ts';
+import { characterise, type ValveCharacter } from './valve-character.ts';
+import { type ValveLoads, valveLoads } from './valve-loads.ts';
 import { type ValveWork, workOfValve } from './valve-work.ts';
 
 export function assessDuty({ line, site }: { readonly line: ScheduleLine; readonly site: Site }): Duty {
   const sheet = openSheet();
   const { line: sound, findings } = soundLine(line);
   sheet.findings.push(...findings);
-  const duty = workOut({ line: sound, site, sheet });
-  const tryOut = (tried: ScheduleLine): Duty => workOut({ line: tried, site, sheet: scratchSheet() });
+  const core = workOut({ line: sound, site, sheet });
+  const duty = wholeDuty({ line: sound, sheet, core });
+  const tryOut = (tried: ScheduleLine): Narrowness => workOut({ line: tried, site, sheet: scratchSheet() });
   return { ...duty, measureFirst: measureFirst({ line: sound, duty, steps: sheet.steps, tryOut }) };
+}
+
+/** What the numbers of a duty follow from, without grip, speed and findings. */
+interface Core {
+  readonly character: ValveCharacter;
+  readonly loads: ValveLoads;
+  readonly wheel: Known<'m'> | null;
+  readonly work: ValveWork;
+  readonly bounds: readonly TorqueBound[];
+  readonly opening: DirectionDuty;
+  readonly closing: DirectionDuty;
+  readonly turns: Known<'turn'>;
 }
 
 function workOut({
@@ -42,20 +55,33 @@ function workOut({
   readonly line: ScheduleLine;
   readonly site: Site;
   readonly sheet: Sheet;
-}): Duty {
+}): Core {
   const character = characterise({ line, site });
   const loads = valveLoads({ line, character, sheet });
   const wheel = wheelOf({ line, character, loads });
-  const work = workOfValve({ line, character, loads, sheet, wheel });
   const given = { line, character, loads, sheet, wheel };
+  const work = workOfValve(given);
   const known: readonly TorqueBound[] = [...inputBounds(given), ...work.bounds];
   const bounds = known.length > 0 ? known : [handBound(given)];
   const opening = directionDuty({ line, sheet, work, bounds }, 'opening');
   const closing = directionDuty({ line, sheet, work, bounds }, 'closing');
-  const turns = chosenTurns({ line, sheet, work });
+  return { character, loads, wheel, work, bounds, opening, closing, turns: chosenTurns({ line, sheet, work }) };
+}
+
+function wholeDuty({
+  line,
+  sheet,
+  core,
+}: {
+  readonly line: ScheduleLine;
+  readonly sheet: Sheet;
+  readonly core: Core;
+}): Duty {
+  const { character, loads, wheel, work, bounds, opening, closing, turns } = core;
   const limits = speedLimits({ line, character, loads, turns, sheet });
   strokeWorkStep({ opening, turns, sheet });
   noteFindings({ line, character, sheet, opening, closing, thread: work.thread, wheel });
+  const byPosition = character.type === 'penstock' || character.type === 'parallel slide gate';
   return {
     tag: line.tag,
     qty: line.qty,
@@ -70,11 +96,7 @@ function workOut({
     minStrokeTime: limits.minStrokeTime,
     maxInputSpeed: limits.maxInputSpeed,
     grip: gripOf({ line, character, loads, stem: work.stem }),
-    countTurns:
-      turns.high >= HOUSE_CONSTANTS.turnsThatNeedCounting.nominal ||
-      character.geared ||
-      character.type === 'penstock' ||
-      character.type === 'parallel slide gate',
+    countTurns: turns.high >= HOUSE_CONSTANTS.turnsThatNeedCounting.nominal || character.geared || byPosition,
     seized: line.state.condition?.value === 'seized',
     findings: sheet.findings,
     steps: sheet.steps ?? [],
@@ -97,7 +119,7 @@ function directionDuty({ line, sheet, work, bounds }: DirectionGiven, direction:
 
 /** A stated torque replaces the computed one; the other of the pair follows by the starting factor. */
 function chosenTorque({ line, sheet, work }: Omit<DirectionGiven, 'bounds'>, direction: Direction): DirectionTorque {
-  const computed = work.torque[direction];
+  const computed = notNegative(work.torque[direction]);
   const { starting: saidStart, running: saidRun } = line.torque;
   const factor = work.factors[direction];
   if (saidStart !== undefined && direction === 'opening')
@@ -148,6 +170,15 @@ function chosenTorque({ line, sheet, work }: Omit<DirectionGiven, 'bounds'>, dir
           evaluate: (at) => at('starting') / at('factor'),
         }));
   return { starting, running, thrust: computed.thrust };
+}
+
+/** Torque to drive: below nought the load drives, which thrust, steps and findings show; a drive then gives none. */
+function notNegative({ starting, running, thrust }: DirectionTorque): DirectionTorque {
+  const lift = (torque: Known<'N·m'>): Known<'N·m'> =>
+    torque.low >= 0
+      ? torque
+      : settle('N·m', { low: 0, nominal: Math.max(0, torque.nominal), high: Math.max(0, torque.high) }, torque);
+  return { starting: lift(starting), running: lift(running), thrust };
 }
 
 function chosenTurns({ line, sheet, work }: Omit<DirectionGiven, 'bounds'>): Known<'turn'> {

@@ -32,23 +32,23 @@ export interface GearGiven {
   readonly sheet: Sheet;
 }
 
-const BUTTERFLY_SEAT = spreadOf('1', [2000, 4000, 8000], {
+const BUTTERFLY_SEAT = spreadOf('1', [2800, 4000, 6000], {
   basis: 'rule of thumb',
-  source: 'Seating torque of a butterfly valve, 2 to 8 kN for each m of D²; common practice, no source.',
+  source: 'Seating torque of a butterfly valve, 2.8 to 6 kN for each m of D²; common practice, no source.',
 });
 const SHAFT_SHARE = spreadOf('1', [0.09, 0.12, 0.15], {
   basis: 'rule of thumb',
   source: 'Shaft of a butterfly valve against its disc; common practice, no source.',
 });
-const BEARING_FRICTION = spreadOf('1', [0.06, 0.12, 0.2], {
+const BEARING_FRICTION = spreadOf('1', [0.08, 0.12, 0.17], {
   basis: 'rule of thumb',
   source: 'Friction of shaft bearings; common practice, no source.',
 });
-const BALL_SEAT = spreadOf('1', [2500, 5000, 10_000], {
+const BALL_SEAT = spreadOf('1', [3500, 5000, 7500], {
   basis: 'rule of thumb',
   source: 'Seat preload torque of a ball valve; common practice, no source.',
 });
-const PLUG_SEAT = spreadOf('1', [4000, 8000, 18_000], {
+const PLUG_SEAT = spreadOf('1', [5000, 8000, 13_000], {
   basis: 'rule of thumb',
   source: 'Wedging torque of a plug valve; common practice, no source.',
 });
@@ -57,12 +57,12 @@ const BALL_FRICTION = spreadOf('1', [0.05, 0.1, 0.16], {
   source: 'Friction of ball or plug in its seat; common practice, no source.',
 });
 /** Between the ends a quarter-turn valve needs less than at its seat. */
-const MID_STROKE = spreadOf('1', [0.35, 0.6, 0.95], {
+const MID_STROKE = spreadOf('1', [0.4, 0.6, 0.85], {
   basis: 'rule of thumb',
   source: 'Torque between the ends against torque at the seat; common practice, no source.',
 });
 /** The mechanical advantage of a travelling nut or link changes along the stroke. */
-const CHANGING_RATIO = spreadOf('1', [0.6, 1, 1.5], {
+const CHANGING_RATIO = spreadOf('1', [0.7, 1, 1.4], {
   basis: 'rule of thumb',
   source: 'A travelling nut or link has no constant ratio; common practice, no source.',
 });
@@ -295,6 +295,6 @@ export function gearWheel(loads: ValveLoads): Known<'m'> {
     { low: nominal, nominal, high: nominal },
     { basis: 'assumed', source: 'Wheel of the gearbox by size of valve; common practice, no source.' },
   );
-  const spread: Spread = [0.6, 1, 1.5];
+  const spread: Spread = [0.75, 1, 1.35];
   return shareOf(wheel, spread, 'Wheel of the gearbox by size of valve; common practice, no source.');
 }

@@ -19,8 +19,14 @@ export const HOUSE_CONSTANTS = {
   /** A safety factor on yielding where a stem's strength bounds the torque. */
   strengthFactor: constant('1', 1.5, 1.5, 1.5, common('Factor against yielding of stems and spindles')),
   /** A safety factor on bowing of a stem in compression. */
-  bucklingFactor: constant('1', 3, 3, 3, common('Factor against bowing of stems')),
-  bucklingEnds: constant('1', 0.8, 1, 1.2, common('Effective-length factor of a guided stem')),
+  bucklingFactor: constant('1', 2, 2, 2, common('Factor against bowing of stems')),
+  bucklingEnds: constant(
+    '1',
+    0.6,
+    0.75,
+    0.95,
+    common('Effective-length factor of a stem held in its nut and guided at its end'),
+  ),
   threadFriction: constant('1', 0.1, 0.15, 0.2, {
     basis: 'rule of thumb',
     source:
@@ -36,7 +42,7 @@ export const HOUSE_CONSTANTS = {
   ),
   swivelFriction: constant('1', 0.1, 0.15, 0.25, common('Friction of the pivot between stem and disc')),
   /** Mean diameter of what rubs, as a share of the stem's diameter. */
-  collarShare: constant('1', 1.25, 1.45, 1.7, common('Mean diameter of a thrust shoulder against the stem')),
+  collarShare: constant('1', 1.3, 1.45, 1.6, common('Mean diameter of a thrust shoulder against the stem')),
   swivelShare: constant(
     '1',
     0.25,
@@ -52,7 +58,7 @@ export const HOUSE_CONSTANTS = {
     450e6,
     common('Yield stress of stems of unknown material, bronze to steel'),
   ),
-  yieldOfSteelStem: constant('Pa', 235e6, 380e6, 550e6, common('Yield stress of steel and 13 % chromium stems')),
+  yieldOfSteelStem: constant('Pa', 275e6, 400e6, 550e6, common('Yield stress of steel and 13 % chromium stems')),
   yieldOfBronzeStem: constant('Pa', 120e6, 170e6, 250e6, common('Yield stress of bronze and brass stems')),
   yieldOfSpindle: constant('Pa', 200e6, 235e6, 275e6, common('Yield stress of extension spindles of plain steel')),
   /** Diameter of the pin that holds an extension spindle, as a share of the spindle. */
@@ -72,6 +78,17 @@ export const HOUSE_CONSTANTS = {
   /** Speed at wheel or nut with flow or unknown flow, and without. */
   speedWithFlow: constant('1/min', 30, 30, 30, common('Speed at the wheel or nut while water may flow')),
   speedWithoutFlow: constant('1/min', 60, 60, 60, common('Speed at the wheel or nut in still water')),
+  /** With flow: at least so long, and so long for each metre of nominal size. */
+  strokeWithFlow: {
+    least: constant('s', 15, 15, 15, common('Shortest stroke while water may flow')),
+    perMetre: constant(
+      's',
+      200,
+      200,
+      200,
+      common('Shortest stroke while water may flow, 200 s for each m of size and 15 s at least'),
+    ),
+  },
   gearboxInputSpeed: constant('1/min', 60, 60, 60, common('Speed at the input of a valve’s gearbox')),
   /** Share of the stroke at the closed end that does most of the closing. */
   effectiveShare: {

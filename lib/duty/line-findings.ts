@@ -180,6 +180,7 @@ function trapFindings({ line, character, sheet }: FindingGiven): void {
 
 function stemFindings({ line, thread, sheet, closing, opening }: FindingGiven): void {
   if (thread === null) return;
+  const guessed = thread.lead.basis === 'rule of thumb' || thread.lead.basis === 'assumed';
   const mayDrop = (closing.thrust?.low ?? 0) < 0 || (opening.thrust?.low ?? 0) < 0;
   if (thread.selfLocking === 'no') {
     say(sheet, 'stem-overhauls', {
@@ -188,7 +189,7 @@ function stemFindings({ line, thread, sheet, closing, opening }: FindingGiven): 
       sentence: 'The thread is not self-locking: the load can turn the stem back. Never take the drive off under load.',
       source: 'Shigley’s Mechanical Engineering Design, eq. 8-3.',
     });
-  } else if (thread.selfLocking === 'depends') {
+  } else if (thread.selfLocking === 'depends' && (mayDrop || !guessed)) {
     say(sheet, 'self-locking-depends', {
       severity: mayDrop ? 'warning' : 'note',
       about: ['stem_thread', 'thread_friction'],

@@ -10,6 +10,9 @@ import { quantity, type Unit } from '#lib/units/quantity.ts';
 import type { Duty } from './duty.ts';
 import type { ScheduleLine } from './schedule-line.ts';
 
+/** The part of a duty whose width is compared. */
+export type Narrowness = Pick<Duty, 'opening' | 'closing' | 'turns'>;
+
 interface Candidate {
   readonly sentence: string;
   /** The line as if this had been measured; null where it is known already or does not apply. */
@@ -27,9 +30,9 @@ export function measureFirst({
   tryOut,
 }: {
   readonly line: ScheduleLine;
-  readonly duty: Duty;
+  readonly duty: Narrowness;
   readonly steps: readonly Step[];
-  readonly tryOut: (line: ScheduleLine) => Duty;
+  readonly tryOut: (line: ScheduleLine) => Narrowness;
 }): string | null {
   const byId = new Map(steps.map((step) => [step.id, step.result]));
   const likely = (id: string): Known<Unit> | null => byId.get(id) ?? null;
@@ -51,14 +54,14 @@ function typeDoubt({
   tryOut,
 }: {
   readonly line: ScheduleLine;
-  readonly duty: Duty;
-  readonly tryOut: (line: ScheduleLine) => Duty;
+  readonly duty: Narrowness;
+  readonly tryOut: (line: ScheduleLine) => Narrowness;
 }): { readonly gain: number; readonly sentence: string } | null {
   if (line.valveType !== undefined && line.valveType.value !== 'unknown') return null;
   const others = (['globe', 'butterfly'] as const).map((type) =>
     tryOut({ ...line, valveType: { value: type, ...MEASURED } }),
   );
-  const over = (pick: (one: Duty) => { readonly low: number; readonly high: number }): number => {
+  const over = (pick: (one: Narrowness) => { readonly low: number; readonly high: number }): number => {
     const ranges = [duty, ...others].map(pick);
     return (
       span({ low: Math.min(...ranges.map(({ low }) => low)), high: Math.max(...ranges.map(({ high }) => high)) }) -
@@ -80,7 +83,7 @@ function span({ low, high }: { readonly low: number; readonly high: number }): n
 }
 
 /** Width of the answer in powers of e: both starts, the ceiling and the turns. */
-function width(duty: Duty): number {
+function width(duty: Narrowness): number {
   return (
     span(duty.opening.starting) + span(duty.closing.starting) + span(duty.opening.neverExceed.torque) + span(duty.turns)
   );

@@ -13,7 +13,8 @@ import type { Direction, DutyThread } from './duty.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import { calculate, settle, term, withEffect } from './sheet.ts';
 import type { StartingFactors } from './starting-factor.ts';
-import type { StemThrusts, ThrustGiven } from './stem-thrusts.ts';
+import type { StemThrusts } from './stem-thrusts.ts';
+import type { ThrustGiven } from './thrust-parts.ts';
 import { spreadOf } from './valve-loads.ts';
 import type { ValveStem } from './valve-stem.ts';
 
@@ -36,8 +37,8 @@ export function screwTorque(given: ScrewGiven, direction: Direction): DirectionT
     unit: 'N·m',
     source: factors[direction].source,
     terms: {
-      running: withEffect('either', term('T', 'running torque', running)),
-      factor: withEffect('either', term('k', 'starting factor', factors[direction])),
+      running: term('T', 'running torque', running),
+      factor: withEffect(running.low < 0 ? 'either' : 'raises', term('k', 'starting factor', factors[direction])),
     },
     evaluate: (at) => at('running') * at('factor'),
   });

@@ -59,9 +59,10 @@ export function calculate<U extends Unit, Key extends string>(sheet: Sheet, work
   const bases: Basis[] = ['computed'];
   for (const [, { value }] of entries) bases.push(value.basis);
   const basis = worstBasis(bases);
+  if (sheet.steps === null) return settle(work.unit, values, { basis, source: work.name });
   const source = `${work.name}: computed from ${entries.map(([, { name }]) => name).join(', ')}.`;
   const result = settle(work.unit, values, { basis, source });
-  sheet.steps?.push({
+  sheet.steps.push({
     id: work.id,
     name: work.name,
     formula: work.formula,
@@ -134,37 +135,57 @@ function corners<Key extends string>(
   entries: readonly (readonly [Key, Term])[],
   evaluate: (at: (key: Key) => number) => number,
 ): { low: number; nominal: number; high: number } {
-  const point = new Map<Key, number>();
-  const at = (key: Key): number => point.get(key) ?? Number.NaN;
-  const place = (pick: (term: Term) => number): void => {
-    for (const [key, one] of entries) point.set(key, pick(one));
-  };
-  const open = entries.filter(
-    ([, { effect, value }]) => (effect === 'either' || effect === 'bends') && value.low < value.high,
-  );
+  const keys: Key[] = [];
+  const point: number[] = [];
+  const lowEnds: number[] = [];
+  const highEnds: number[] = [];
+  const open: number[] = [];
+  for (const [key, { effect, value }] of entries) {
+    if ((effect === 'either' || effect === 'bends') && value.low < value.high) open.push(keys.length);
+    keys.push(key);
+    point.push(value.nominal);
+    lowEnds.push(effect === 'lowers' ? value.high : value.low);
+    highEnds.push(effect === 'lowers' ? value.low : value.high);
+  }
+  let ends = point;
+  const at = (key: Key): number => ends[keys.indexOf(key)] ?? Number.NaN;
+  const nominal = evaluate(at);
+  if (open.length === 0) {
+    ends = lowEnds;
+    const low = evaluate(at);
+    ends = highEnds;
+    return { low, nominal, high: evaluate(at) };
+  }
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
-  for (const choice of choices(open)) {
-    place(({ value, effect }) => (effect === 'lowers' ? value.high : value.low));
-    for (const [key, end] of choice) point.set(key, end);
+  for (const choice of choices({ entries, open })) {
+    for (const [index, end] of choice) {
+      lowEnds[index] = end;
+      highEnds[index] = end;
+    }
+    ends = lowEnds;
     low = Math.min(low, evaluate(at));
-    place(({ value, effect }) => (effect === 'lowers' ? value.low : value.high));
-    for (const [key, end] of choice) point.set(key, end);
+    ends = highEnds;
     high = Math.max(high, evaluate(at));
   }
-  place(({ value }) => value.nominal);
-  return { low, nominal: evaluate(at), high };
+  return { low, nominal, high };
 }
 
-/** Every combination of the ends of the inputs that may act either way. */
-function choices<Key extends string>(
-  open: readonly (readonly [Key, Term])[],
-): readonly (readonly (readonly [Key, number])[])[] {
-  let points: (readonly [Key, number])[][] = [[]];
-  for (const [key, { value, effect }] of open) {
-    const ends =
-      effect === 'bends' && value.low < 0 && value.high > 0 ? [value.low, 0, value.high] : [value.low, value.high];
-    points = points.flatMap((point) => ends.map((end): (readonly [Key, number])[] => [...point, [key, end]]));
+/** Every combination of the ends of the inputs that may act either way, and nought where the sign turns. */
+function choices<Key extends string>({
+  entries,
+  open,
+}: {
+  readonly entries: readonly (readonly [Key, Term])[];
+  readonly open: readonly number[];
+}): readonly (readonly (readonly [index: number, end: number])[])[] {
+  let points: (readonly [number, number])[][] = [[]];
+  for (const index of open) {
+    const [, term] = entries[index] ?? [];
+    if (term === undefined) continue;
+    const { low, high } = term.value;
+    const ends = term.effect === 'bends' && low < 0 && high > 0 ? [low, 0, high] : [low, high];
+    points = points.flatMap((point) => ends.map((end): (readonly [number, number])[] => [...point, [index, end]]));
   }
   return points;
 }

@@ -5,11 +5,11 @@
  * Read next: line-findings.ts.
  */
 import { closureSurge, fullSurge, shortestClosure } from '#lib/engineering/surge.ts';
-import type { Known } from '#lib/units/known-value.ts';
+import { exactly, type Known, worstBasis } from '#lib/units/known-value.ts';
 import { metres, metresPerSecond, pascals, seconds } from '#lib/units/quantity.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import type { ScheduleLine } from './schedule-line.ts';
-import { calculate, note, type Sheet, term, withEffect } from './sheet.ts';
+import { calculate, lookUp, note, type Sheet, term, withEffect } from './sheet.ts';
 import type { ValveCharacter } from './valve-character.ts';
 import type { ValveLoads } from './valve-loads.ts';
 
@@ -37,9 +37,25 @@ export function speedLimits(given: SpeedGiven): SpeedLimits {
   const maxInputSpeed = line.torque.maxInputSpeed ?? usual;
   if (still) return { maxInputSpeed, minStrokeTime: line.torque.minStrokeTime ?? null };
   const needed = strokeTimeForSurge(given);
-  const minStrokeTime = line.torque.minStrokeTime ?? needed;
+  const minStrokeTime = line.torque.minStrokeTime ?? longer(needed, usualStroke(given));
   surgeFinding(given, { maxInputSpeed, minStrokeTime });
   return { maxInputSpeed, minStrokeTime };
+}
+
+/** With flow or unknown flow no stroke is quicker than this, whatever the turns. */
+function usualStroke({ loads, sheet }: SpeedGiven): Known<'s'> {
+  const { least, perMetre } = HOUSE_CONSTANTS.strokeWithFlow;
+  const time = Math.max(least.nominal, loads.size.nominal * perMetre.nominal);
+  const basis = worstBasis([loads.size.basis, perMetre.basis]);
+  return lookUp(sheet, {
+    id: 'stroke-with-flow',
+    name: 'Shortest stroke while water may flow',
+    value: exactly('s', time, { basis, source: perMetre.source }),
+  });
+}
+
+function longer(one: Known<'s'> | null, other: Known<'s'>): Known<'s'> {
+  return one !== null && one.nominal > other.nominal ? one : other;
 }
 
 function velocityOf({ line }: SpeedGiven): Known<'m/s'> {

@@ -40,7 +40,17 @@ export function stemBounds(given: StemGiven): readonly TorqueBound[] {
 /** Iron gate valves of waterworks by size. */
 function ironGateBound({ loads, character, sheet }: BoundGiven): TorqueBound {
   const at = (size: number): readonly [number, number, number] =>
-    size < 0.07 ? [100, 140, 200] : size < 0.115 ? [200, 235, 271] : size < 0.32 ? [270, 330, 407] : [300, 400, 550];
+    size < 0.07
+      ? [100, 140, 200]
+      : size < 0.115
+        ? [200, 235, 271]
+        : size < 0.18
+          ? [270, 330, 407]
+          : size < 0.32
+            ? [320, 380, 450]
+            : size < 0.5
+              ? [400, 500, 700]
+              : [450, 650, 1000];
   const [least, likely, most] = [at(loads.size.low)[0], at(loads.size.nominal)[1], at(loads.size.high)[2]];
   const rule = lookUp(sheet, {
     id: 'iron-gate-rule',
@@ -77,9 +87,15 @@ function weakened(
   });
 }
 
-function yieldStress({ line }: BoundGiven): Known<'Pa'> {
+function yieldStress({ line, character }: BoundGiven): Known<'Pa'> {
   const material = line.stem.material?.value ?? '';
   if (/bronze|brass|copper|gunmetal|alumin/i.test(material)) return HOUSE_CONSTANTS.yieldOfBronzeStem;
+  if (material === '' && character.setting === 'plant')
+    return {
+      ...HOUSE_CONSTANTS.yieldOfSteelStem,
+      basis: 'assumed',
+      source: 'The stem’s material is not given: steel or 13 % chromium is taken, as usual in plants.',
+    };
   return /steel|13\s*cr|410|416|420|431|304|316|stainless|chrom|duplex|monel|17-4/i.test(material)
     ? HOUSE_CONSTANTS.yieldOfSteelStem
     : HOUSE_CONSTANTS.yieldOfUnknownStem;
@@ -117,7 +133,7 @@ function bucklingBound(given: StemGiven): readonly TorqueBound[] {
           {
             low: stem.travel.low,
             nominal: stem.travel.nominal + 2 * stem.diameter.nominal,
-            high: stem.travel.high + 6 * stem.diameter.high,
+            high: stem.travel.high + 3 * stem.diameter.high,
           },
           {
             basis: stem.travel.basis === 'assumed' ? 'assumed' : 'rule of thumb',
@@ -150,16 +166,23 @@ function bucklingBound(given: StemGiven): readonly TorqueBound[] {
   return [{ kind: 'stem buckling', directions: ['closing'], torque: thrustAsTorque(given, 'stem-buckling', load) }];
 }
 
-function penstockLength({ line, sheet }: BoundGiven): Known<'m'> {
+/** Guides stand so close that the stem stays stout: a slenderness of 100 to 200 of its root. */
+function penstockLength({ line, sheet, stem }: StemGiven): Known<'m'> {
   const said = line.interface.spindleLength ?? line.place.depthToNut;
   if (said !== undefined) return said;
+  const at = (slenderness: number): number => (slenderness * stem.rootDiameter.nominal) / 4;
   return lookUp(sheet, {
     id: 'stem-free-length',
     name: 'Free length of the stem',
-    value: spreadOf('m', [1, 1.8, 3], {
-      basis: 'assumed',
-      source: 'Distance between the guides of a penstock stem is not given: 1 to 3 m is taken.',
-    }),
+    value: settle(
+      'm',
+      { low: at(100), nominal: at(140), high: at(200) },
+      {
+        basis: 'assumed',
+        source:
+          'Distance between the guides of the stem is not given: a slenderness of 100 to 200 is taken, 200 being the usual limit (AWWA C560, from memory).',
+      },
+    ),
   });
 }
 
@@ -284,7 +307,7 @@ export function throughGear({
 /** What the input and the end stops of a gearbox stand. */
 export function gearboxBound({ loads, character, sheet, wheel }: BoundGiven): TorqueBound {
   if (wheel !== null) {
-    const strength = spreadOf('1', [0.8, 1, 1.5], {
+    const strength = spreadOf('1', [0.9, 1, 1.5], {
       basis: 'rule of thumb',
       source: 'Gearboxes that are weaker or stronger than AWWA C504 asks; common practice, no source.',
     });

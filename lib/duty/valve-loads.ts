@@ -31,16 +31,16 @@ interface Given {
 
 /** Share of the seat load that resists sliding (globe: factor on the seat load; penstock: friction). */
 const VALVE_FACTORS: Readonly<Partial<Record<ValveType, Spread>>> = {
-  'wedge gate': [0.25, 0.35, 0.45],
-  'flexible wedge gate': [0.25, 0.35, 0.45],
-  'double disc gate': [0.2, 0.3, 0.4],
+  'wedge gate': [0.28, 0.35, 0.42],
+  'flexible wedge gate': [0.28, 0.35, 0.42],
+  'double disc gate': [0.24, 0.3, 0.38],
   'parallel slide gate': [0.2, 0.25, 0.3],
   'knife gate': [0.25, 0.35, 0.5],
   globe: [1.05, 1.1, 1.15],
   penstock: [0.2, 0.3, 0.45],
 };
 const SEAT_SHARES: Readonly<Record<ValveCharacter['family'], Spread>> = {
-  gate: [0.97, 1, 1.05],
+  gate: [0.98, 1, 1.03],
   globe: [0.9, 1, 1.03],
   squeeze: [1, 1.05, 1.15],
   penstock: [1, 1.05, 1.12],
@@ -141,7 +141,7 @@ function pressureOfLine({ line, character, sheet }: Given, rated: Known<'Pa'>): 
   }
   if (character.family === 'penstock')
     return lookUp(sheet, { id: 'line-pressure', name: 'Water pressure at the door', value: unknownHead() });
-  const share: Spread = character.setting === 'waterworks' ? [0.1, 0.35, 0.65] : [0.1, 0.5, 0.9];
+  const share: Spread = character.setting === 'waterworks' ? [0.15, 0.35, 0.6] : [0.15, 0.5, 0.85];
   const value = settle(
     'Pa',
     { low: rated.low * share[0], nominal: rated.nominal * share[1], high: rated.high * share[2] },
@@ -181,7 +181,7 @@ function seatBySize(size: Known<'m'>, { family }: ValveCharacter): Known<'m'> {
 }
 
 function factorByType({ type, setting }: ValveCharacter): Known<'1'> {
-  const spread = VALVE_FACTORS[type] ?? (setting === 'waterworks' ? [0.2, 0.3, 0.4] : [0.25, 0.35, 0.45]);
+  const spread = VALVE_FACTORS[type] ?? (setting === 'waterworks' ? [0.22, 0.3, 0.38] : [0.28, 0.35, 0.42]);
   const basis = type === 'unknown' ? 'assumed' : 'rule of thumb';
   return spreadOf('1', spread, {
     basis,
@@ -191,7 +191,7 @@ function factorByType({ type, setting }: ValveCharacter): Known<'1'> {
 }
 
 function packingRule({ setting }: ValveCharacter): Known<'1'> {
-  const spread: Spread = setting === 'waterworks' ? [8e3, 22e3, 45e3] : [40e3, 80e3, 140e3];
+  const spread: Spread = setting === 'waterworks' ? [10e3, 22e3, 40e3] : [45e3, 80e3, 125e3];
   return spreadOf('1', spread, {
     basis: 'rule of thumb',
     source: `Friction of the packing, ${spread[0] / 1000} to ${spread[2] / 1000} N for each mm of stem diameter; common practice, no source.`,

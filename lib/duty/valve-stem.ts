@@ -7,7 +7,6 @@
 import { between } from '#lib/engineering/straight-lines.ts';
 import {
   flankHalfAngle,
-  mediumPitch,
   type ThreadForm,
   threadMeanDiameter,
   threadRootDiameter,
@@ -22,7 +21,8 @@ import { basisRank, exactly, type Known, type Origin, worstBasis } from '#lib/un
 import { metres } from '#lib/units/quantity.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import type { ScheduleLine } from './schedule-line.ts';
-import { calculate, lookUp, note, type Sheet, settle, term, withEffect } from './sheet.ts';
+import { lookUp, type Sheet, settle } from './sheet.ts';
+import { leadOf, usualPitch } from './stem-lead.ts';
 import type { ValveCharacter } from './valve-character.ts';
 import { shareOf, spreadOf, type ValveLoads } from './valve-loads.ts';
 
@@ -133,12 +133,18 @@ function stemBySize({ character, loads }: Given): Known<'m'> {
     const at = (dn: number, factor: number): number => (0.025 + 0.045 * dn) * factor;
     return settle(
       'm',
-      { low: at(size.low, 0.75), nominal: at(size.nominal, 1), high: at(size.high, 1.35) },
+      { low: at(size.low, 0.85), nominal: at(size.nominal, 1), high: at(size.high, 1.2) },
       { basis: 'assumed', source: 'Stem of a penstock by its size; common practice, no source.' },
     );
   }
   const share: Spread =
-    character.family === 'globe' ? [0.8, 1, 1.2] : character.family === 'squeeze' ? [0.7, 0.9, 1.15] : [0.88, 1, 1.15];
+    character.family === 'globe'
+      ? [0.85, 1, 1.15]
+      : character.family === 'squeeze'
+        ? [0.75, 0.9, 1.1]
+        : character.setting === 'plant'
+          ? [0.97, 1.03, 1.12]
+          : [0.92, 1, 1.1];
   const asStandard =
     character.setting === 'plant' &&
     character.family === 'gate' &&
@@ -164,109 +170,6 @@ function stemBySize({ character, loads }: Given): Known<'m'> {
     basis,
     source: 'Stem diameter by size and rating, after the class 150 stems of API Std 600 (part from memory).',
   });
-}
-
-/** Medium pitch as usual; coarser down to three turns an inch where practice differs. */
-function usualPitch(majorDiameter: Known<'m'>): Known<'m'> {
-  const range = {
-    low: mediumPitch(metres(majorDiameter.low)),
-    nominal: mediumPitch(metres(majorDiameter.nominal)),
-    high: mediumPitch(metres(majorDiameter.high)),
-  };
-  return settle('m', range, {
-    basis: worstBasis([majorDiameter.basis, 'rule of thumb']),
-    source: 'Medium pitch of a trapezoidal thread of this size (ISO 2902).',
-  });
-}
-
-function leadOf({
-  line,
-  character,
-  loads,
-  sheet,
-  travel,
-  majorDiameter,
-  pitch,
-}: Given & {
-  readonly travel: Known<'m'>;
-  readonly majorDiameter: Known<'m'>;
-  readonly pitch: Known<'m'>;
-}): Known<'m'> {
-  const thread = line.stem.thread;
-  if (thread !== undefined) {
-    const starts = startsOf(line, sheet);
-    return calculate(sheet, {
-      id: 'lead',
-      name: 'Lead',
-      formula: 'l = P·n',
-      unit: 'm',
-      source: 'Shigley’s Mechanical Engineering Design, section 8-1; ISO 2901.',
-      terms: { pitch: term('P', 'pitch', pitch), starts: term('n', 'starts', starts) },
-      evaluate: (at) => at('pitch') * at('starts'),
-    });
-  }
-  const turns = line.torque.turns;
-  if (turns !== undefined && !character.geared) {
-    const cap = majorDiameter.high * 0.9;
-    const fromTurns = calculate(sheet, {
-      id: 'lead',
-      name: 'Lead',
-      formula: 'l = s/N',
-      unit: 'm',
-      source: 'Geometry.',
-      terms: { travel: term('s', 'travel', travel), turns: withEffect('lowers', term('N', 'stated turns', turns)) },
-      evaluate: (at) => at('travel') / at('turns'),
-    });
-    if (fromTurns.high <= cap) return fromTurns;
-  }
-  const starts = line.stem.threadStarts;
-  if (starts !== undefined)
-    return settle(
-      'm',
-      { low: pitch.low * starts.value, nominal: pitch.nominal * starts.value, high: pitch.high * starts.value },
-      { basis: 'rule of thumb', source: 'Usual pitch of this stem times the starts given.' },
-    );
-  const risesLarge =
-    character.stemKind.value === 'rising through the wheel' &&
-    loads.size.high > 0.19 &&
-    character.family !== 'penstock';
-  const share: Spread =
-    character.setting === 'waterworks' && character.family === 'gate'
-      ? [0.95, 1.2, 1.6]
-      : risesLarge
-        ? [0.85, 1.05, 2]
-        : [0.85, 1, 1.25];
-  return lookUp(sheet, {
-    id: 'lead',
-    name: 'Lead',
-    value: shareOf(
-      pitch,
-      share,
-      risesLarge
-        ? 'Usual pitch of this stem; large rising stems may have two starts; common practice, no source.'
-        : 'Usual pitch of this stem with one start; practice differs between countries; common practice, no source.',
-    ),
-  });
-}
-
-function startsOf(line: ScheduleLine, sheet: Sheet): Known<'1'> {
-  const thread = line.stem.thread;
-  const named = thread?.value.starts;
-  const column = line.stem.threadStarts;
-  if (thread !== undefined && named !== undefined && column !== undefined && named !== column.value) {
-    const columnWins = basisRank(column.basis) < basisRank(thread.basis);
-    note(sheet, {
-      id: 'thread-starts-conflict',
-      severity: 'warning',
-      about: ['stem_thread', 'thread_starts'],
-      sentence: `The thread ${thread.value.designation} has ${named} starts but the column says ${column.value}; ${columnWins ? 'the column' : 'the designation'} is used. Count the thread ends on the stem.`,
-      source: 'ISO 2901: lead is pitch times starts.',
-    });
-    return columnWins ? exactly('1', column.value, column) : exactly('1', named, thread);
-  }
-  if (column !== undefined) return exactly('1', column.value, column);
-  if (thread !== undefined && named !== undefined) return exactly('1', named, thread);
-  return exactly('1', 1, { basis: 'assumed', source: 'One start taken: the designation names the pitch only.' });
 }
 
 function collarOf({

@@ -111,8 +111,7 @@ function screw(given: BoundGiven, factors: StartingFactors): ValveWork {
   };
   const stemTurns = screwTurns({ ...given, stem });
   const bounds = stemBounds({ ...given, stem });
-  const alone = { ...withoutTurns(given), sheet: scratchSheet() };
-  const independent = line.torque.turns === undefined ? stemTurns : screwTurns({ ...alone, stem: valveStem(alone) });
+  const independent = line.torque.turns === undefined ? stemTurns : turnsWithout(given);
   const shared = { factors, thread: dutyThread(stem), stem };
   if (!character.geared)
     return { ...shared, movement: 'screw', torque, turns: stemTurns, independentTurns: independent, bounds };
@@ -128,6 +127,12 @@ function screw(given: BoundGiven, factors: StartingFactors): ValveWork {
     independentTurns: multiTurnTurns({ stemTurns: independent, gear, sheet: scratchSheet() }),
     bounds: [gearboxBound(given), ...throughGear({ bounds, gear, sheet })],
   };
+}
+
+/** Turns of the stem as if the list had not stated any, to compare with what it states. */
+function turnsWithout(given: BoundGiven): Known<'turn'> {
+  const alone = { ...withoutTurns(given), sheet: scratchSheet() };
+  return screwTurns({ ...alone, stem: valveStem(alone) });
 }
 
 function withoutTurns(given: BoundGiven): BoundGiven {

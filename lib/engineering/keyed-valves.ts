@@ -35,16 +35,16 @@ export const STOP_TAPS: readonly KeyedRow[] = [
   {
     upToSize_mm: 27,
     turns: [2.5, 3.5, 13],
-    running_nm: [1.5, 4, 9],
-    neverExceed_nm: [15, 25, 40],
+    running_nm: [1.5, 4, 8],
+    neverExceed_nm: [22, 30, 45],
     source:
       'Size rule for stop taps up to DN 25; turns from a water company’s stop-valve page, torque common practice, no source.',
   },
   {
     upToSize_mm: 400,
     turns: [3, 6, 13],
-    running_nm: [3, 8, 18],
-    neverExceed_nm: [25, 40, 70],
+    running_nm: [3, 8, 16],
+    neverExceed_nm: [40, 55, 80],
     source: 'Size rule for stop taps above DN 25; common practice, no source.',
   },
 ];

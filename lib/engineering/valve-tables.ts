@@ -74,8 +74,8 @@ export const MULTI_TURN_GEAR_RATIO: Spread = [2, 3, 4];
 
 /** Efficiency of gearboxes, bearings included. Common practice, no source. */
 export const GEAR_EFFICIENCY: Readonly<Record<'worm' | 'travelling nut' | 'bevel' | 'spur', Spread>> = {
-  worm: [0.22, 0.3, 0.42],
-  'travelling nut': [0.2, 0.3, 0.45],
+  worm: [0.24, 0.3, 0.38],
+  'travelling nut': [0.22, 0.3, 0.4],
   bevel: [0.85, 0.9, 0.95],
   spur: [0.88, 0.93, 0.97],
 };
