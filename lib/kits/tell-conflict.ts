@@ -29,7 +29,12 @@ export function tellConflict({
   readonly conflict: readonly string[];
 }): readonly Finding[] {
   return conflict.flatMap((id) => {
-    const told = [...tellParts(question, id), ...tellCases(question, id), ...tellCores(question, { id, conflict })];
+    const told = [
+      ...tellParts(question, id),
+      ...tellLinks(question, id),
+      ...tellCases(question, id),
+      ...tellCores(question, { id, conflict }),
+    ];
     const nearest = told.toSorted((a, b) => a.broken - b.broken)[0];
     if (nearest === undefined) return [];
     const others = new Set(told.map((one) => one.finding.about.join())).size - 1;
