@@ -20,9 +20,13 @@ export function writeHouse(db: DbOrTx, row: { readonly factsJson: string; readon
     .run();
 }
 
+/** The number that takeNumber would hand out; it is not taken. */
+export function peekNumber(db: DbOrTx, name: string): number {
+  return db.select({ next: numberSeries.next }).from(numberSeries).where(eq(numberSeries.name, name)).get()?.next ?? 1;
+}
+
 export function takeNumber(db: DbOrTx, name: string): number {
-  const row = db.select({ next: numberSeries.next }).from(numberSeries).where(eq(numberSeries.name, name)).get();
-  const next = row?.next ?? 1;
+  const next = peekNumber(db, name);
   db.insert(numberSeries)
     .values({ name, next: next + 1 })
     .onConflictDoUpdate({ target: numberSeries.name, set: { next: next + 1 } })

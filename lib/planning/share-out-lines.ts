@@ -15,10 +15,17 @@ interface ShareInput {
 }
 
 export function shareOutLines({ classes, lineDuties, work }: ShareInput): readonly PlannedLine[] {
-  const order = new Map(lineDuties.map(({ line }, index) => [line.tag, { at: line.place.placeOrder ?? Number.MAX_SAFE_INTEGER, index, qty: line.qty }]));
+  const order = new Map(
+    lineDuties.map(({ line }, index) => [
+      line.tag,
+      { at: line.place.placeOrder ?? Number.MAX_SAFE_INTEGER, index, qty: line.qty },
+    ]),
+  );
   return classes.flatMap((lineClass) => {
     const tags = [...lineClass.tags].sort((a, b) => rank(a) - rank(b) || index(a) - index(b));
-    const left = work.filter((served) => served.classId === lineClass.id).map((served) => ({ served, qty: served.qty }));
+    const left = work
+      .filter((served) => served.classId === lineClass.id)
+      .map((served) => ({ served, qty: served.qty }));
     return tags.map((tag) => takeFor({ tag, classId: lineClass.id, asked: order.get(tag)?.qty ?? 1, left }));
   });
 

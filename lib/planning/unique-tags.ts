@@ -6,7 +6,9 @@
  */
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 
-export function uniqueTags(rows: readonly { readonly line: ScheduleLine; readonly row: number }[]): readonly ScheduleLine[] {
+export function uniqueTags(
+  rows: readonly { readonly line: ScheduleLine; readonly row: number }[],
+): readonly ScheduleLine[] {
   const seen = new Set<string>();
   return rows.map(({ line, row }) => {
     let tag = seen.has(line.tag) ? `${line.tag} (row ${row})` : line.tag;

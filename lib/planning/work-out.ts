@@ -4,30 +4,35 @@
  * Not here: prices and papers (lib/services).
  * Read next: worked-out.ts, ../workers/solve-worker.ts.
  */
-import { assessDuty } from '#lib/duty/assess-duty.ts';
+
 import { checkAssembly } from '#lib/checking/check-assembly.ts';
 import { checkPlan } from '#lib/checking/check-plan.ts';
+import { assessDuty } from '#lib/duty/assess-duty.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { CrewKit, FleetItem, FleetPlan, ItemNeed, LineClass, Served } from '#lib/equipment/choices.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { planFleet } from '#lib/fleet/plan-fleet.ts';
+import { invariant } from '#lib/kernel/invariant.ts';
 import { crewAccessories } from '#lib/kits/accessories.ts';
 import { buildAssembly } from '#lib/kits/build-assembly.ts';
 import { type Choices, findChoices, type LineDuty } from '#lib/kits/find-choices.ts';
 import { partsOf } from '#lib/kits/parts-of.ts';
-import { invariant } from '#lib/kernel/invariant.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { bestRate } from '#lib/pricing/best-rate.ts';
 import { minutes } from '#lib/units/quantity.ts';
 import { shareOutLines } from './share-out-lines.ts';
-import type { PlanOutcome, PlannedKit, WorkedOut, WorkOutInput } from './worked-out.ts';
+import type { PlannedKit, PlanOutcome, WorkedOut, WorkOutInput } from './worked-out.ts';
 
 export async function workOut(input: WorkOutInput, onProgress?: (note: string) => void): Promise<WorkedOut> {
   const timings: Record<string, number> = {};
   const timed = stopwatch(timings);
-  const lineDuties = timed('duty', () => input.lines.map((line) => ({ line, duty: assessDuty({ line, site: input.site }) })));
+  const lineDuties = timed('duty', () =>
+    input.lines.map((line) => ({ line, duty: assessDuty({ line, site: input.site }) })),
+  );
   onProgress?.('Duties are worked out; looking for what fits.');
-  const choices = timed('kits', () => findChoices({ lines: lineDuties, site: input.site, models: input.models, constraints: input.constraints }));
+  const choices = timed('kits', () =>
+    findChoices({ lines: lineDuties, site: input.site, models: input.models, constraints: input.constraints }),
+  );
   const items = fleetItems(input);
   const plans: PlanOutcome[] = [];
   for (const preference of input.preferences) {
@@ -96,16 +101,34 @@ function settle({ input, choices, lineDuties, items, fleet }: Settling): PlanOut
     const assembly = buildAssembly({ lineDuty, site: input.site, models: input.models, parts });
     const key = `${served.classId}|${assembly.id}`;
     if (!(key in assemblies)) {
-      for (const found of checkAssembly({ lineDuty, site: input.site, models: input.models, assembly })) discrepancies.push(found.sentence);
+      for (const found of checkAssembly({ lineDuty, site: input.site, models: input.models, assembly }))
+        discrepancies.push(found.sentence);
     }
     assemblies[key] = assembly;
     return { ...served, assembly: key };
   });
-  for (const found of checkPlan({ classes: choices.classes, items, crews: input.site.crews, secondsPerCrew: minutes(input.site.shiftHours * 60 * input.site.days), labour_minor_per_hour: toMinor(input.labour_minor_per_hour), plan: fleet })) {
+  for (const found of checkPlan({
+    classes: choices.classes,
+    items,
+    crews: input.site.crews,
+    secondsPerCrew: minutes(input.site.shiftHours * 60 * input.site.days),
+    labour_minor_per_hour: toMinor(input.labour_minor_per_hour),
+    plan: fleet,
+  })) {
     discrepancies.push(found.sentence);
   }
-  const kits = fleet.kits.map((kit) => fullKit({ kit, input, work: work.filter((served) => served.crew === kit.crew), assemblies }));
-  return { preference: fleet.preference, fleet, kits, work, assemblies, lines: shareOutLines({ classes: choices.classes, lineDuties, work }), discrepancies };
+  const kits = fleet.kits.map((kit) =>
+    fullKit({ kit, input, work: work.filter((served) => served.crew === kit.crew), assemblies }),
+  );
+  return {
+    preference: fleet.preference,
+    fleet,
+    kits,
+    work,
+    assemblies,
+    lines: shareOutLines({ classes: choices.classes, lineDuties, work }),
+    discrepancies,
+  };
 }
 
 function classOf(classes: readonly LineClass[], served: Served): LineClass {

@@ -44,7 +44,8 @@ export function changeEnquiry(context: Context, edit: EnquiryEdit): Result<{ rea
       if (!done) {
         return failed({
           code: 'changed-meanwhile',
-          sentence: 'Somebody else changed this enquiry while you were working. Load it again: your text is kept in the form until you do.',
+          sentence:
+            'Somebody else changed this enquiry while you were working. Load it again: your text is kept in the form until you do.',
         });
       }
       addAuditEntry(tx, {
@@ -65,6 +66,8 @@ function columnsOf(edit: EnquiryEdit): EnquiryChange {
     ...(edit.title === undefined ? {} : { title: edit.title.trim() }),
     ...(edit.site === undefined ? {} : { site_json: JSON.stringify(edit.site) }),
     ...(edit.preference === undefined ? {} : { preference: edit.preference }),
-    ...(edit.constraints === undefined ? {} : { constraints_json: JSON.stringify(constraintsToJson(edit.constraints)) }),
+    ...(edit.constraints === undefined
+      ? {}
+      : { constraints_json: JSON.stringify(constraintsToJson(edit.constraints)) }),
   };
 }

@@ -28,7 +28,10 @@ export function addLines(
   const enquiry = readEnquiry(context, input.enquiryId);
   if (!enquiry.ok) return enquiry;
   if (input.lines.length > LIMITS.schedule_lines) {
-    return failed({ code: 'too-many-lines', sentence: `A schedule holds at most ${LIMITS.schedule_lines} lines; split the list over several enquiries.` });
+    return failed({
+      code: 'too-many-lines',
+      sentence: `A schedule holds at most ${LIMITS.schedule_lines} lines; split the list over several enquiries.`,
+    });
   }
   const at = timestamp(context);
   const lineIds = context.database.db.transaction(
@@ -45,7 +48,13 @@ export function addLines(
         })),
       );
       touch(tx, { id: input.enquiryId, at, set: { state: 'being worked' } });
-      addAuditEntry(tx, { at, who: context.actor.name, action: 'lines added', subject: `enquiry ${input.enquiryId}`, detail_json: JSON.stringify({ ids }) });
+      addAuditEntry(tx, {
+        at,
+        who: context.actor.name,
+        action: 'lines added',
+        subject: `enquiry ${input.enquiryId}`,
+        detail_json: JSON.stringify({ ids }),
+      });
       return ids;
     },
     { behavior: 'immediate' },
@@ -65,8 +74,19 @@ export function removeLines(
       const rows = input.lineIds.flatMap((lineId) => findLine(tx, { enquiryId: input.enquiryId, lineId }) ?? []);
       deleteLines(tx, input);
       touch(tx, { id: input.enquiryId, at, set: { state: 'being worked' } });
-      addAuditEntry(tx, { at, who: context.actor.name, action: 'lines removed', subject: `enquiry ${input.enquiryId}`, detail_json: JSON.stringify(rows) });
-      return rows.map((row): NewLine => ({ cells: JSON.parse(row.cells_json) as Cells, measured: JSON.parse(row.measured_json) as string[] }));
+      addAuditEntry(tx, {
+        at,
+        who: context.actor.name,
+        action: 'lines removed',
+        subject: `enquiry ${input.enquiryId}`,
+        detail_json: JSON.stringify(rows),
+      });
+      return rows.map(
+        (row): NewLine => ({
+          cells: JSON.parse(row.cells_json) as Cells,
+          measured: JSON.parse(row.measured_json) as string[],
+        }),
+      );
     },
     { behavior: 'immediate' },
   );

@@ -20,15 +20,22 @@ export interface NewEnquiry {
   readonly site: unknown;
 }
 
-export function createEnquiry(context: Context, input: NewEnquiry): Result<{ readonly id: number; readonly number: string }> {
+export function createEnquiry(
+  context: Context,
+  input: NewEnquiry,
+): Result<{ readonly id: number; readonly number: string }> {
   const allowed = authorise(context, 'change enquiries');
   if (!allowed.ok) return allowed;
-  if (input.title.trim() === '') return failed({ code: 'title-missing', sentence: 'Give the enquiry a title, such as the place or the job.' });
+  if (input.title.trim() === '')
+    return failed({ code: 'title-missing', sentence: 'Give the enquiry a title, such as the place or the job.' });
   const site = parseSite(input.site, { startsOn: today(context) });
   if (!site.ok) return site;
   const db = context.database.db;
   if ('id' in input.customer && !findCustomer(db, input.customer.id)) {
-    return failed({ code: 'no-such-customer', sentence: 'That customer is not known; choose one from the list or type a new name.' });
+    return failed({
+      code: 'no-such-customer',
+      sentence: 'That customer is not known; choose one from the list or type a new name.',
+    });
   }
   if ('name' in input.customer && input.customer.name.trim() === '') {
     return failed({ code: 'customer-missing', sentence: 'Choose a customer or type the name of a new one.' });
@@ -37,7 +44,8 @@ export function createEnquiry(context: Context, input: NewEnquiry): Result<{ rea
   return ok(
     db.transaction(
       (tx) => {
-        const customerId = 'id' in input.customer ? input.customer.id : newCustomer(tx, { name: input.customer.name, at });
+        const customerId =
+          'id' in input.customer ? input.customer.id : newCustomer(tx, { name: input.customer.name, at });
         const number = `E-${String(takeNumber(tx, 'enquiry')).padStart(5, '0')}`;
         const id = insertEnquiry(tx, {
           number,
@@ -50,7 +58,13 @@ export function createEnquiry(context: Context, input: NewEnquiry): Result<{ rea
           created_at: at,
           updated_at: at,
         });
-        addAuditEntry(tx, { at, who: context.actor.name, action: 'enquiry opened', subject: `enquiry ${id}`, detail_json: JSON.stringify({ number }) });
+        addAuditEntry(tx, {
+          at,
+          who: context.actor.name,
+          action: 'enquiry opened',
+          subject: `enquiry ${id}`,
+          detail_json: JSON.stringify({ number }),
+        });
         return { id, number };
       },
       { behavior: 'immediate' },

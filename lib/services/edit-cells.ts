@@ -47,12 +47,22 @@ export function editCells(
       const ids = new Set<number>();
       for (const edit of input.edits) {
         const row = findLine(tx, { enquiryId: input.enquiryId, lineId: edit.lineId });
-        if (!row) return failed({ code: 'no-such-line', sentence: 'A line of this edit was removed by somebody else; load the schedule again.' });
+        if (!row)
+          return failed({
+            code: 'no-such-line',
+            sentence: 'A line of this edit was removed by somebody else; load the schedule again.',
+          });
         undo.unshift(applyEdit(tx, row, edit));
         ids.add(edit.lineId);
       }
       touch(tx, { id: input.enquiryId, at, set: { state: 'being worked' } });
-      addAuditEntry(tx, { at, who: context.actor.name, action: 'cells edited', subject: `enquiry ${input.enquiryId}`, detail_json: JSON.stringify({ edits: input.edits, before: undo }) });
+      addAuditEntry(tx, {
+        at,
+        who: context.actor.name,
+        action: 'cells edited',
+        subject: `enquiry ${input.enquiryId}`,
+        detail_json: JSON.stringify({ edits: input.edits, before: undo }),
+      });
       return ok({ undo, ids: [...ids] });
     },
     { behavior: 'immediate' },
@@ -73,7 +83,10 @@ function refuseEdit(edit: CellEdit): { readonly code: string; readonly sentence:
     return { code: 'no-such-column', sentence: `“${edit.column}” is not a column of the schedule.` };
   }
   if (edit.text.length > LIMITS.cell_characters) {
-    return { code: 'cell-too-long', sentence: `A cell holds at most ${LIMITS.cell_characters} characters; shorten the text in ${edit.column}.` };
+    return {
+      code: 'cell-too-long',
+      sentence: `A cell holds at most ${LIMITS.cell_characters} characters; shorten the text in ${edit.column}.`,
+    };
   }
   return undefined;
 }

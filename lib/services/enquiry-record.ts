@@ -26,7 +26,11 @@ export interface EnquiryRecord {
 export function readEnquiry(context: Context, enquiryId: number): Result<EnquiryRecord> {
   const db = context.database.db;
   const row = findEnquiry(db, enquiryId);
-  if (!row) return failed({ code: 'no-such-enquiry', sentence: `There is no enquiry ${enquiryId}; it may have been removed. Go back to the list.` });
+  if (!row)
+    return failed({
+      code: 'no-such-enquiry',
+      sentence: `There is no enquiry ${enquiryId}; it may have been removed. Go back to the list.`,
+    });
   const site = parseSite(JSON.parse(row.site_json), { startsOn: today(context) });
   if (!site.ok) return site;
   const customer = findCustomer(db, row.customer_id);

@@ -55,5 +55,8 @@ export function freePieces(context: Context, window: DateRange): Readonly<Record
   }));
   const free = freeCount({ units, bookings, window, turnaroundDays: houseFacts(context).turnaroundDays });
   const counted = listModels(db).filter((row) => row.counted_stock !== null);
-  return { ...Object.fromEntries(free), ...Object.fromEntries(counted.map((row) => [row.number, row.counted_stock ?? 0])) };
+  return {
+    ...Object.fromEntries(free),
+    ...Object.fromEntries(counted.map((row) => [row.number, row.counted_stock ?? 0])),
+  };
 }

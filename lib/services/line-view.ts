@@ -52,7 +52,8 @@ export function lineView(record: LineRecord, duty: Duty): LineView {
 
 export function dutyView(duty: Duty): DutyView {
   const worse = duty.opening.starting.high >= duty.closing.starting.high ? duty.opening : duty.closing;
-  const tighter = duty.opening.neverExceed.torque.low <= duty.closing.neverExceed.torque.low ? duty.opening : duty.closing;
+  const tighter =
+    duty.opening.neverExceed.torque.low <= duty.closing.neverExceed.torque.low ? duty.opening : duty.closing;
   const harder = duty.opening.running.high >= duty.closing.running.high ? duty.opening : duty.closing;
   return {
     starting: worse.starting,

@@ -4,18 +4,18 @@
  * Not here: the working itself (work-out.ts), which runs in a worker thread.
  * Read next: ../workers/solve.ts, ../planning/work-out.ts.
  */
-import { createHash } from 'node:crypto';
 import { insertPlan, latestPlan } from '#db/queries/quotes.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
-import { solveInWorker, type SolveRun } from '#lib/workers/solve.ts';
+import { uniqueTags } from '#lib/planning/unique-tags.ts';
+import type { WorkedOut, WorkOutInput } from '#lib/planning/worked-out.ts';
+import { type SolveRun, solveInWorker } from '#lib/workers/solve.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp } from './context.ts';
 import { type EnquiryRecord, PREFERENCES, readEnquiry } from './enquiry-record.ts';
 import { freePieces, houseFacts, houseModels } from './house-facts.ts';
 import { readSchedule } from './schedule-record.ts';
-import { uniqueTags } from '#lib/planning/unique-tags.ts';
-import type { WorkedOut, WorkOutInput } from '#lib/planning/worked-out.ts';
+import { sha256 } from './sha256.ts';
 
 export type PlanState =
   | { readonly kind: 'none' }
@@ -48,10 +48,10 @@ export function startPlan(context: Context, enquiryId: number): Result<PlanState
   if (input.lines.length === 0) {
     return failed({ code: 'no-lines', sentence: 'The schedule is empty: take a list in or type a line first.' });
   }
-  const state = stateOf(context, { enquiryId, hash });
+  const state = planStateOf(context, { enquiryId, hash });
   if (state.kind === 'running' || (state.kind === 'ready' && state.current)) return ok(state);
   launch(context, { enquiryId, hash, input });
-  return ok(stateOf(context, { enquiryId, hash }));
+  return ok(planStateOf(context, { enquiryId, hash }));
 }
 
 export function planState(context: Context, enquiryId: number): Result<PlanState> {
@@ -59,7 +59,7 @@ export function planState(context: Context, enquiryId: number): Result<PlanState
   if (!allowed.ok) return allowed;
   const prepared = prepareInput(context, enquiryId);
   if (!prepared.ok) return prepared;
-  return ok(stateOf(context, { enquiryId, hash: prepared.value.hash }));
+  return ok(planStateOf(context, { enquiryId, hash: prepared.value.hash }));
 }
 
 export function haltPlan(context: Context, enquiryId: number): Result<true> {
@@ -79,7 +79,9 @@ export function readPlan(context: Context, enquiryId: number): WorkedOut | undef
 
 /** Waits for the run that is under way; for tests, papers and the command line. */
 export async function awaitPlan(context: Context, enquiryId: number): Promise<Result<PlanState>> {
-  await runs().get(enquiryId)?.run.done.catch(() => undefined);
+  await runs()
+    .get(enquiryId)
+    ?.run.done.catch(() => undefined);
   return planState(context, enquiryId);
 }
 
@@ -100,7 +102,7 @@ export function prepareInput(
     constraints,
     budget: { seconds: PLAN_SECONDS, nodes: PLAN_NODES },
   };
-  return ok({ enquiry: enquiry.value, input, hash: createHash('sha256').update(JSON.stringify(input)).digest('hex') });
+  return ok({ enquiry: enquiry.value, input, hash: sha256(JSON.stringify(input)) });
 }
 
 function runs(): Map<number, Running> {
@@ -113,7 +115,7 @@ function failures(): Map<number, { readonly hash: string; readonly sentence: str
   return globalThis.kitwrightFailures;
 }
 
-function stateOf(context: Context, key: { readonly enquiryId: number; readonly hash: string }): PlanState {
+export function planStateOf(context: Context, key: { readonly enquiryId: number; readonly hash: string }): PlanState {
   const running = runs().get(key.enquiryId);
   if (running && running.hash === key.hash) return { kind: 'running', note: running.note, since: running.since };
   const failure = failures().get(key.enquiryId);
@@ -123,7 +125,10 @@ function stateOf(context: Context, key: { readonly enquiryId: number; readonly h
   return { kind: 'ready', current: row.input_hash === key.hash, planId: row.id, at: row.created_at };
 }
 
-function launch(context: Context, job: { readonly enquiryId: number; readonly hash: string; readonly input: WorkOutInput }): void {
+function launch(
+  context: Context,
+  job: { readonly enquiryId: number; readonly hash: string; readonly input: WorkOutInput },
+): void {
   runs().get(job.enquiryId)?.run.halt();
   failures().delete(job.enquiryId);
   const running: Running = {
@@ -140,7 +145,10 @@ function launch(context: Context, job: { readonly enquiryId: number; readonly ha
     (error: unknown) => {
       if (runs().get(job.enquiryId) !== running) return;
       runs().delete(job.enquiryId);
-      failures().set(job.enquiryId, { hash: job.hash, sentence: `The plan could not be worked out: ${error instanceof Error ? error.message : String(error)}` });
+      failures().set(job.enquiryId, {
+        hash: job.hash,
+        sentence: `The plan could not be worked out: ${error instanceof Error ? error.message : String(error)}`,
+      });
     },
   );
 }
@@ -157,8 +165,17 @@ function keep(context: Context, { enquiryId, hash, running, result }: Keeping): 
   runs().delete(enquiryId);
   const wrong = result.plans.flatMap((plan) => plan.discrepancies);
   if (wrong.length > 0) {
-    failures().set(enquiryId, { hash, sentence: `The independent check did not agree with the plan, so it is not shown: ${wrong.slice(0, 3).join(' ')}` });
+    failures().set(enquiryId, {
+      hash,
+      sentence: `The independent check did not agree with the plan, so it is not shown: ${wrong.slice(0, 3).join(' ')}`,
+    });
     return;
   }
-  insertPlan(context.database.db, { enquiry_id: enquiryId, input_hash: hash, state: 'ready', result_json: JSON.stringify(result), created_at: timestamp(context) });
+  insertPlan(context.database.db, {
+    enquiry_id: enquiryId,
+    input_hash: hash,
+    state: 'ready',
+    result_json: JSON.stringify(result),
+    created_at: timestamp(context),
+  });
 }

@@ -4,7 +4,6 @@
  * Not here: making lines (take-list.ts).
  * Read next: take-list.ts, ../intake/read-table.ts.
  */
-import { createHash } from 'node:crypto';
 import { addAuditEntry } from '#db/queries/audit.ts';
 import { insertListFile } from '#db/queries/schedule.ts';
 import { type Mapping, proposeMapping } from '#lib/intake/propose-mapping.ts';
@@ -13,6 +12,7 @@ import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp } from './context.ts';
 import { readEnquiry } from './enquiry-record.ts';
+import { sha256 } from './sha256.ts';
 
 export interface ProposedTable {
   readonly name: string;
@@ -50,12 +50,18 @@ export async function receiveList(context: Context, upload: ListUpload): Promise
       enquiry_id: upload.enquiryId,
       file_name: upload.fileName,
       bytes: Buffer.from(upload.bytes),
-      sha256: createHash('sha256').update(upload.bytes).digest('hex'),
+      sha256: sha256(upload.bytes),
       received_at: at,
       mapping_json: null,
       outcome_json: null,
     });
-    addAuditEntry(tx, { at, who: context.actor.name, action: 'list received', subject: `enquiry ${upload.enquiryId}`, detail_json: JSON.stringify({ file: upload.fileName, id }) });
+    addAuditEntry(tx, {
+      at,
+      who: context.actor.name,
+      action: 'list received',
+      subject: `enquiry ${upload.enquiryId}`,
+      detail_json: JSON.stringify({ file: upload.fileName, id }),
+    });
     return id;
   });
   return ok({ fileId, fileName: upload.fileName, tables: tables.value.map(proposeTable) });

@@ -5,8 +5,15 @@
  * Read next: ../intake/take-rows.ts.
  */
 import { addAuditEntry } from '#db/queries/audit.ts';
-import { deleteLines, findListFile, insertLines, lastPosition, listLines, settleListFile } from '#db/queries/schedule.ts';
 import { changeEnquiry as changeRow } from '#db/queries/enquiries.ts';
+import {
+  deleteLines,
+  findListFile,
+  insertLines,
+  lastPosition,
+  listLines,
+  settleListFile,
+} from '#db/queries/schedule.ts';
 import type { Mapping } from '#lib/intake/propose-mapping.ts';
 import { readTables } from '#lib/intake/read-table.ts';
 import { type Taken, takeRows } from '#lib/intake/take-rows.ts';
@@ -30,7 +37,11 @@ export async function previewList(context: Context, choice: ListChoice): Promise
   const tables = await readTables({ bytes: file.bytes, fileName: file.file_name });
   if (!tables.ok) return tables;
   const table = tables.value.find((candidate) => candidate.name === choice.table);
-  if (!table) return failed({ code: 'no-such-sheet', sentence: `The list has no sheet “${choice.table}”; choose one of: ${tables.value.map((t) => t.name).join(', ')}.` });
+  if (!table)
+    return failed({
+      code: 'no-such-sheet',
+      sentence: `The list has no sheet “${choice.table}”; choose one of: ${tables.value.map((t) => t.name).join(', ')}.`,
+    });
   return ok(takeRows({ table, mapping: choice.mapping }));
 }
 
@@ -65,10 +76,20 @@ export async function takeList(context: Context, choice: TakeListChoice): Promis
       settleListFile(tx, {
         fileId: choice.fileId,
         mappingJson: JSON.stringify({ table: choice.table, mapping: choice.mapping }),
-        outcomeJson: JSON.stringify({ counts: taken.value.counts, setAside: taken.value.setAside, problems: taken.value.problems }),
+        outcomeJson: JSON.stringify({
+          counts: taken.value.counts,
+          setAside: taken.value.setAside,
+          problems: taken.value.problems,
+        }),
       });
       changeRow(tx, { id: choice.enquiryId, at, set: { state: 'being worked' } });
-      addAuditEntry(tx, { at, who: context.actor.name, action: 'list taken', subject: `enquiry ${choice.enquiryId}`, detail_json: JSON.stringify(taken.value.counts) });
+      addAuditEntry(tx, {
+        at,
+        who: context.actor.name,
+        action: 'list taken',
+        subject: `enquiry ${choice.enquiryId}`,
+        detail_json: JSON.stringify(taken.value.counts),
+      });
     },
     { behavior: 'immediate' },
   );

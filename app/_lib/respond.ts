@@ -1,0 +1,64 @@
+import type { z } from 'zod';
+import { type Failed, failed, ok, type Refused, type Result } from '#lib/kernel/result.ts';
+
+/** HTTP status of a refusal by its code; anything else that the domain refuses is 422. */
+const STATUS: Readonly<Record<string, number>> = {
+  'not-allowed': 403,
+  'changed-meanwhile': 409,
+  'plan-not-current': 409,
+  'body-unreadable': 400,
+};
+
+/** Answers JSON, or a problem document (RFC 9457) that carries the stable code and the sentence for the user. */
+export function respond<Value>(result: Result<Value>, status = 200): Response {
+  if (result.ok) return Response.json(result.value, { status });
+  return problem(result);
+}
+
+export function problem({ reason }: Failed<Refused>): Response {
+  const status = STATUS[reason.code] ?? (reason.code.startsWith('no-such-') ? 404 : 422);
+  return Response.json(
+    { type: `/problems/${reason.code}`, title: reason.sentence, status, code: reason.code },
+    { status, headers: { 'content-type': 'application/problem+json' } },
+  );
+}
+
+/** Reads and checks a JSON body; says which field is wrong and how. */
+export async function readBody<Schema extends z.ZodType>(
+  request: Request,
+  schema: Schema,
+): Promise<Result<z.output<Schema>>> {
+  const json = await readJson(request);
+  if (!json.ok) return json;
+  const parsed = schema.safeParse(json.value);
+  if (parsed.success) return ok(parsed.data);
+  const issue = parsed.error.issues[0];
+  const where = issue && issue.path.length > 0 ? ` at ${issue.path.map(String).join('.')}` : '';
+  return failed({
+    code: 'body-invalid',
+    sentence: `The request is not as expected${where}: ${issue?.message ?? 'unknown'}.`,
+  });
+}
+
+async function readJson(request: Request): Promise<Result<unknown>> {
+  try {
+    return ok(await request.json());
+  } catch {
+    return failed({ code: 'body-unreadable', sentence: 'The request body is not JSON.' });
+  }
+}
+
+export interface EnquiryParams {
+  readonly params: Promise<{ readonly id: string }>;
+}
+
+/** A path's id as a number; anything else names no enquiry, line or quote. */
+export function idOf(text: string): number {
+  return /^\d{1,15}$/.test(text) ? Number(text) : 0;
+}
+
+export function pdf(bytes: Uint8Array, fileName: string): Response {
+  return new Response(new Uint8Array(bytes), {
+    headers: { 'content-type': 'application/pdf', 'content-disposition': `inline; filename="${fileName}"` },
+  });
+}

@@ -1,0 +1,12 @@
+import { idOf, respond } from '#app/_lib/respond.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+import { openLine } from '#lib/services/open-line.ts';
+
+interface LineParams {
+  readonly params: Promise<{ readonly id: string; readonly lineId: string }>;
+}
+
+export async function GET(_request: Request, { params }: LineParams): Promise<Response> {
+  const { id, lineId } = await params;
+  return respond(openLine(openHouse(), { enquiryId: idOf(id), lineId: idOf(lineId) }));
+}

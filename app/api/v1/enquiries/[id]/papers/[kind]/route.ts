@@ -1,0 +1,14 @@
+import { idOf, pdf, problem } from '#app/_lib/respond.ts';
+import { draftPaper } from '#lib/services/draft-paper.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+
+interface PaperParams {
+  readonly params: Promise<{ readonly id: string; readonly kind: string }>;
+}
+
+export async function GET(_request: Request, { params }: PaperParams): Promise<Response> {
+  const { id, kind } = await params;
+  const paper = await draftPaper(openHouse(), { enquiryId: idOf(id), kind });
+  if (!paper.ok) return problem(paper);
+  return pdf(paper.value.bytes, paper.value.fileName);
+}

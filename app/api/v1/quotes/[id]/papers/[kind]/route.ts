@@ -1,0 +1,15 @@
+import { idOf, pdf, problem } from '#app/_lib/respond.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+import { readPaper } from '#lib/services/read-paper.ts';
+
+interface PaperParams {
+  readonly params: Promise<{ readonly id: string; readonly kind: string }>;
+}
+
+/** The frozen bytes of an issued paper. */
+export async function GET(_request: Request, { params }: PaperParams): Promise<Response> {
+  const { id, kind } = await params;
+  const paper = readPaper(openHouse(), { quoteId: idOf(id), kind });
+  if (!paper.ok) return problem(paper);
+  return pdf(paper.value.bytes, paper.value.fileName);
+}

@@ -1,0 +1,98 @@
+/*
+ * Reads the words of a command line.
+ * Invariant: an unknown word or a value that cannot be read is refused with a sentence, never ignored.
+ * Not here: running commands (main.ts).
+ * Read next: main.ts.
+ */
+import { parseArgs } from 'node:util';
+import { isIsoDate } from '#lib/kernel/date-range.ts';
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
+
+export const USAGE = `kitwright plan  LIST [--site SITE.json] [--from YYYY-MM-DD] [--days N] [--crews N] [--prefer cost|pieces|time|surest] [--out DIR] [--json]
+kitwright duty  LIST [--site SITE.json] [--json]    torque, turns, never-exceed, limiter window, basis
+kitwright why   LIST TAG [PART] [--site SITE.json] [--json]    why these parts, why not PART, or why nothing fits
+kitwright rules [--json]    every rule with its source
+
+Exit status: 0 when every readable line is served, 3 when some are not, 2 for unusable input.`;
+
+const COMMANDS = ['plan', 'duty', 'why', 'rules'] as const;
+const PREFER = ['cost', 'pieces', 'time', 'surest'] as const;
+
+export interface Options {
+  readonly command: (typeof COMMANDS)[number];
+  readonly list: string;
+  readonly tag?: string;
+  readonly part?: string;
+  readonly site?: string;
+  readonly from?: string;
+  readonly days?: number;
+  readonly crews?: number;
+  readonly prefer: (typeof PREFER)[number];
+  readonly out?: string;
+  readonly json: boolean;
+}
+
+export function readArguments(words: readonly string[]): Result<Options> {
+  const parsed = parse(words);
+  if (!parsed.ok) return parsed;
+  const { values, positionals } = parsed.value;
+  const [name, list, tag, part] = positionals;
+  const command = COMMANDS.find((known) => known === name);
+  if (!command) return no(name === undefined ? 'Name a command.' : `There is no command “${name}”.`);
+  if (command !== 'rules' && list === undefined) return no(`“${command}” needs a LIST: a CSV, TSV or XLSX file.`);
+  if (command === 'why' && tag === undefined) return no('“why” needs the TAG of a line.');
+  const prefer = PREFER.find((known) => known === (values.prefer ?? 'cost'));
+  if (!prefer) return no(`--prefer takes ${PREFER.join(', ')}, not “${values.prefer}”.`);
+  if (values.from !== undefined && !isIsoDate(values.from))
+    return no(`--from takes a date as YYYY-MM-DD, not “${values.from}”.`);
+  const days = count('days', values.days);
+  if (!days.ok) return days;
+  const crews = count('crews', values.crews);
+  if (!crews.ok) return crews;
+  return ok({
+    command,
+    list: list ?? '',
+    prefer,
+    json: values.json ?? false,
+    ...(tag === undefined ? {} : { tag }),
+    ...(part === undefined ? {} : { part }),
+    ...(values.site === undefined ? {} : { site: values.site }),
+    ...(values.from === undefined ? {} : { from: values.from }),
+    ...(values.out === undefined ? {} : { out: values.out }),
+    ...(days.value === undefined ? {} : { days: days.value }),
+    ...(crews.value === undefined ? {} : { crews: crews.value }),
+  });
+}
+
+function parse(words: readonly string[]) {
+  try {
+    const text = { type: 'string' } as const;
+    return ok(
+      parseArgs({
+        args: [...words],
+        allowPositionals: true,
+        options: {
+          site: text,
+          from: text,
+          days: text,
+          crews: text,
+          prefer: text,
+          out: text,
+          json: { type: 'boolean' },
+        },
+      }),
+    );
+  } catch (error) {
+    return no(error instanceof Error ? error.message : String(error));
+  }
+}
+
+function count(name: string, text: string | undefined): Result<number | undefined> {
+  if (text === undefined) return ok(undefined);
+  if (!/^[1-9]\d{0,3}$/.test(text)) return no(`--${name} takes a whole number from 1, not “${text}”.`);
+  return ok(Number(text));
+}
+
+function no(sentence: string) {
+  return failed({ code: 'usage', sentence });
+}

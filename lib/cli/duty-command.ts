@@ -1,0 +1,33 @@
+/*
+ * `duty`: torque, turns, never-exceed and limiter window of every line, with basis.
+ * Invariant: every readable line is answered.
+ * Not here: equipment.
+ * Read next: ../duty/assess-duty.ts.
+ */
+import { assessDuty } from '#lib/duty/assess-duty.ts';
+import { uniqueTags } from '#lib/planning/unique-tags.ts';
+import { formatRange } from '#lib/units/format-quantity.ts';
+import { dutyAnswer } from './answer.ts';
+import type { Options } from './arguments.ts';
+import { readInput } from './read-input.ts';
+
+export async function dutyCommand(options: Options): Promise<number> {
+  const read = await readInput(options);
+  if (!read.ok) {
+    process.stderr.write(`${read.reason.sentence}\n`);
+    return 2;
+  }
+  const { taken, site } = read.value;
+  const duties = uniqueTags(taken.lines).map((line) => assessDuty({ line, site }));
+  if (options.json) {
+    process.stdout.write(`${JSON.stringify({ duties: duties.map(dutyAnswer) })}\n`);
+    return 0;
+  }
+  for (const duty of duties) {
+    const worse = duty.opening.starting.high >= duty.closing.starting.high ? duty.opening : duty.closing;
+    process.stdout.write(
+      `${duty.tag}: to start ${formatRange(worse.starting, 'si')} (${worse.starting.basis}), ${formatRange(duty.turns, 'si')} (${duty.turns.basis}), never above ${formatRange(worse.neverExceed.torque, 'si')} (${worse.neverExceed.kind})\n`,
+    );
+  }
+  return 0;
+}

@@ -1,0 +1,32 @@
+/*
+ * The command line: plan, duty, why and rules over the same chain and services as the screens.
+ * Invariant: results on standard output, messages on standard error; exit status 0, 2 or 3 as the usage says.
+ * Not here: what the commands do (one file each).
+ * Read next: arguments.ts, plan-command.ts.
+ */
+import { readArguments, USAGE } from './arguments.ts';
+import { dutyCommand } from './duty-command.ts';
+import { planCommand } from './plan-command.ts';
+import { rulesCommand } from './rules-command.ts';
+import { whyCommand } from './why-command.ts';
+
+process.exitCode = await main(process.argv.slice(2));
+
+async function main(words: readonly string[]): Promise<number> {
+  const read = readArguments(words);
+  if (!read.ok) {
+    process.stderr.write(`${read.reason.sentence}\n\n${USAGE}\n`);
+    return 2;
+  }
+  const options = read.value;
+  switch (options.command) {
+    case 'plan':
+      return planCommand(options);
+    case 'duty':
+      return dutyCommand(options);
+    case 'why':
+      return whyCommand(options);
+    case 'rules':
+      return rulesCommand(options);
+  }
+}

@@ -1,0 +1,101 @@
+/*
+ * `plan`: a list to plans, price and papers.
+ * Invariant: exit status 0 when every readable line is served, 3 when some are not, 2 for unusable input.
+ * Not here: the chain itself (../planning/work-out.ts).
+ * Read next: answer.ts.
+ */
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { NO_CONSTRAINTS } from '#lib/contracts/constraints.ts';
+import { rangeOfDays } from '#lib/kernel/date-range.ts';
+import { uniqueTags } from '#lib/planning/unique-tags.ts';
+import { workOut } from '#lib/planning/work-out.ts';
+import type { WorkOutInput } from '#lib/planning/worked-out.ts';
+import { today } from '#lib/services/context.ts';
+import { freePieces, houseFacts, houseModels } from '#lib/services/house-facts.ts';
+import { PAPER_KINDS, type PapersInput, paperOf, planSentence } from '#lib/services/papers-of.ts';
+import { priceOutcome } from '#lib/services/price-outcome.ts';
+import { drawPaper } from '#lib/workers/draw-paper.ts';
+import { planAnswer } from './answer.ts';
+import type { Options } from './arguments.ts';
+import { readInput } from './read-input.ts';
+
+export async function planCommand(options: Options): Promise<number> {
+  const started = performance.now();
+  const read = await readInput(options);
+  if (!read.ok) {
+    process.stderr.write(`${read.reason.sentence}\n`);
+    return 2;
+  }
+  const { context, taken, site } = read.value;
+  const input: WorkOutInput = {
+    lines: uniqueTags(taken.lines),
+    site,
+    models: houseModels(context),
+    free: freePieces(context, rangeOfDays(site.startsOn, site.days)),
+    labour_minor_per_hour: houseFacts(context).labourMinorPerHour,
+    preferences: ['cost', 'pieces', 'time', 'surest'],
+    constraints: NO_CONSTRAINTS,
+    budget: { seconds: 40, nodes: 20_000 },
+  };
+  const intake_ms = performance.now() - started;
+  const worked = await workOut(input, (note) => process.stderr.write(`${note}\n`));
+  const outcome = worked.plans.find(({ preference }) => preference === options.prefer);
+  if (!outcome) throw new Error(`No plan was made for ${options.prefer}.`);
+  const wrong = worked.plans.flatMap((plan) => plan.discrepancies);
+  if (wrong.length > 0) {
+    process.stderr.write(
+      `The independent check did not agree with the plan, so it is not given out:\n${wrong.slice(0, 10).join('\n')}\n`,
+    );
+    return 1;
+  }
+  const house = houseFacts(context);
+  const papers: PapersInput = {
+    number: 'Draft',
+    issuedOn: today(context),
+    house,
+    customer: { name: 'To be named', address: [] },
+    title: options.list,
+    site,
+    models: input.models,
+    lines: input.lines,
+    worked,
+    outcome,
+    price: priceOutcome({ house, models: input.models, site, outcome }),
+    serials: {},
+  };
+  const answer = planAnswer({ taken, papers, intake_ms });
+  if (options.out !== undefined) await writePapers(options.out, papers, answer);
+  process.stdout.write(options.json ? `${JSON.stringify(answer)}\n` : `${summary(papers)}\n`);
+  const asked = input.lines.reduce((sum, line) => sum + line.qty, 0);
+  return outcome.fleet.served === asked && taken.counts.refused === 0 ? 0 : 3;
+}
+
+async function writePapers(folder: string, papers: PapersInput, answer: unknown): Promise<void> {
+  await mkdir(folder, { recursive: true });
+  for (const kind of PAPER_KINDS) {
+    await writeFile(join(folder, `${kind}.pdf`), await drawPaper(paperOf(kind, papers)));
+    process.stderr.write(`${join(folder, `${kind}.pdf`)}\n`);
+  }
+  await writeFile(join(folder, 'plan.json'), `${JSON.stringify(answer, null, 2)}\n`);
+}
+
+function summary(papers: PapersInput): string {
+  const { outcome, worked, price } = papers;
+  const kits = outcome.kits.map((kit) => {
+    const items = kit.items.map(
+      ({ item, count }) => `  ${count} × ${item} ${papers.models.find(({ number }) => number === item)?.name ?? ''}`,
+    );
+    return [`Crew ${kit.crew}: ${(kit.time_s / 3600).toFixed(1)} h, ${kit.mass_kg.toFixed(0)} kg`, ...items].join('\n');
+  });
+  const unserved = worked.unserved
+    .slice(0, 20)
+    .map(({ tag, because }) => `  ${tag}: ${because.map(({ sentence }) => sentence).join(' ')}`);
+  return [
+    planSentence(papers),
+    ...kits,
+    `Price with tax: ${(price.gross_minor / 100).toFixed(2)} ${price.currency} for ${price.days} days`,
+    ...(worked.unserved.length > 0 ? [`Not served (${worked.unserved.length} lines):`, ...unserved] : []),
+    'Figures are estimates until measured: start low, raise the limiter in steps, never past the ceiling.',
+  ].join('\n');
+}

@@ -1,0 +1,113 @@
+/*
+ * Issues a quote: takes the next number or revision, freezes what it was worked from, and keeps the bytes of its four papers.
+ * Invariant: quote and papers are written together; once written the database refuses to change them.
+ * Not here: drafts (draft-paper.ts) and bookings.
+ * Read next: enquiry-papers.ts, read-paper.ts.
+ */
+
+import type { DbOrTx } from '#db/client.ts';
+import { addAuditEntry } from '#db/queries/audit.ts';
+import { changeEnquiry as changeRow } from '#db/queries/enquiries.ts';
+import { peekNumber, takeNumber } from '#db/queries/house.ts';
+import { insertPaper, insertQuote, listQuotes } from '#db/queries/quotes.ts';
+import { addDays } from '#lib/kernel/date-range.ts';
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { drawPaper } from '#lib/workers/draw-paper.ts';
+import { authorise } from './authorise.ts';
+import { type Context, timestamp } from './context.ts';
+import { gatherPapers } from './enquiry-papers.ts';
+import { PAPER_KINDS, type PaperKind, type PapersInput, paperOf } from './papers-of.ts';
+import { sha256 } from './sha256.ts';
+
+export interface IssuedQuote {
+  readonly id: number;
+  readonly number: string;
+  readonly revision: string;
+  readonly total_minor: number;
+  readonly currency: string;
+}
+
+export async function issueQuote(
+  context: Context,
+  input: { readonly enquiryId: number },
+): Promise<Result<IssuedQuote>> {
+  const allowed = authorise(context, 'issue quotes');
+  if (!allowed.ok) return allowed;
+  const next = nextNumber(context.database.db, input.enquiryId);
+  const papers = gatherPapers(context, { enquiryId: input.enquiryId, number: next.printed });
+  if (!papers.ok) return papers;
+  const drawn: { readonly kind: PaperKind; readonly bytes: Buffer }[] = [];
+  for (const kind of PAPER_KINDS)
+    drawn.push({ kind, bytes: Buffer.from(await drawPaper(paperOf(kind, papers.value))) });
+  return context.database.db.transaction(
+    (tx): Result<IssuedQuote> => {
+      // Drawing took a moment: if somebody issued meanwhile the number on the papers would be wrong.
+      if (nextNumber(tx, input.enquiryId).printed !== next.printed) {
+        return failed({
+          code: 'changed-meanwhile',
+          sentence: 'Another quote was issued at the same moment; issue this one again.',
+        });
+      }
+      return ok(write(tx, { context, enquiryId: input.enquiryId, next, papers: papers.value, drawn }));
+    },
+    { behavior: 'immediate' },
+  );
+}
+
+interface NextNumber {
+  readonly number: string;
+  readonly revision: string;
+  readonly printed: string;
+  readonly isNew: boolean;
+}
+
+/** The first quote of an enquiry takes a number of its own; later ones are revisions B, C, … of it. */
+function nextNumber(db: DbOrTx, enquiryId: number): NextNumber {
+  const before = listQuotes(db, enquiryId);
+  const [latest] = before;
+  const number = latest?.number ?? `Q-${String(peekNumber(db, 'quote')).padStart(5, '0')}`;
+  const revision = revisionName(before.length);
+  return { number, revision, printed: `${number} ${revision}`, isNew: latest === undefined };
+}
+
+/** A, B … Z, AA, AB … */
+function revisionName(index: number): string {
+  const letter = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? letter : `${revisionName(Math.floor(index / 26) - 1)}${letter}`;
+}
+
+interface Writing {
+  readonly context: Context;
+  readonly enquiryId: number;
+  readonly next: NextNumber;
+  readonly papers: PapersInput;
+  readonly drawn: readonly { readonly kind: PaperKind; readonly bytes: Buffer }[];
+}
+
+function write(tx: DbOrTx, { context, enquiryId, next, papers, drawn }: Writing): IssuedQuote {
+  if (next.isNew) takeNumber(tx, 'quote');
+  const at = timestamp(context);
+  const { price } = papers;
+  const id = insertQuote(tx, {
+    enquiry_id: enquiryId,
+    number: next.number,
+    revision: next.revision,
+    state: 'issued',
+    issued_on: papers.issuedOn,
+    valid_until: addDays(papers.issuedOn, papers.house.terms.quoteValidDays),
+    total_minor: price.gross_minor,
+    currency: price.currency,
+    frozen_json: JSON.stringify(papers),
+  });
+  for (const { kind, bytes } of drawn)
+    insertPaper(tx, { quote_id: id, kind, bytes, sha256: sha256(bytes), created_at: at });
+  changeRow(tx, { id: enquiryId, at, set: { state: 'quoted' } });
+  addAuditEntry(tx, {
+    at,
+    who: context.actor.name,
+    action: 'quote issued',
+    subject: `enquiry ${enquiryId}`,
+    detail_json: JSON.stringify({ number: next.printed, total_minor: price.gross_minor }),
+  });
+  return { id, number: next.number, revision: next.revision, total_minor: price.gross_minor, currency: price.currency };
+}

@@ -1,0 +1,86 @@
+/*
+ * One line in full: its duty with the calculation, the torque ladder, what the plan does with it, and other assemblies.
+ * Invariant: everything is worked out from the line as it stands now; the plan's part says which plan it is from.
+ * Not here: editing (edit-cells.ts).
+ * Read next: why-part.ts.
+ */
+import { findLine } from '#db/queries/schedule.ts';
+import type { Drawing } from '#lib/documents/drawing.ts';
+import { driveLine } from '#lib/documents/drive-line.ts';
+import { torqueLadder } from '#lib/documents/torque-ladder.ts';
+import type { Duty } from '#lib/duty/duty.ts';
+import type { Assembly } from '#lib/equipment/assembly.ts';
+import type { Preference } from '#lib/equipment/choices.ts';
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { findChoices, type Unserved } from '#lib/kits/find-choices.ts';
+import { listAssemblies } from '#lib/kits/list-assemblies.ts';
+import { authorise } from './authorise.ts';
+import type { Context } from './context.ts';
+import { readEnquiry } from './enquiry-record.ts';
+import { houseModels } from './house-facts.ts';
+import { type LineView, lineView } from './line-view.ts';
+import { readPlan } from './plan-enquiry.ts';
+import { dutyOf, readRecord } from './schedule-record.ts';
+
+export interface LineDetail {
+  readonly line: LineView;
+  readonly duty: Duty;
+  readonly ladder: Drawing;
+  readonly planned: readonly {
+    readonly preference: Preference;
+    readonly crew: number;
+    readonly assembly: Assembly;
+    readonly picture: Drawing;
+  }[];
+  readonly assemblies: readonly Assembly[];
+  readonly more: number;
+  readonly unserved: Pick<Unserved, 'because' | 'repairs'> | null;
+}
+
+const ASSEMBLIES_SHOWN = 12;
+
+export function openLine(
+  context: Context,
+  input: { readonly enquiryId: number; readonly lineId: number },
+): Result<LineDetail> {
+  const allowed = authorise(context, 'read enquiries');
+  if (!allowed.ok) return allowed;
+  const enquiry = readEnquiry(context, input.enquiryId);
+  if (!enquiry.ok) return enquiry;
+  const row = findLine(context.database.db, input);
+  if (!row)
+    return failed({ code: 'no-such-line', sentence: 'That line is not there any more; go back to the schedule.' });
+  const { site, constraints, row: enquiryRow } = enquiry.value;
+  const record = readRecord(row);
+  const duty = dutyOf({ record, site, siteKey: enquiryRow.site_json });
+  const models = houseModels(context);
+  const lineDuty = { line: record.line, duty };
+  const listed = listAssemblies({ lineDuty, site, models, constraints, limit: ASSEMBLIES_SHOWN });
+  const planned = plannedFor(context, { ...input, tag: record.line.tag }).map((part) => ({
+    ...part,
+    picture: driveLine({ assembly: part.assembly, models, line: record.line, duty, system: 'si' }),
+  }));
+  const shown = planned[0]?.assembly ?? listed.assemblies[0];
+  const none =
+    listed.assemblies.length === 0
+      ? findChoices({ lines: [lineDuty], site, models, constraints }).unserved[0]
+      : undefined;
+  return ok({
+    line: lineView(record, duty),
+    duty,
+    ladder: torqueLadder({ duty, system: 'si', ...(shown ? { assembly: shown, models } : {}) }),
+    planned,
+    assemblies: listed.assemblies,
+    more: listed.more,
+    unserved: none ? { because: none.because, repairs: none.repairs } : null,
+  });
+}
+
+function plannedFor(context: Context, key: { readonly enquiryId: number; readonly tag: string }) {
+  const worked = readPlan(context, key.enquiryId);
+  return (worked?.plans ?? []).flatMap((plan) => {
+    const part = plan.lines.find((line) => line.tag === key.tag)?.parts[0];
+    const assembly = part ? plan.assemblies[part.assembly] : undefined;
+    return part && assembly ? [{ preference: plan.preference, crew: part.crew, assembly }] : [];
+  });
+}

@@ -1,0 +1,271 @@
+/*
+ * Makes the papers of a worked-out enquiry as view models: quote, packing list, site sheet, calculation sheet.
+ * Invariant: the same worked-out enquiry, house and date give the same papers.
+ * Not here: drawing them (lib/workers) and keeping them (issue-quote.ts).
+ * Read next: ../documents/paper-inputs.ts.
+ */
+import type { HouseFacts } from '#lib/contracts/house.ts';
+import { calculationPaper } from '#lib/documents/calculation-paper.ts';
+import { packingPaper } from '#lib/documents/packing-paper.ts';
+import type { Paper } from '#lib/documents/paper.ts';
+import type {
+  CaseInput,
+  CustomerInput,
+  KitInput,
+  PaperContext,
+  PaperLine,
+  PriceInput,
+  UnservedLine,
+} from '#lib/documents/paper-inputs.ts';
+import { quotePaper } from '#lib/documents/quote-paper.ts';
+import { sitePaper } from '#lib/documents/site-paper.ts';
+import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
+import type { Site } from '#lib/duty/site.ts';
+import type { Model } from '#lib/equipment/model.ts';
+import { addDays, type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';
+import { caseKinds } from '#lib/packing/case-kinds.ts';
+import { packCases } from '#lib/packing/pack-cases.ts';
+import { pieceOf } from '#lib/packing/piece.ts';
+import type { PlanOutcome, WorkedOut } from '#lib/planning/worked-out.ts';
+import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
+
+export const PAPER_KINDS = ['quote', 'packing-list', 'site-sheet', 'calculation'] as const;
+export type PaperKind = (typeof PAPER_KINDS)[number];
+
+export interface PapersInput {
+  readonly number: string;
+  readonly issuedOn: IsoDate;
+  readonly house: HouseFacts;
+  readonly customer: CustomerInput;
+  readonly title: string;
+  readonly site: Site;
+  readonly models: readonly Model[];
+  readonly lines: readonly ScheduleLine[];
+  readonly worked: WorkedOut;
+  readonly outcome: PlanOutcome;
+  readonly price: PricedPlan;
+  /** Serial numbers held for it, by model; empty before a booking. */
+  readonly serials: Readonly<Record<string, readonly string[]>>;
+}
+
+export function paperOf(kind: PaperKind, input: PapersInput): Paper {
+  const context = paperContext(input);
+  switch (kind) {
+    case 'quote':
+      return quotePaper({
+        context,
+        lines: paperLines(input),
+        unserved: unservedLines(input),
+        kits: kitInputs(input),
+        price: priceInput(input),
+        planSentence: planSentence(input),
+        validUntil: addDays(input.issuedOn, input.house.terms.quoteValidDays),
+        exclusions: EXCLUSIONS,
+        terms: input.house.terms.text,
+      });
+    case 'packing-list':
+      return packingPaper({
+        context,
+        bookingNumber: input.number,
+        depot: input.house.depots[0]?.name ?? input.house.name,
+        transport: input.site.transport,
+        cases: caseInputs(input),
+      });
+    case 'site-sheet':
+      return sitePaper({ context, lines: paperLines(input).filter(({ assembly }) => assembly !== null) });
+    case 'calculation':
+      return calculationPaper({ context, lines: paperLines(input) });
+  }
+}
+
+const EXCLUSIONS: readonly string[] = [
+  'Operating, isolating, draining or repairing valves, unless the scope above says otherwise.',
+  'Permits, traffic management, confined-space entry and gas testing.',
+  'Damage to valves, spindles, gearboxes or pipework that are worn, corroded or seized.',
+  'Fuel, compressed air and mains supply on site.',
+];
+
+function paperContext({ number, issuedOn, house, customer, title, site, models }: PapersInput): PaperContext {
+  return {
+    number,
+    issuedOn,
+    system: 'si',
+    house: {
+      name: house.name,
+      address: house.address,
+      phone: house.telephone,
+      email: house.email,
+      taxNumber: house.registration,
+    },
+    customer,
+    site: {
+      name: site.name ?? title,
+      window: rangeOfDays(site.startsOn, site.days),
+      crews: site.crews,
+      personsPerCrew: site.personsPerCrew,
+      shiftHours: site.shiftHours,
+      operated: site.operated,
+      facts: siteFacts(site),
+    },
+    models,
+  };
+}
+
+function siteFacts(site: Site): readonly string[] {
+  return [
+    `Power sources allowed: ${site.sourcesAllowed.join(', ')}`,
+    ...(site.zone === undefined ? [] : [`Zone ${site.zone}`]),
+    ...(site.enclosed ? ['Enclosed place'] : []),
+    ...site.houseRules.map((rule) => rule.sentence),
+  ];
+}
+
+function paperLines({ lines, worked, outcome }: PapersInput): readonly PaperLine[] {
+  const planned = new Map(outcome.lines.map((line) => [line.tag, line]));
+  const classOf = new Map(worked.unserved.map(({ tag, classId }) => [tag, classId]));
+  const duties = new Map(worked.duties.map((duty) => [duty.tag, duty]));
+  return lines.flatMap((line) => {
+    const duty = duties.get(line.tag);
+    if (!duty) return [];
+    const plan = planned.get(line.tag);
+    const part = plan?.parts[0];
+    return [
+      {
+        classId: plan?.classId ?? classOf.get(line.tag) ?? line.tag,
+        line,
+        duty,
+        assembly: outcome.assemblies[part?.assembly ?? ''] ?? null,
+        ...(part ? { crew: part.crew + crewOffset(outcome) } : {}),
+      },
+    ];
+  });
+}
+
+/** Crews are counted from 1 on paper, whatever the plan counts from. */
+export function crewOffset(outcome: PlanOutcome): number {
+  return outcome.kits.some((kit) => kit.crew === 0) ? 1 : 0;
+}
+
+const NOT_ENOUGH = {
+  id: 'not-in-the-time-or-stock',
+  severity: 'refusal',
+  about: ['crews', 'days', 'stock'],
+  sentence:
+    'Equipment fits this line, but the crews, days or pieces free on these dates do not reach for all of its valves.',
+  source: 'the plan and its bound',
+} as const;
+
+function unservedLines({ lines, worked, outcome }: PapersInput): readonly UnservedLine[] {
+  const qty = new Map(lines.map((line) => [line.tag, line.qty]));
+  const none = worked.unserved.map(({ tag, because, repairs }) => ({
+    tag,
+    qty: qty.get(tag) ?? 1,
+    because,
+    repairs: repairs.map(({ sentence }) => ({ sentence })),
+  }));
+  const short = outcome.lines
+    .filter((line) => line.served < line.asked)
+    .map((line) => ({
+      tag: line.tag,
+      qty: line.asked - line.served,
+      because: [NOT_ENOUGH],
+      repairs: [{ sentence: 'Allow more days, another crew, or other dates.' }],
+    }));
+  return [...none, ...short];
+}
+
+function kitInputs({ outcome, serials }: PapersInput): readonly KitInput[] {
+  return outcome.kits.map((kit) => ({
+    crew: kit.crew + crewOffset(outcome),
+    items: kit.items.map(({ item, count }) => ({
+      number: item,
+      count,
+      ...(serials[item] ? { serials: serials[item] } : {}),
+    })),
+    hours: kit.time_s / 3600,
+    valves: outcome.work.filter((work) => work.crew === kit.crew).reduce((sum, work) => sum + work.qty, 0),
+    mass_kg: kit.mass_kg,
+  }));
+}
+
+export function planSentence({ outcome, site }: Pick<PapersInput, 'outcome' | 'site'>): string {
+  const { fleet } = outcome;
+  const proof =
+    fleet.proof === 'proven' ? 'proven' : `within ${(fleet.gap * 100).toFixed(2)} % of the bound (${fleet.proof})`;
+  const wish = { cost: 'least cost', pieces: 'fewest pieces', time: 'shortest time', surest: 'the surest first visit' }[
+    fleet.preference
+  ];
+  return `${fleet.served} of ${fleet.asked} valves that equipment fits are served by ${site.crews} ${site.crews === 1 ? 'crew' : 'crews'} in ${site.days} ${site.days === 1 ? 'day' : 'days'}; chosen for ${wish}, ${proof}.`;
+}
+
+function priceInput({ price, house }: PapersInput): PriceInput {
+  return {
+    currency: price.currency,
+    days: price.days,
+    lines: price.lines.map((line) => ({
+      label: line.number === '' ? line.name : `${line.name} (${line.number})`,
+      how: line.sentence,
+      quantity: line.quantity,
+      amount_minor: line.net_minor,
+      taxCategory: line.tax,
+    })),
+    taxes: price.taxes.map((tax) => ({
+      category: tax.code,
+      label: tax.name,
+      rate_percent: tax.percent,
+      base_minor: tax.taxable_minor,
+      tax_minor: tax.tax_minor,
+    })),
+    net_minor: price.net_minor,
+    tax_minor: price.tax_minor,
+    total_minor: price.gross_minor,
+    ...(price.deposit_minor > 0 ? { deposit_minor: price.deposit_minor } : {}),
+    waiverExclusions: house.pricing.waiver.leavesOut,
+  };
+}
+
+function caseInputs(input: PapersInput): readonly CaseInput[] {
+  const models = new Map(input.models.map((model) => [model.number, model]));
+  const left = new Map(Object.entries(input.serials).map(([number, serials]) => [number, [...serials]]));
+  let label = 0;
+  return input.outcome.kits.flatMap((kit) => {
+    const pieces = kit.items.flatMap(({ item, count }) => {
+      const model = models.get(item);
+      return model
+        ? Array.from({ length: count }, () => pieceOf({ model, serial: left.get(item)?.shift() ?? null }))
+        : [];
+    });
+    const cases = packCases({
+      pieces,
+      liftLimit: input.house.liftLimit,
+      cases: caseKinds(input.models),
+      transport: input.site.transport,
+    });
+    return cases.map((packed) => {
+      label += 1;
+      return {
+        number: packed.name === 'loose' ? `${label} (loose)` : String(label),
+        crew: kit.crew + crewOffset(input.outcome),
+        contents: contentsOf(packed.pieces),
+        mass_kg: packed.mass,
+        lift: packed.lift.mark,
+        energy_wh: packed.wattHours,
+        dangerousGoods: packed.dangerousGoods.map(({ sentence }) => sentence),
+      };
+    });
+  });
+}
+
+function contentsOf(pieces: ReturnType<typeof packCases>[number]['pieces']): CaseInput['contents'] {
+  const numbers = [...new Set(pieces.map(({ number }) => number))];
+  return numbers.map((number) => {
+    const same = pieces.filter((piece) => piece.number === number);
+    return {
+      number,
+      name: same[0]?.name ?? number,
+      count: same.length,
+      serials: same.flatMap(({ serial }) => (serial === null ? [] : [serial])),
+      mass_kg: same.reduce((sum, piece) => sum + piece.mass, 0),
+    };
+  });
+}

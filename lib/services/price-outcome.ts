@@ -1,0 +1,42 @@
+/*
+ * Prices a plan by the house's terms: what the crews carry, the days charged, waiver, delivery, labour where operated, tax.
+ * Invariant: labour is priced only where our own people work; otherwise it steers the plan and is not charged.
+ * Not here: discounts and manual lines.
+ * Read next: ../pricing/price-plan.ts.
+ */
+import type { HouseFacts } from '#lib/contracts/house.ts';
+import type { Site } from '#lib/duty/site.ts';
+import type { Model } from '#lib/equipment/model.ts';
+import { rangeOfDays } from '#lib/kernel/date-range.ts';
+import type { PlanOutcome } from '#lib/planning/worked-out.ts';
+import { chargeableDays } from '#lib/pricing/chargeable-days.ts';
+import { pricePlan } from '#lib/pricing/price-plan.ts';
+import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
+
+interface Pricing {
+  readonly house: HouseFacts;
+  readonly models: readonly Model[];
+  readonly site: Site;
+  readonly outcome: PlanOutcome;
+}
+
+export function priceOutcome({ house, models, site, outcome }: Pricing): PricedPlan {
+  const counts = new Map<string, number>();
+  for (const { item, count } of outcome.kits.flatMap((kit) => kit.items))
+    counts.set(item, (counts.get(item) ?? 0) + count);
+  const window = rangeOfDays(site.startsOn, site.days);
+  const hours = outcome.kits.reduce((sum, kit) => sum + kit.time_s, 0) / 3600;
+  return pricePlan({
+    items: models.flatMap((model) => {
+      const count = counts.get(model.number);
+      return count === undefined ? [] : [{ model, count }];
+    }),
+    days: chargeableDays({ window, rule: house.charging, transitDays: 0 }).days,
+    terms: house.pricing,
+    waiver: 'taken',
+    deliveryBand: house.deliveryBands[0] ?? null,
+    labour: site.operated ? { hours, minor_per_hour: house.labourMinorPerHour } : null,
+    discount: null,
+    deposit: house.deposit,
+  });
+}
