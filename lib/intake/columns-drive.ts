@@ -140,7 +140,7 @@ export const DRIVE_COLUMNS: readonly ColumnSpec[] = [
     help: 'Square or diameter of the extension spindle.',
     howToMeasure: 'Caliper.',
     unknown: 'The weaker of the common sizes is taken.',
-    aliases: 'spindle size|extension spindle size|spindle diameter|extension size|gestänge|einbaugarnitur'.split('|'),
+    aliases: 'spindle size|extension spindle size|extension size|gestänge|einbaugarnitur'.split('|'),
     reading: lengthReading({ low: 0.008, high: 0.2 }),
   },
   {

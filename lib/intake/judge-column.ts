@@ -14,7 +14,7 @@ import { readLine } from './read-line.ts';
 import { ratingOf } from './read-rating.ts';
 import { readSizeText } from './read-size.ts';
 import { recogniseKind } from './recognise-kind.ts';
-import { withUnit } from './take-cells.ts';
+import { turnedByHeader, withUnit } from './take-cells.ts';
 
 const SAMPLE = 120;
 const TAKEN_AS_TEXT: ReadonlySet<Field> = new Set(['tag', 'location', 'notes', 'photo', 'remark', 'ignore']);
@@ -40,15 +40,18 @@ export function sampleColumn(
 /** Share of the sample that can be read as the column; 1 for columns that take any text. */
 export function readableShare(
   sample: readonly string[],
-  question: { readonly column: Field; readonly unit?: string | undefined },
+  question: { readonly column: Field; readonly header: string; readonly unit?: string | undefined },
 ): number {
-  const { column, unit } = question;
+  const { column, header, unit } = question;
   if (sample.length === 0 || column === 'remark' || column === 'ignore' || TAKEN_AS_TEXT.has(column)) return 1;
-  const read = sample.filter((cell) => isReadable(column, withUnit({ text: cell, column, unit })));
+  const read = sample.filter((cell) =>
+    isReadable(column, withUnit({ text: turnedByHeader({ header, field: column, text: cell }), column, unit })),
+  );
   return read.length / sample.length;
 }
 
 function isReadable(column: Column, text: string): boolean {
+  if (column === 'valve_type') return recogniseKind(text) !== null;
   const { problems } = readLine({ row: 0, cells: { [column]: text } });
   return !problems.some((problem) => problem.column === column && UNREADABLE_CODES.has(problem.code));
 }

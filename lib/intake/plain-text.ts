@@ -4,12 +4,14 @@
  * Not here: words and their meaning (choice-words.ts, recognise-kind.ts).
  * Read next: match-header.ts.
  */
+import { plainFractions } from '#lib/units/parse-number.ts';
+
 const PRINTABLE_ASCII = /^[\x20-\x5e\x60-\x7e]*$/;
 
 /** Lower case, no accents, single spaces. */
 export function plainText(text: string): string {
   if (PRINTABLE_ASCII.test(text)) return text.toLowerCase().replace(/ {2,}/g, ' ').trim();
-  return text
+  return plainFractions(text)
     .normalize('NFKD')
     .replace(/[\u0300-\u036f]/g, '')
     .replace(/ß/g, 'ss')

@@ -51,7 +51,7 @@ export function chooseWord<Value extends string>(text: string, choice: Choice<Va
 
 export function readYesNo(context: CellContext, column: Column): Fact<boolean> | undefined {
   const answer = readChoice(context, column, YES_NO_WORDS);
-  return answer && fact(answer.value === 'yes', answer);
+  return answer && fact(answer.value === 'yes', { basis: answer.basis, source: answer.source });
 }
 
 /** A quantity in the SI unit that the column's dimension has. */
@@ -74,7 +74,7 @@ export function readQuantity<U extends Unit>(context: CellContext, column: Colum
   if (fitting.read.ambiguousNumber)
     reportAmbiguous(context, column, formatQuantity({ value: fitting.read.nominal, unit, system: 'si' }));
   const origin = originOf(context, column);
-  const bare = fitting.read.unitText === '' && fitting.bareUnit !== '1';
+  const bare = fitting.read.unitText === '' && !['1', 'turn'].includes(fitting.bareUnit);
   const source = bare ? `${origin.source.slice(0, -1)}, no unit given, read as ${fitting.bareUnit}.` : origin.source;
   return known(unit, fitting.read, { ...origin, source: source + hedgeText(fitting.read) });
 }

@@ -34,10 +34,10 @@ export function readRating(context: CellContext): Fact<string> | undefined {
     report(context, {
       code: 'rating-two-values',
       column: 'rating',
-      sentence: `Rating ${quoted(text)} names two ratings; the lower is taken: ${rating.text}.`,
+      sentence: `Rating ${quoted(text)} can mean two ratings; the lower is taken: ${rating.text}.`,
       remedy: 'Write the one that is cast on the body.',
     });
-    return fact(rating.text, { ...origin, source: `${origin.source} It names two ratings; the lower is taken.` });
+    return fact(rating.text, { ...origin, source: `${origin.source} It can mean two ratings; the lower is taken.` });
   }
   if (rating.doubt === 'not standard') {
     report(context, {
@@ -90,7 +90,7 @@ function lowerOf(a: string | undefined, b: string | undefined, prefix: string): 
 }
 
 function bareRating(value: number): Rating {
-  if (value === 400) return { text: 'PN 400', doubt: 'two values' };
+  if (value === 400) return { text: 'Class 400', doubt: 'two values' };
   if (PN_VALUES.has(value)) return { text: `PN ${value}` };
   if (CLASS_VALUES.has(value)) return classRating(value);
   return value > 100

@@ -43,6 +43,8 @@ export function readSizeText(input: string): SizeAnswer {
     .replace(/^(?:size|dia(?:m(?:eter)?)?\.?|nominal|d\s*=|valve)\s*/, '')
     .replace(/\s*(?:dia(?:m(?:eter)?)?\.?|nominal|valve)$/, '')
     .trim();
+  const slash = /^(?:dn\s*)?(\d{2,4})\s*\/\s*(?:dn\s*)?(\d{2,4})(?:\s*mm)?$/.exec(text);
+  if (slash) return readPair([slash[1], slash[2]]);
   const pair = /^(.+?)\s*(?:x|×|\*|\bby\b)\s*(.+?)(?:\s*(?:x|×|\*|\bby\b)\s*(.+))?$/.exec(text);
   if (pair) return readPair([pair[1], pair[2], pair[3]]);
   const dn = /^(?:dn|d\.n\.|nd|ду)\s*[.:]?\s*(.+)$/.exec(text);
@@ -101,8 +103,7 @@ function readBare(value: number, ambiguous: boolean): SizeAnswer {
 function readMm(text: string): SizeAnswer {
   const range = parseQuantityRange({ text, dimension: 'length', bareUnit: 'mm' });
   if (!range.ok) {
-    const pair = /^(\d+)\s*[/]\s*(?:dn)?\s*(\d+)$/.exec(text);
-    return pair ? readPair([pair[1], pair[2]]) : { kind: 'unreadable' };
+    return { kind: 'unreadable' };
   }
   const low = fromMm(range.value.low * 1000);
   const high = fromMm(range.value.high * 1000);

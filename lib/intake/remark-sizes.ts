@@ -20,7 +20,7 @@ export interface RemarkSize {
 
 const NUMBER = String.raw`\d+[ ]\d+\/\d+|\d+[&-]\d+\/\d+|\d+\/\d+|\d+ ?and ?(?:a )?half|\d+(?:[.,]\d+)?`;
 const UNIT = String.raw`mm|"|inch(?:es)?\b|ins?\b`;
-const SIZE = String.raw`(?:(dn|nb|nps)\s?)?(?<![\d.,\p{L}]|pn\s?)(${NUMBER})\s*(${UNIT})?(?![\d%])`;
+const SIZE = String.raw`(?:\b(dn|nb|nps)\s?|(?<![\d.,\p{L}]|pn\s?))(${NUMBER})\s*(${UNIT})?(?![\d%])`;
 const PAIR = new RegExp(
   String.raw`(?<![\d.,])(${NUMBER})\s*(${UNIT})?\s*(?:x|×|\bby|by)\s*(${NUMBER})\s*(${UNIT})?(?:\s*(?:x|×|by)\s*(${NUMBER})\s*(${UNIT})?)?`,
   'gu',
@@ -47,6 +47,7 @@ function fragmentSizes(fragment: string): readonly RemarkSize[] {
   const sizes: RemarkSize[] = [];
   let text = plainText(fragment)
     .replace(/[“”″]|''/g, '"')
+    .replace(/\b(valve|vavle)?(on|of|off|to|from)(?=\d)/g, '$1 $2 ')
     .replace(TANKS, (found) => (/^\s*from/.test(found) ? ' from § ' : ' § '))
     .replace(COUNTS, ' ');
   const pipeLabel = /^pipe ?(?:d|s)[a-z]*:\s*(.+)$/.exec(text);

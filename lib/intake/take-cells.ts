@@ -127,7 +127,11 @@ export function plainNumber(text: string): string {
 }
 
 /** Headers that ask a question: `Clockwise to close: yes`, `Normally open: no`, `Open direction: left`. */
-function turnedByHeader(cell: { readonly header: string; readonly field: Column; readonly text: string }): string {
+export function turnedByHeader(cell: {
+  readonly header: string;
+  readonly field: Column;
+  readonly text: string;
+}): string {
   const { field, text } = cell;
   if (field !== 'closes' && field !== 'normal_position' && field !== 'position') return text;
   const key = headerKey(cell.header);

@@ -9,7 +9,7 @@ import { parseNumber } from '#lib/units/parse-number.ts';
 import type { Cells } from './columns.ts';
 import type { IntakeProblem as Problem } from './intake-problem.ts';
 import { isNps } from './nominal-sizes.ts';
-import { isMissing, plainText, quoted, tidyCell } from './plain-text.ts';
+import { plainText, quoted, tidyCell } from './plain-text.ts';
 import { type Mapping, unitsRow } from './propose-mapping.ts';
 import { isBlankRow, type RawRow, type RawTable } from './raw-table.ts';
 import { readLine } from './read-line.ts';
@@ -108,7 +108,7 @@ function takeRow(parts: {
   const mapped = mapping.columns.filter((column) => column.field !== 'ignore');
   const sorted = sortRow({
     cells,
-    filledCells: row.cells.filter((cell) => !isMissing(cell)).length,
+    filledCells: row.cells.filter((cell) => cell.trim() !== '').length,
     mappedColumns: mapped.length,
   });
   if (sorted.kind === 'refused') {
