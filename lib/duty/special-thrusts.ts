@@ -51,7 +51,7 @@ export function globeThrusts(given: ThrustGiven, parts: Parts): ThrustPair {
     },
     evaluate: (at) => seatingLoad({ seatDiameter: metres(at('diameter')), lineLoad: ratio(at('lineLoad')) }),
   });
-  const ways = flowWays(line.notes);
+  const ways = flowSides(line.notes);
   const one = (movement: Movement): Known<'N'> =>
     eitherWay(
       sheet,
@@ -121,7 +121,8 @@ function eitherWay(sheet: Sheet, movement: Movement, each: readonly Known<'N'>[]
   });
 }
 
-function flowWays(notes: string | undefined): readonly ('under' | 'over')[] {
+/** Which side of the disc the pressure comes from, as far as the notes say it. */
+export function flowSides(notes: string | undefined): readonly ('under' | 'over')[] {
   if (notes !== undefined && /(flow|pressure)\s+(from\s+)?(under|below)|under (the )?(disc|plug|seat)/i.test(notes))
     return ['under'];
   if (notes !== undefined && /(flow|pressure)\s+(from\s+)?(over|above)|over (the )?(disc|plug|seat)/i.test(notes))

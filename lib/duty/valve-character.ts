@@ -107,7 +107,7 @@ function settingOf({
   return kind === 'rising through the wheel' && !/water/i.test(medium) && !/PN/i.test(rating) ? 'plant' : 'waterworks';
 }
 
-function isBuried(line: ScheduleLine): boolean {
+export function isBuried(line: ScheduleLine): boolean {
   if (line.place.depthToNut !== undefined || line.place.surfaceBox !== undefined) return true;
   const text = `${line.place.location ?? ''} ${line.notes ?? ''} ${line.place.surface?.value ?? ''}`;
   return /buried|not visible|invisible|covered|under(ground| the road)|surface box|street box|valve box/i.test(text);
