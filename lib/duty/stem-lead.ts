@@ -63,17 +63,19 @@ export function leadOf({
   }
   const turns = line.torque.turns;
   if (turns !== undefined && !character.geared) {
-    const cap = majorDiameter.high * 0.9;
-    const fromTurns = calculate(sheet, {
+    return calculate(sheet, {
       id: 'lead',
       name: 'Lead',
-      formula: 'l = s/N',
+      formula: 'l = s/N, at most 0.9·d',
       unit: 'm',
-      source: 'Geometry.',
-      terms: { travel: term('s', 'travel', travel), turns: withEffect('lowers', term('N', 'stated turns', turns)) },
-      evaluate: (at) => at('travel') / at('turns'),
+      source: 'Geometry; a lead near the diameter of the stem is not met on valves.',
+      terms: {
+        travel: term('s', 'travel', travel),
+        turns: withEffect('lowers', term('N', 'stated turns', turns)),
+        diameter: term('d', 'outside of the thread', majorDiameter),
+      },
+      evaluate: (at) => Math.min(at('travel') / at('turns'), at('diameter') * 0.9),
     });
-    if (fromTurns.high <= cap) return fromTurns;
   }
   const starts = line.stem.threadStarts;
   if (starts !== undefined)
