@@ -8,6 +8,7 @@
 import { strokeWork } from '#lib/engineering/turns.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import { newtonMetres, turns as turnsOf } from '#lib/units/quantity.ts';
+import { raiseGuessedBounds } from './borne-torque.ts';
 import type { Direction, DirectionDuty, Duty, TorqueBound } from './duty.ts';
 import { gripOf, wheelOf } from './grip.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
@@ -62,7 +63,8 @@ function workOut({
   const given = { line, character, loads, sheet, wheel };
   const work = workOfValve(given);
   const known: readonly TorqueBound[] = [...inputBounds(given), ...work.bounds];
-  const bounds = known.length > 0 ? known : [handBound(given)];
+  const guessed = known.length > 0 ? known : [handBound(given)];
+  const bounds = raiseGuessedBounds({ bounds: guessed, line, character, sheet });
   const opening = directionDuty({ line, sheet, work, bounds }, 'opening');
   const closing = directionDuty({ line, sheet, work, bounds }, 'closing');
   return { character, loads, wheel, work, bounds, opening, closing, turns: chosenTurns({ line, sheet, work }) };

@@ -66,6 +66,8 @@ export const HOUSE_CONSTANTS = {
   /** Old, corroded or stiff: weaker than any table. */
   oldStrength: constant('1', 0.6, 0.8, 1, common('Strength that age and corrosion leave')),
   soundStrength: constant('1', 1, 1, 1, common('Strength of a sound part')),
+  /** A sound valve that is said to be moved with a torque bears so much of it. */
+  borneMargin: constant('1', 1.5, 1.5, 1.5, common('What a sound valve bears against the torque that moves it')),
   yearsUntilOld: constant('1', 30, 30, 30, common('Years from which a valve counts as old')),
   /** Two hands on the bar of a key, each at half its length. */
   keyBarRadius: constant('m', 0.3, 0.4, 0.5, common('Half of the bar of a valve key')),

@@ -21,6 +21,7 @@ interface Candidate {
 
 /** Below this nothing is worth a trip. */
 const LEAST_GAIN = 0.02;
+const ASK_FOR_CEILING = 'Ask the maker or the owner for the highest torque that the valve may see.';
 const MEASURED: Origin = { basis: 'measured', source: 'Tried out: as if it had been measured.' };
 
 export function measureFirst({
@@ -44,7 +45,15 @@ export function measureFirst({
     const gain = now - width(tryOut(tried));
     if (gain > LEAST_GAIN && (best === null || gain > best.gain)) best = { gain, sentence };
   }
-  return best?.sentence ?? null;
+  const ceiling = ceilingGain({ line, duty });
+  return ceiling > LEAST_GAIN && ceiling > (best?.gain ?? 0) ? ASK_FOR_CEILING : (best?.sentence ?? null);
+}
+
+/** A stated highest torque at the likely ceiling would cut the range of the ceiling off there. */
+function ceilingGain({ line, duty }: { readonly line: ScheduleLine; readonly duty: Narrowness }): number {
+  if (line.torque.max !== undefined) return 0;
+  const { low, nominal, high } = duty.opening.neverExceed.torque;
+  return span({ low, high }) - span({ low, high: nominal });
 }
 
 /** An unknown kind of valve: how much wider the answer is when the other common kinds are covered too. */
@@ -149,15 +158,6 @@ const CANDIDATES: readonly Candidate[] = [
             },
           }
         : null,
-  },
-  {
-    sentence: 'Ask the maker or the owner for the highest torque that the valve may see.',
-    apply: (line, likely) => {
-      const limit = likely('never-exceed-opening');
-      return line.torque.max !== undefined || limit === null
-        ? null
-        : { ...line, torque: { ...line.torque, max: exact('N·m', limit) } };
-    },
   },
   {
     sentence: 'Count the turns of a full stroke.',

@@ -104,13 +104,11 @@ function quarterTurn(given: BoundGiven, factors: StartingFactors): ValveWork {
 function screw(given: BoundGiven, factors: StartingFactors): ValveWork {
   const { character, sheet, line } = given;
   const stem = valveStem(given);
-  const thrusts = stemThrusts({ ...given, stem });
-  const torque = {
-    opening: screwTorque({ ...given, stem, thrusts, factors }, 'opening'),
-    closing: screwTorque({ ...given, stem, thrusts, factors }, 'closing'),
-  };
-  const stemTurns = screwTurns({ ...given, stem });
-  const bounds = stemBounds({ ...given, stem });
+  const withStem = { ...given, stem };
+  const whole = { ...withStem, thrusts: stemThrusts(withStem), factors };
+  const torque = { opening: screwTorque(whole, 'opening'), closing: screwTorque(whole, 'closing') };
+  const stemTurns = screwTurns(withStem);
+  const bounds = stemBounds(withStem);
   const independent = line.torque.turns === undefined ? stemTurns : turnsWithout(given);
   const shared = { factors, thread: dutyThread(stem), stem };
   if (!character.geared)

@@ -372,6 +372,20 @@ describe('what the valve must never see', () => {
     expect(limit.high / 1.3558).toBeLessThanOrEqual(301);
     expect(limit.basis).toBe('rule of thumb');
   });
+  it('a guessed bound below the torque that is said to move the valve is raised, with a finding; a stated one never is', () => {
+    const penstock: Partial<ScheduleLine> = {
+      valveType: sayFact('penstock'),
+      size: say('m', 3),
+      torque: { gearbox: sayFact('bevel'), starting: say('N·m', 2600) },
+      interface: { drivenBy: sayFact('gearbox nut') },
+    };
+    const raised = dutyOf(penstock);
+    expect(findingIds(raised)).toContain('bound-below-stated-torque');
+    expect(raised.opening.neverExceed.torque.low).toBe(3900);
+    const stated = dutyOf({ ...penstock, torque: { ...penstock.torque, max: say('N·m', 2000) } });
+    expect(stated.opening.neverExceed).toMatchObject({ kind: 'stated', torque: { high: 2000 } });
+    expect(stated.findings.find(({ id }) => id === 'limiter-window-empty-opening')?.severity).toBe('refusal');
+  });
   it('an empty window is a refusal only when even the lowest start is above the highest ceiling', () => {
     const withMax = (max: number) => dutyOf({ ...wedge, torque: { max: say('N·m', max) } });
     const severity = (duty: Duty) => duty.findings.find(({ id }) => id === 'limiter-window-empty-opening')?.severity;
