@@ -4,7 +4,7 @@
  * Not here: what each header means (match-header.ts).
  * Read next: propose-mapping.ts.
  */
-import { matchHeader } from './match-header.ts';
+import { matchKnownHeader } from './match-header.ts';
 import { tidyCell } from './plain-text.ts';
 import { isBlankRow, type RawRow, type RawTable } from './raw-table.ts';
 import { recogniseKind } from './recognise-kind.ts';
@@ -34,8 +34,8 @@ function headerScore(row: RawRow): number {
   let count = 0;
   for (const cell of cells) {
     if (cell.length > 60 || isValue(cell)) continue;
-    const match = matchHeader(cell);
-    if (match === null || match.confidence === 'guess') continue;
+    const match = matchKnownHeader(cell);
+    if (match === null) continue;
     count += 1;
     known.add(match.field);
   }

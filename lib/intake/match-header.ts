@@ -47,12 +47,30 @@ const PHRASES: readonly (readonly [phrase: string, field: Field])[] = [
   .filter(([phrase]) => phrase.length >= 5 || phrase.includes(' '))
   .toSorted((a, b) => b[0].length - a[0].length);
 
-const ANY_DIMENSION: readonly Dimension[] = [...new Set(UNITS.map((unit) => unit.dimension))];
+const PHRASES_BY_WORD = groupBy(PHRASES, ([phrase]) => phrase.split(' ')[0] ?? '');
 
 /** Shapefiles cut names at ten characters; shorter starts say too little. */
 const SHORTEST_CUT = 7;
+const KEYS_BY_START = groupBy(KEYS, (key) => key.slice(0, SHORTEST_CUT));
+
+const ANY_DIMENSION: readonly Dimension[] = [...new Set(UNITS.map((unit) => unit.dimension))];
+
+function groupBy<Item>(items: readonly Item[], keyOf: (item: Item) => string): ReadonlyMap<string, readonly Item[]> {
+  const groups = new Map<string, Item[]>();
+  for (const item of items) {
+    const group = groups.get(keyOf(item));
+    if (group === undefined) groups.set(keyOf(item), [item]);
+    else group.push(item);
+  }
+  return groups;
+}
 
 export function matchHeader(header: string): HeaderMatch | null {
+  return matchKnownHeader(header) ?? misspelt(splitUnit(header)?.base ?? header);
+}
+
+/** Without guesses at misspelt names: for finding the row of headers among rows of values. */
+export function matchKnownHeader(header: string): HeaderMatch | null {
   const whole = headerKey(header);
   if (whole === '') return null;
   const exact = INDEX.get(whole);
@@ -73,8 +91,7 @@ export function matchHeader(header: string): HeaderMatch | null {
       unit: split.unit,
     };
   }
-  const base = split?.base ?? header;
-  return cutShort(header) ?? cutShort(base) ?? within(header, split) ?? misspelt(base);
+  return cutShort(header) ?? cutShort(split?.base ?? header) ?? within(header, split);
 }
 
 /** `DN` and `NB` name millimetres, `NPS` inches, and one utility name its unit in full. */
@@ -126,7 +143,8 @@ export function dimensionsOf(column: Column): readonly Dimension[] {
 function cutShort(header: string): HeaderMatch | null {
   const key = headerKey(header);
   if (key.length < SHORTEST_CUT) return null;
-  const longer = KEYS.filter((name) => name.length > key.length && name.startsWith(key));
+  const alike = KEYS_BY_START.get(key.slice(0, SHORTEST_CUT)) ?? [];
+  const longer = alike.filter((name) => name.length > key.length && name.startsWith(key));
   const fields = new Set(longer.map((name) => INDEX.get(name)));
   const [field] = fields;
   if (fields.size !== 1 || field === undefined) return null;
@@ -141,7 +159,11 @@ function within(header: string, split: { readonly base: string; readonly unit: s
   const plain = ` ${plainText(header)
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim()} `;
-  const found = PHRASES.find(([phrase]) => plain.includes(` ${phrase} `));
+  const words = new Set(plain.trim().split(' '));
+  const candidates = [...words].flatMap((word) => PHRASES_BY_WORD.get(word) ?? []);
+  const found = candidates
+    .filter(([phrase]) => plain.includes(` ${phrase} `))
+    .toSorted((a, b) => b[0].length - a[0].length)[0];
   if (found === undefined) return null;
   const unit = split !== null && fitsUnit(found[1], split.unit) && found[1] !== 'remark' ? { unit: split.unit } : {};
   return {

@@ -105,6 +105,7 @@ export function editDistance(pair: { readonly a: string; readonly b: string; rea
       const change = (previous[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
       current.push(Math.min(change, (previous[j] ?? 0) + 1, (current[j - 1] ?? 0) + 1));
     }
+    if (current.every((changes) => changes > limit)) return limit + 1;
     previous = current;
   }
   return Math.min(previous[b.length] ?? limit + 1, limit + 1);

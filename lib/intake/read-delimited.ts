@@ -10,7 +10,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import type { RawRow, RawTable } from './raw-table.ts';
 
 /** Where two part the rows equally well the earlier wins. */
-const DELIMITERS = ['\t', ';', '|', ','] as const;
+const DELIMITERS: readonly string[] = ['\t', ';', '|', ','];
 const LOOKED_AT = 60;
 /** Blank records count little, but a file of line breaks alone must not fill the memory. */
 const MOST_RECORDS = LIMITS.list_rows * 5;
@@ -54,7 +54,6 @@ function parse(
 ): Papa.ParseResult<string[]> {
   return Papa.parse<string[]>(text, {
     ...options,
-    delimitersToGuess: DELIMITERS,
     skipEmptyLines: false,
     preview: MOST_RECORDS,
   });

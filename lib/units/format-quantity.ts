@@ -110,10 +110,12 @@ function numberIn(style: Style, value: number): string {
 }
 
 function digitsOf(value: number, digits: Style['digits']): string {
+  if (!Number.isFinite(value)) return '—';
   if (value === 0) return '0';
   const places =
     digits.kind === 'decimals' ? digits.count : Math.max(0, digits.count - 1 - Math.floor(Math.log10(Math.abs(value))));
   const rounded = digits.kind === 'significant' ? Number(value.toPrecision(digits.count)) : value;
+  if (!Number.isFinite(rounded)) return '—';
   const text = rounded.toFixed(Math.min(places, 12));
   const trimmed = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
   return trimmed === '-0' ? '0' : trimmed;

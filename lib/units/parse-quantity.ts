@@ -31,7 +31,8 @@ const AT_MOST = /^(?:<=?|≤|under|below|max(?:imum)?\.?|up to|less than|at most
 const AT_LEAST = /^(?:>=?|≥|over|above|min(?:imum)?\.?(?=\s*\d)|more than|at least|ab)\s*/i;
 const TO = /^\s*(?:-|–|—|\.\.\.?|…|\bto\b|\bbis\b|\bà\b|\band\b|~)\s*/i;
 const NUMBER = new RegExp(String.raw`^\s*(${NUMBER_PATTERN})`, 'i');
-const UNIT_WORD = /^\s*([^\d\s–—…~<>≤≥]{1,12}(?:[\s·-]?[a-zA-Z²³][a-zA-Z0-9²³/()]*){0,3}|[1:]\/?[a-z]{0,3})/;
+const UNIT_WORD =
+  /^\s*((?:[^\d\s–—…~<>≤≥]|(?<=\p{L})[23](?!\d)){1,14}(?:[\s·-]?[a-zA-Z²³][a-zA-Z0-9²³/()]*){0,3}|[1:]\/?[a-z]{0,3})/u;
 /** `~50` means 50 give or take a tenth: common practice, no source. */
 const ABOUT_SPREAD = 0.1;
 /** `>50` has no upper end; twice the value is planned for. Assumed, no source. */

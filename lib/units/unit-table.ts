@@ -175,7 +175,7 @@ export const UNITS: readonly UnitRow[] = [
   row('acceleration', 'm/s²|m/s2', 1, SI),
   row('acceleration', 'g|gn', G, DEFINED),
   row('acceleration', 'ft/s²|ft/s2', FOOT, DEFINED),
-  row('rotation', '1/min|rpm|r/min|rev/min|min-1|u/min|tr/min|rev per min|об/мин', 1, 'ISO 80000-3'),
+  row('rotation', '1/min|rpm|r/min|rev/min|min⁻¹|u/min|tr/min|rev per min|об/мин', 1, 'ISO 80000-3'),
   row('rotation', '1/s|rps|r/s|rev/s', 60, 'ISO 80000-3'),
   row('rotation', 'rad/s', 60 / (2 * Math.PI), SI),
   row('time', 's|sec|secs|second|seconds|sek|сек|с|秒', 1, SI),

@@ -1,5 +1,4 @@
-import { deflateRawSync } from 'node:zlib';
-import { crc32 } from './checksum.ts';
+import { crc32, deflateRawSync } from 'node:zlib';
 
 /** One part of an archive; `claimed` lets its directory lie about the unpacked size. */
 export interface ZipPart {
