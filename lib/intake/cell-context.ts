@@ -9,6 +9,7 @@ import type { Column } from './column-names.ts';
 import { type Cells, columnSpec } from './columns.ts';
 import type { IntakeCode, IntakeProblem } from './intake-problem.ts';
 import { isMissing, quoted } from './plain-text.ts';
+import { remember } from './remember.ts';
 
 export interface CellContext {
   readonly row: number;
@@ -25,11 +26,27 @@ export function cellText(context: CellContext, column: Column): string | undefin
 
 /** Where the value of a column comes from, as a sentence. */
 export function originOf(context: CellContext, column: Column): Origin {
-  const text = quoted(context.cells[column]?.trim() ?? '');
-  const { label } = columnSpec(column);
-  return context.measured.has(column)
-    ? { basis: 'measured', source: `Measured on this valve: ${label} ${text}.` }
-    : { basis: 'stated', source: `Stated in the list: ${label} ${text}.` };
+  const text = context.cells[column]?.trim() ?? '';
+  const memory = context.measured.has(column) ? MEASURED : STATED;
+  const answer =
+    memory.get(column) ??
+    remember((said) => origin({ said, column, basis: memory === MEASURED ? 'measured' : 'stated' }));
+  memory.set(column, answer);
+  return answer(text);
+}
+
+const MEASURED = new Map<Column, (text: string) => Origin>();
+const STATED = new Map<Column, (text: string) => Origin>();
+
+function origin(parts: {
+  readonly said: string;
+  readonly column: Column;
+  readonly basis: 'measured' | 'stated';
+}): Origin {
+  const value = `${columnSpec(parts.column).label} ${quoted(parts.said)}`;
+  return parts.basis === 'measured'
+    ? { basis: 'measured', source: `Measured on this valve: ${value}.` }
+    : { basis: 'stated', source: `Stated in the list: ${value}.` };
 }
 
 export function report(

@@ -4,6 +4,7 @@
  * Not here: headers (match-header.ts).
  * Read next: propose-mapping.ts.
  */
+import { LIMITS } from '#lib/kernel/limits.ts';
 import { parseNumber } from '#lib/units/parse-number.ts';
 import type { Column } from './columns.ts';
 import type { Field } from './match-header.ts';
@@ -34,7 +35,7 @@ export function sampleColumn(
   return filled
     .filter((_cell, index) => index % step === 0)
     .slice(0, SAMPLE)
-    .map(tidyCell);
+    .map((cell) => tidyCell(cell.slice(0, LIMITS.cell_characters)));
 }
 
 /** Share of the sample that can be read as the column; 1 for columns that take any text. */

@@ -7,25 +7,15 @@
 import { findUnit } from '#lib/units/unit-table.ts';
 import { findHeader } from './find-header.ts';
 import { lookOf, readableShare, sampleColumn } from './judge-column.ts';
-import { type Confidence, dimensionsOf, type Field, type HeaderMatch, matchHeader } from './match-header.ts';
+import type { MappedColumn, Mapping as TableMapping } from './mapping.ts';
+import { dimensionsOf, type Field, type HeaderMatch, matchHeader } from './match-header.ts';
 import { headerKey, quoted, tidyCell } from './plain-text.ts';
 import { isBlankRow, type RawTable } from './raw-table.ts';
 
-export interface MappedColumn {
-  readonly index: number;
-  readonly header: string;
-  readonly field: Field;
-  readonly unit?: string;
-  readonly confidence: Confidence;
-  readonly why: string;
-}
+export type Mapping = TableMapping;
 
-export interface Mapping {
-  /** Row number as a spreadsheet counts; null where the list has no headers. */
-  readonly headerRow: number | null;
-  readonly columns: readonly MappedColumn[];
-}
-
+/** No header is longer; what is pasted there by mistake may be. */
+const LONGEST_HEADER = 200;
 /** Less than this share readable, and the header is not believed. */
 const BELIEVED_SHARE = 0.4;
 /** Columns where several may stand side by side. */
@@ -54,7 +44,7 @@ export function proposeMapping(table: RawTable): Mapping {
       table,
       index,
       headerRow,
-      header: tidyCell(header?.cells[index] ?? ''),
+      header: tidyCell((header?.cells[index] ?? '').slice(0, LONGEST_HEADER)),
       unitBelow: tidyCell(units?.[index] ?? ''),
     }),
   );

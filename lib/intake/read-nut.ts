@@ -16,10 +16,13 @@ const FLATS_M = { low: 0.006, high: 0.15 } as const;
 /** A bare number up to this is inches; 6 mm squares exist, 5 mm ones do not on valves. */
 const BARE_INCH_LIMIT = 5;
 
+/** A size with its shape is shorter than this; the rest is not looked at. */
+const LONGEST_TEXT = 60;
+
 export function readNut(context: CellContext): NutSize | undefined {
   const text = cellText(context, 'nut_size');
   if (text === undefined) return undefined;
-  const plain = plainText(text)
+  const plain = plainText(text.slice(0, LONGEST_TEXT))
     .replace(/^(?:sw|af|a\/f|sq(?:uare)?|hex(?:agon)?|vierkant|s\s*=)\s*/, '')
     .replace(/\s*(?:sw|af|a\/f|sq(?:uare)?\.?|hex(?:agon)?|across flats|taper(?:ed)?)$/g, '');
   const pair = /^(.+?)\s*(?:x|×|\/(?!\d+\s*(?:"|in))|\bto\b)\s*(.+)$/.exec(plain);

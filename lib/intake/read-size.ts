@@ -36,7 +36,11 @@ export type SizeAnswer =
   | { readonly kind: 'implausible'; readonly mm: number }
   | { readonly kind: 'unreadable' };
 
+/** A size is shorter than this in any writing. */
+const LONGEST_TEXT = 60;
+
 export function readSizeText(input: string): SizeAnswer {
+  if (input.length > LONGEST_TEXT) return { kind: 'unreadable' };
   const text = plainText(input)
     .replace(/[øØ⌀]/g, '')
     .replace(/[“”″]|''/g, '"')

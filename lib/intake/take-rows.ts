@@ -6,6 +6,7 @@
  */
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import { parseNumber } from '#lib/units/parse-number.ts';
+import { COLUMN_NAMES } from './column-names.ts';
 import type { Cells } from './columns.ts';
 import type { IntakeProblem as Problem } from './intake-problem.ts';
 import { isNps } from './nominal-sizes.ts';
@@ -50,7 +51,7 @@ interface Taking {
   readonly setAside: SetAside[];
   readonly problems: IntakeProblem[];
   readonly rowOfTag: Map<string, number>;
-  readonly rowOfFacts: Map<string, number>;
+  readonly rowsAtPlace: Map<string, { readonly row: number; readonly cells: Cells }[]>;
   readonly hasTags: boolean;
   refused: number;
   blank: number;
@@ -68,7 +69,7 @@ export function takeRows(source: { readonly table: RawTable; readonly mapping: M
     setAside: [],
     problems,
     rowOfTag: new Map(),
-    rowOfFacts: new Map(),
+    rowsAtPlace: new Map(),
     hasTags,
     refused: 0,
     blank: 0,
@@ -202,12 +203,14 @@ function noteSameFacts(parts: {
   readonly own: IntakeProblem[];
 }): void {
   const { row, taking, own } = parts;
-  const { tag: _tag, ...facts } = parts.cells;
-  if (facts.location === undefined) return;
-  const key = JSON.stringify(facts);
-  const before = taking.rowOfFacts.get(key);
+  const { cells } = parts;
+  if (cells.location === undefined) return;
+  const key = `${cells.location}\n${cells.valve_type}\n${cells.size}\n${cells.notes}`;
+  const alike = taking.rowsAtPlace.get(key) ?? [];
+  if (alike.length === 0) taking.rowsAtPlace.set(key, alike);
+  const before = alike.find((earlier) => saysTheSame(earlier.cells, cells))?.row;
   if (before === undefined) {
-    taking.rowOfFacts.set(key, row);
+    if (alike.length < ROWS_COMPARED) alike.push({ row, cells });
     return;
   }
   own.push({
@@ -218,6 +221,14 @@ function noteSameFacts(parts: {
     sentence: `Row ${row} says the same as row ${before}, place included; both stay lines.`,
     remedy: 'Ask whether it is one valve listed twice.',
   });
+}
+
+/** Rows of one place, kind and size that are told apart by their other facts; more are hardly ever there. */
+const ROWS_COMPARED = 50;
+
+/** All facts but the tag. */
+function saysTheSame(a: Cells, b: Cells): boolean {
+  return COLUMN_NAMES.every((name) => name === 'tag' || a[name] === b[name]);
 }
 
 function titleRows(table: RawTable, headerRow: number): IntakeProblem[] {
