@@ -30,6 +30,7 @@ const COMMON = 'common practice, no source';
 export function noteFindings(given: FindingGiven): void {
   stateFindings(given);
   trapFindings(given);
+  methodFindings(given);
   stemFindings(given);
   doubtFindings(given);
   windowFindings(given);
@@ -125,6 +126,10 @@ function trapFindings({ line, character, sheet }: FindingGiven): void {
       source: 'US NRC Generic Letter 95-07 (pressure locking and thermal binding), from memory.',
     });
   }
+}
+
+function methodFindings({ line, character, sheet }: FindingGiven): void {
+  const { type } = character;
   if (type === 'parallel slide gate' || type === 'knife gate' || type === 'penstock' || type === 'double disc gate') {
     say(sheet, 'position-seated', {
       severity: 'note',

@@ -1,24 +1,19 @@
 /*
- * Bounds behind the input: stem torsion and buckling, iron gate practice, flange and gearbox, referred to the input.
- * Invariant: thrust becomes torque at the lowest friction, output becomes input at the highest efficiency and ratio.
- * Not here: wheel, nut and spindle (torque-bounds.ts).
- * Read next: never-exceed.ts.
+ * Bounds at the stem of a screw-driven valve: iron gate practice, torsion, buckling and the multi-turn flange.
+ * Invariant: a thrust becomes a torque at the lowest friction.
+ * Not here: wheel, nut and spindle (torque-bounds.ts); gearboxes (gear-bounds.ts).
+ * Read next: gear-bounds.ts.
  */
-import { multiTurnFlangeThrust, multiTurnFlangeTorque, partTurnFlangeTorque } from '#lib/engineering/flange-limits.ts';
-import { gearInputTorque } from '#lib/engineering/gear-reduction.ts';
-import { rimTorque } from '#lib/engineering/hand-force.ts';
+import { multiTurnFlangeThrust, multiTurnFlangeTorque } from '#lib/engineering/flange-limits.ts';
 import { stemTorque } from '#lib/engineering/power-screw.ts';
 import { solidShaftTorque } from '#lib/engineering/shaft-torsion.ts';
 import { BRONZE_MODULUS, bucklingLoad, STEEL_MODULUS } from '#lib/engineering/stem-strength.ts';
-import { OVERLOAD_PULL } from '#lib/engineering/wheel-strength.ts';
 import { exactly, type Known } from '#lib/units/known-value.ts';
-import { degrees, metres, newtonMetres, newtons, pascals, ratio } from '#lib/units/quantity.ts';
-import type { Direction, TorqueBound } from './duty.ts';
-import type { Gearing } from './geared-duty.ts';
+import { degrees, metres, newtons, pascals, ratio } from '#lib/units/quantity.ts';
+import type { TorqueBound } from './duty.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import { calculate, lookUp, settle, term, withEffect } from './sheet.ts';
-import { type BoundGiven, both, shear, strengthLeft } from './torque-bounds.ts';
-import { spreadOf } from './valve-loads.ts';
+import { type BoundGiven, both, shear, strengthLeft, weakened } from './torque-bounds.ts';
 import type { ValveStem } from './valve-stem.ts';
 
 type StemGiven = BoundGiven & { readonly stem: ValveStem };
@@ -66,25 +61,6 @@ function ironGateBound({ loads, character, sheet }: BoundGiven): TorqueBound {
     ),
   });
   return both('standard', weakened({ sheet, character }, 'bound-iron-gate', 'Iron gate valves by size', rule));
-}
-
-function weakened(
-  { sheet, character }: Pick<BoundGiven, 'sheet' | 'character'>,
-  id: string,
-  name: string,
-  bound: Known<'N·m'>,
-): Known<'N·m'> {
-  const left = strengthLeft(character);
-  if (left.low === 1) return bound;
-  return calculate(sheet, {
-    id,
-    name: `${name}, weakened by age`,
-    formula: 'T = T0·k',
-    unit: 'N·m',
-    source: left.source,
-    terms: { bound: term('T0', 'bound of a sound valve', bound), left: term('k', 'strength that age leaves', left) },
-    evaluate: (at) => at('bound') * at('left'),
-  });
 }
 
 function yieldStress({ line, character }: BoundGiven): Known<'Pa'> {
@@ -246,110 +222,4 @@ function multiTurnFlange(given: StemGiven): readonly TorqueBound[] {
     both('flange', direct),
     both('flange thrust', thrustAsTorque(given, 'flange-thrust', exactly('N', thrust, origin))),
   ];
-}
-
-/** Bounds of a quarter-turn valve at its shaft. */
-export function shaftBounds({ line, sheet }: BoundGiven): readonly TorqueBound[] {
-  const flange = line.torque.flange;
-  const torque = flange === undefined ? null : partTurnFlangeTorque(flange.value);
-  if (flange === undefined || torque === null) return [];
-  return [
-    both(
-      'flange',
-      lookUp(sheet, {
-        id: 'bound-flange',
-        name: 'Torque that the flange may pass',
-        value: exactly('N·m', torque, {
-          basis: 'standard',
-          source: `ISO 5211, flange ${flange.value}, from memory: a bound on what may pass, not on what is needed.`,
-        }),
-      }),
-    ),
-  ];
-}
-
-/** Refers bounds behind a gearbox to its input, at the highest efficiency and the highest ratio for the low end. */
-export function throughGear({
-  bounds,
-  gear,
-  sheet,
-}: Pick<BoundGiven, 'sheet'> & {
-  readonly bounds: readonly TorqueBound[];
-  readonly gear: Gearing;
-}): readonly TorqueBound[] {
-  const efficiency = exactly('1', gear.efficiency.high, {
-    basis: gear.efficiency.basis,
-    source: `The highest efficiency, where the input makes most output: ${gear.efficiency.source}`,
-  });
-  return bounds.map((bound) => ({
-    ...bound,
-    torque: calculate(sheet, {
-      id: `bound-${bound.kind.replaceAll(' ', '-')}-input`,
-      name: `Bound of ${bound.kind} at the gearbox input`,
-      formula: 'Tin = T/(i·η)',
-      unit: 'N·m',
-      source: 'Wentzell, Machine Design, ch. 13.',
-      terms: {
-        bound: term('T', `bound of ${bound.kind}`, bound.torque),
-        ratio: withEffect('lowers', term('i', 'ratio', gear.ratio)),
-        efficiency: withEffect('lowers', term('η', 'efficiency, highest', efficiency)),
-      },
-      evaluate: (at) =>
-        gearInputTorque({
-          outputTorque: newtonMetres(at('bound')),
-          ratio: ratio(at('ratio')),
-          efficiency: ratio(at('efficiency')),
-        }),
-    }),
-  }));
-}
-
-/** What the input and the end stops of a gearbox stand. */
-export function gearboxBound({ loads, character, sheet, wheel }: BoundGiven): TorqueBound {
-  if (wheel !== null) {
-    const strength = spreadOf('1', [0.9, 1, 1.5], {
-      basis: 'rule of thumb',
-      source: 'Gearboxes that are weaker or stronger than AWWA C504 asks; common practice, no source.',
-    });
-    return both(
-      'gearbox input',
-      calculate(sheet, {
-        id: 'bound-gearbox-input',
-        name: 'What gearbox input and end stops stand',
-        formula: 'T = F·D/2·k·a',
-        unit: 'N·m',
-        source: 'AWWA C504: stops stand 200 lbf (890 N) in total at the rim, from memory.',
-        terms: {
-          pull: term(
-            'F',
-            'total pull at the rim',
-            exactly('N', OVERLOAD_PULL, { basis: 'standard', source: 'AWWA C504, from memory.' }),
-          ),
-          wheel: term('D', 'wheel diameter', wheel),
-          strength: term('k', 'against AWWA C504', strength),
-          left: term('a', 'strength that age leaves', strengthLeft(character)),
-        },
-        evaluate: (at) =>
-          rimTorque({ force: newtons(at('pull')), wheelDiameter: metres(at('wheel')) }) * at('strength') * at('left'),
-      }),
-    );
-  }
-  const small = loads.size.nominal < 0.3;
-  const rule = lookUp(sheet, {
-    id: 'gearbox-nut-rule',
-    name: 'What gearbox input and end stops stand on a nut',
-    value: spreadOf('N·m', small ? [120, 203, 407] : [203, 300, 407], {
-      basis: 'rule of thumb',
-      source:
-        'AWWA C504, from memory: rated torque at 150 lbf·ft (203 N·m) on the nut, stops stand 300 lbf·ft (407 N·m); smaller gearboxes less.',
-    }),
-  });
-  return both(
-    'gearbox input',
-    weakened({ sheet, character }, 'bound-gearbox-input', 'Gearbox input and end stops', rule),
-  );
-}
-
-export function appliesTo(bound: TorqueBound, direction: Direction): boolean {
-  return bound.directions.includes(direction);
 }

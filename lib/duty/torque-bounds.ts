@@ -7,7 +7,7 @@
 import { coupleTorque, rimTorque } from '#lib/engineering/hand-force.ts';
 import { solidShaftTorque, squareShaftTorque } from '#lib/engineering/shaft-torsion.ts';
 import { allowableShear } from '#lib/engineering/stem-strength.ts';
-import { OVERLOAD_PULL, wheelTorque } from '#lib/engineering/wheel-strength.ts';
+import { OVERLOAD_PULL, spokeTorque, wheelTorque } from '#lib/engineering/wheel-strength.ts';
 import { exactly, type Known } from '#lib/units/known-value.ts';
 import { metres, newtons, pascals, ratio } from '#lib/units/quantity.ts';
 import { DIRECTIONS, type TorqueBound } from './duty.ts';
@@ -16,6 +16,15 @@ import type { ScheduleLine } from './schedule-line.ts';
 import { calculate, lookUp, type Sheet, term } from './sheet.ts';
 import type { ValveCharacter } from './valve-character.ts';
 import { spreadOf, type ValveLoads } from './valve-loads.ts';
+
+const SPOKE_STRESS = spreadOf('Pa', [50e6, 70e6, 120e6], {
+  basis: 'assumed',
+  source: 'Bending of cast-iron spokes; common practice, no source.',
+});
+const SPOKE_SHARE = spreadOf('1', [0.042, 0.05, 0.06], {
+  basis: 'assumed',
+  source: 'A spoke is about a twentieth of its wheel thick; common practice, no source.',
+});
 
 export interface BoundGiven {
   readonly line: ScheduleLine;
@@ -36,6 +45,26 @@ export function strengthLeft({ age }: ValveCharacter): Known<'1'> {
     : HOUSE_CONSTANTS.soundStrength;
 }
 
+/** A table's bound with what age leaves of it. */
+export function weakened(
+  { sheet, character }: Pick<BoundGiven, 'sheet' | 'character'>,
+  id: string,
+  name: string,
+  bound: Known<'N·m'>,
+): Known<'N·m'> {
+  const left = strengthLeft(character);
+  if (left.low === 1) return bound;
+  return calculate(sheet, {
+    id,
+    name: `${name}, weakened by age`,
+    formula: 'T = T0·k',
+    unit: 'N·m',
+    source: left.source,
+    terms: { bound: term('T0', 'bound of a sound valve', bound), left: term('k', 'strength that age leaves', left) },
+    evaluate: (at) => at('bound') * at('left'),
+  });
+}
+
 /** Bounds at the wheel or nut itself, whatever is behind it. */
 export function inputBounds(given: BoundGiven): readonly TorqueBound[] {
   const { line } = given;
@@ -45,6 +74,7 @@ export function inputBounds(given: BoundGiven): readonly TorqueBound[] {
     ...(stated === undefined ? [] : [both('stated', stated)]),
     ...(endStop === null ? [] : [both('end stop', endStop)]),
     ...wheelBound(given),
+    ...spokesBound(given),
     ...nutBound(given),
     ...spindleBounds(given),
   ];
@@ -96,6 +126,36 @@ function wheelBound({ line, character, sheet, wheel }: BoundGiven): readonly Tor
       }) * at('left'),
   });
   return [both('wheel', torque)];
+}
+
+/** Spokes that are driven all together; their thickness follows the wheel. */
+function spokesBound({ line, character, sheet, wheel }: BoundGiven): readonly TorqueBound[] {
+  const spokes = line.interface.wheelSpokes;
+  if (spokes === undefined || line.interface.wheelDiameter === undefined || wheel === null) return [];
+  if (!Number.isFinite(spokes.value) || spokes.value < 1 || spokes.value > 24) return [];
+  const torque = calculate(sheet, {
+    id: 'bound-spokes',
+    name: 'What the spokes bear',
+    formula: 'T = 2·n·σ·π·(s·D)³/32·R/(R − r)·a; R = 0.38·D, r = 0.09·D',
+    unit: 'N·m',
+    source: 'Statics of a beam held at both ends; sizes of wheels common practice, no source.',
+    terms: {
+      spokes: term('n', 'spokes', exactly('1', spokes.value, spokes)),
+      stress: term('σ', 'bending stress allowed', SPOKE_STRESS),
+      share: term('s', 'spoke against wheel', SPOKE_SHARE),
+      wheel: term('D', 'wheel diameter', wheel),
+      left: term('a', 'strength that age leaves', strengthLeft(character)),
+    },
+    evaluate: (at) =>
+      spokeTorque({
+        spokes: ratio(at('spokes')),
+        stress: pascals(at('stress')),
+        spokeDiameter: metres(at('share') * at('wheel')),
+        contactRadius: metres(0.38 * at('wheel')),
+        hubRadius: metres(0.09 * at('wheel')),
+      }) * at('left'),
+  });
+  return [both('spokes', torque)];
 }
 
 function nutBound({ line, character, sheet }: BoundGiven): readonly TorqueBound[] {

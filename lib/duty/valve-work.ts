@@ -6,6 +6,7 @@
  */
 import type { Known } from '#lib/units/known-value.ts';
 import type { Direction, Duty, DutyThread, TorqueBound } from './duty.ts';
+import { gearboxBound, shaftBounds, throughGear } from './gear-bounds.ts';
 import {
   atGearInput,
   bareQuarterTurns,
@@ -19,7 +20,7 @@ import { bareQuarterBound, keyedBound, keyedTorque, keyedTurns } from './keyed-d
 import { type DirectionTorque, dutyThread, screwTorque, screwTurns } from './screw-duty.ts';
 import { scratchSheet } from './sheet.ts';
 import { type StartingFactors, startingFactors } from './starting-factor.ts';
-import { gearboxBound, shaftBounds, stemBounds, throughGear } from './stem-bounds.ts';
+import { stemBounds } from './stem-bounds.ts';
 import { stemThrusts } from './stem-thrusts.ts';
 import type { BoundGiven } from './torque-bounds.ts';
 import { type ValveStem, valveStem } from './valve-stem.ts';

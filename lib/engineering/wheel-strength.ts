@@ -43,9 +43,9 @@ export function wheelTorque({
 }
 
 /**
- * Torque that the spokes of a wheel bear when only some of them are driven.
+ * Torque that the driven spokes of a wheel bear, held by hub and rim.
  *
- * Formula: T = n·σ·(π·d³/32)·R/(R − r)
+ * Formula: T = 2·n·σ·(π·d³/32)·R/(R − r)
  *
  * @param spokes - Spokes that are driven. [1] range 1…12
  * @param stress - Bending stress allowed. [Pa] range 1e6…5e8
@@ -53,9 +53,9 @@ export function wheelTorque({
  * @param contactRadius - Where the driver touches the spoke. [m] range 0.02…1
  * @param hubRadius - Outside radius of the hub. [m] range 0.005…0.3
  * @returns Torque. [N·m]
- * @source Statics of a cantilever; Shigley's Mechanical Engineering Design, section 3-10.
- * @assumes Round spokes held at the hub, sharing alike, the rim's help left out.
- * @example spokeTorque({ spokes: ratio(4), stress: pascals(40e6), spokeDiameter: millimetres(20), contactRadius: millimetres(150), hubRadius: millimetres(35) }) // => 163.9
+ * @source Statics of a beam held at both ends; Shigley's Mechanical Engineering Design, section 3-10.
+ * @assumes Round spokes that share alike; the rim keeps their outer ends from turning.
+ * @example spokeTorque({ spokes: ratio(4), stress: pascals(40e6), spokeDiameter: millimetres(20), contactRadius: millimetres(150), hubRadius: millimetres(35) }) // => 327.8
  */
 export function spokeTorque({
   spokes,
@@ -71,5 +71,5 @@ export function spokeTorque({
   readonly hubRadius: Metres;
 }): NewtonMetres {
   const moment = (stress * Math.PI * spokeDiameter ** 3) / 32;
-  return newtonMetres((spokes * moment * contactRadius) / Math.max(contactRadius - hubRadius, 0.001));
+  return newtonMetres((2 * spokes * moment * contactRadius) / Math.max(contactRadius - hubRadius, 0.001));
 }

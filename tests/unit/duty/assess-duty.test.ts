@@ -286,17 +286,17 @@ describe('geared valves', () => {
     // ISO 5211 F14: 2000 N·m; 2000/(70·0.3) = 95.24 N·m.
     expect(flanged.bounds.find(({ kind }) => kind === 'flange')?.torque.low).toBeCloseTo(95.24, 1);
     expect(flanged.opening.starting).toEqual(plain.opening.starting);
+    const { gearEfficiency: _efficiency, ...unknown } = { ...butterfly.torque, flange: sayFact('F14') };
+    // Efficiency not given: 0.38 is the highest of the table, so every end is 2000/(70·0.38) = 75.19 N·m.
+    expect(
+      dutyOf({ ...butterfly, torque: unknown }).bounds.find(({ kind }) => kind === 'flange')?.torque.high,
+    ).toBeCloseTo(75.19, 1);
   });
   it('a bevel gear multiplies the turns of a gate and divides its torque and its bounds', () => {
+    const { max: _max, ...torque } = wedge.torque ?? {};
     const geared = dutyOf({
       ...wedge,
-      torque: {
-        ...wedge.torque,
-        max: undefined,
-        gearbox: sayFact('bevel'),
-        gearRatio: say('1', 3),
-        gearEfficiency: say('1', 0.9),
-      } as ScheduleLine['torque'],
+      torque: { ...torque, gearbox: sayFact('bevel'), gearRatio: say('1', 3), gearEfficiency: say('1', 0.9) },
     });
     expect(geared.turns.low).toBeCloseTo(105, 6);
     expect(geared.opening.running.nominal).toBeCloseTo(72.64 / 2.7, 2);
