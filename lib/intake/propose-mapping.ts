@@ -7,12 +7,13 @@
 import { findUnit } from '#lib/units/unit-table.ts';
 import { findHeader } from './find-header.ts';
 import { lookOf, readableShare, sampleColumn } from './judge-column.ts';
-import type { MappedColumn, Mapping as TableMapping } from './mapping.ts';
+import type { MappedColumn as TableColumn, Mapping as TableMapping } from './mapping.ts';
 import { dimensionsOf, type Field, type HeaderMatch, matchHeader } from './match-header.ts';
 import { headerKey, quoted, tidyCell } from './plain-text.ts';
 import { isBlankRow, type RawTable } from './raw-table.ts';
 
 export type Mapping = TableMapping;
+export type MappedColumn = TableColumn;
 
 /** No header is longer; what is pasted there by mistake may be. */
 const LONGEST_HEADER = 200;
