@@ -10,15 +10,17 @@ import { invariant } from '#lib/kernel/invariant.ts';
 import type { Core } from '#lib/rules/facts.ts';
 import type { Reaction } from './reactions.ts';
 
-/** `D-1:0|H-2|L-3,C-4|S-5`: drive and gear, head, options, accessories. */
+/** `D-1:0|H-2|L-3|S-5`: drive and gear, head, limiter, accessories. */
 export function coreId(
-  core: Pick<Core, 'drive' | 'gearIndex' | 'head' | 'limiter' | 'counter'>,
+  core: Pick<Core, 'drive' | 'gearIndex' | 'head' | 'limiter'>,
   accessories: readonly string[],
 ): string {
-  const options = [core.limiter, core.counter].flatMap((option) => (option === null ? [] : [option.number]));
-  return [`${core.drive.number}:${core.gearIndex}`, core.head.number, options.join(','), accessories.join(',')].join(
-    '|',
-  );
+  return [
+    `${core.drive.number}:${core.gearIndex}`,
+    core.head.number,
+    core.limiter?.number ?? '',
+    accessories.join(','),
+  ].join('|');
 }
 
 export interface CoreParts {

@@ -12,7 +12,7 @@ import type { Model } from '#lib/equipment/model.ts';
 import { kilograms, seconds } from '#lib/units/quantity.ts';
 import { assemblyFindings, chainModels } from './assembly-findings.ts';
 import { assemblySteps } from './assembly-steps.ts';
-import { gripTime, mountTime, reactionTime, strokesTime } from './chain-times.ts';
+import { counterTime, gripTime, mountTime, reactionTime, strokesTime } from './chain-times.ts';
 import { coreChance } from './core-chance.ts';
 import { factsOf, type LineDuty } from './find-choices.ts';
 import { limiterSettings, NO_SETTINGS } from './limiter-settings.ts';
@@ -78,7 +78,9 @@ function figuresOf({ whole, accessories }: ResolvedChain): AssemblyFigures {
   const { figures } = core;
   const pieces = [...chainModels(whole).map((model) => ({ model, count: 1 })), ...accessories];
   const grip = gripTime({ elements: links });
-  const setUpTime = seconds(mountTime(core) + grip + reactionTime({ restraint, secondChain }));
+  const setUpTime = seconds(
+    mountTime(core) + counterTime(core.counter) + grip + reactionTime({ restraint, secondChain }),
+  );
   return {
     stallAtValve: figures.stallAtValve,
     highestAtValve: figures.highestAtValve,

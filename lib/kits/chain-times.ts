@@ -4,7 +4,7 @@
  * Not here: moving and access, which belong to the line.
  * Read next: families.ts.
  */
-import type { AdapterModel, ExtensionModel } from '#lib/equipment/model.ts';
+import type { AdapterModel, ExtensionModel, OptionModel } from '#lib/equipment/model.ts';
 import type { Core, LineFacts } from '#lib/rules/facts.ts';
 import { type Seconds, seconds } from '#lib/units/quantity.ts';
 import { visitStrokeTime } from './core-figures.ts';
@@ -16,10 +16,13 @@ export function strokesTime({ facts, core }: { readonly facts: LineFacts; readon
   return wholeSeconds(visitStrokeTime({ facts, figures: core.figures, continuousRun, restAfterRun }));
 }
 
-/** Putting drive, head and options on the valve. */
+/** Putting drive, head and limiter on the valve. */
 export function mountTime(core: Core): Seconds {
-  const options = [core.limiter, core.counter].reduce((sum, option) => sum + (option?.facts.setUpTime ?? 0), 0);
-  return wholeSeconds(KIT_CONSTANTS.mountTime + options);
+  return wholeSeconds(KIT_CONSTANTS.mountTime + (core.limiter?.facts.setUpTime ?? 0));
+}
+
+export function counterTime(counter: OptionModel | null): Seconds {
+  return wholeSeconds(counter?.facts.setUpTime ?? 0);
 }
 
 export function coreTime(at: { readonly facts: LineFacts; readonly core: Core }): Seconds {

@@ -8,7 +8,7 @@ import { type Coupling, joins } from '#lib/equipment/coupling.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import type { Core, FactsOf, Scope } from '#lib/rules/facts.ts';
 import type { RuleOf } from '#lib/rules/rule.ts';
-import { coreFigures } from './core-figures.ts';
+import { coreFigures, newCoreMemo } from './core-figures.ts';
 import { gripCases } from './grip-cases.ts';
 import { couples, lengthMatters } from './grip-elements.ts';
 import { type Reaction, reactionFigures, reactionsOf } from './reactions.ts';
@@ -112,9 +112,10 @@ function tableCores({ facts, frames, stock, wishes }: ClassQuestion): readonly T
       (heads?.has(head.number) ?? true) &&
       (wishedLimiters.length === 0 || (limiter !== null && wishedLimiters.includes(limiter))),
   );
+  const memo = newCoreMemo();
   return wanted.flatMap((frame) =>
     frame.drive.facts.gears.flatMap((gear, gearIndex) => {
-      const figures = coreFigures({ facts, frame, gearIndex, limiterUpTo: 'needed' });
+      const figures = coreFigures({ facts, frame, gearIndex, limiterUpTo: 'needed' }, memo);
       return counters.map((counter): TableCore => {
         const { drive, limiter, head } = frame;
         const core: Core = { drive, limiter, head, gear, gearIndex, counter, figures };

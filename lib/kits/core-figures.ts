@@ -41,19 +41,36 @@ export interface CoreInput {
   readonly limiterUpTo: 'needed' | NewtonMetres;
 }
 
-export function coreFigures(input: CoreInput): CoreFigures {
+/** What many cores of one line share; for one line and one `limiterUpTo` only. */
+export interface CoreMemo {
+  readonly limits: Map<string, LimiterReach>;
+  readonly supply: Map<string, SupplyShare>;
+  energy: CoreFigures['energyPerVisit'] | null;
+}
+
+interface LimiterReach {
+  readonly ceiling: CoreDirection['ceiling'];
+  /** What never-exceed alone would allow on the limiter's scale. */
+  readonly allowed: number;
+}
+
+export const newCoreMemo = (): CoreMemo => ({ limits: new Map(), supply: new Map(), energy: null });
+
+export function coreFigures(input: CoreInput, memo: CoreMemo = newCoreMemo()): CoreFigures {
   const { facts, frame } = input;
   const { drive, head } = frame;
   const gear = drive.facts.gears[input.gearIndex];
   invariant(gear !== undefined, `Drive ${drive.number} has no gear ${input.gearIndex}.`);
   const stage = { ratio: head.facts.ratio, efficiency: head.facts.efficiency };
   const factor = chainFactor([stage]);
-  const supply = supplyShare({ drive, site: facts.site });
+  const supply = memo.supply.get(drive.number) ?? supplyShare({ drive, site: facts.site });
+  memo.supply.set(drive.number, supply);
+  memo.energy ??= visitEnergy(facts);
   const stallAtDrive = newtonMetres(Math.max(...drive.facts.gears.map((one) => one.stallTorque)));
   const stallAtValve = newtonMetres(stallAtDrive * factor.high);
   const limiter = limiterInChain(frame, factor);
   const way = (direction: Direction): CoreDirection =>
-    directionFigures({ input, direction, duty: facts.duty[direction], factor, supply, stallAtValve, limiter });
+    directionFigures({ input, memo, direction, duty: facts.duty[direction], factor, supply, stallAtValve, limiter });
   const opening = way('opening');
   const closing = way('closing');
   const nevers = [facts.duty.opening.neverExceed.torque, facts.duty.closing.neverExceed.torque];
@@ -73,7 +90,7 @@ export function coreFigures(input: CoreInput): CoreFigures {
     inputSpeed: gear.freeSpeed,
     opening,
     closing,
-    energyPerVisit: visitEnergy(facts),
+    energyPerVisit: memo.energy,
     runTime: runTime({ facts, opening, closing }),
     supplyShare: supply.pressure,
   };
@@ -127,6 +144,7 @@ function limiterInChain(frame: Frame, factor: Range<'1'>): ChainLimiter | null {
 
 interface WayInput {
   readonly input: CoreInput;
+  readonly memo: CoreMemo;
   readonly direction: Direction;
   readonly duty: DirectionDuty;
   readonly factor: Range<'1'>;
@@ -153,8 +171,7 @@ function directionFigures(way: WayInput): CoreDirection {
       strokeTime: times,
     };
   }
-  const ask = { limiter, duty, direction: way.direction, upTo: way.input.limiterUpTo };
-  const ceiling = ceilingOf(limiterSettings(ask));
+  const { ceiling, allowed } = limiterReach(way, limiter);
   const highest =
     ceiling === null
       ? stallAtValve
@@ -166,10 +183,20 @@ function directionFigures(way: WayInput): CoreDirection {
     ceiling,
     highest,
     sure: newtonMetres(Math.min(start, surely(limiter, ceiling ?? 0))),
-    needed: newtonMetres(Math.min(wanted, surely(limiter, allowedSetting(ask)))),
+    needed: newtonMetres(Math.min(wanted, surely(limiter, allowed))),
     ...speeds,
     strokeTime: times,
   };
+}
+
+function limiterReach({ input, memo, direction, duty }: WayInput, limiter: ChainLimiter): LimiterReach {
+  const key = `${direction} ${limiter.number} ${limiter.factor.high === 1 ? '' : input.frame.head.number}`;
+  const known = memo.limits.get(key);
+  if (known !== undefined) return known;
+  const ask = { limiter, duty, direction, upTo: input.limiterUpTo };
+  const reach = { ceiling: ceilingOf(limiterSettings(ask)), allowed: allowedSetting(ask) };
+  memo.limits.set(key, reach);
+  return reach;
 }
 
 /** Torque at the valve up to which a limiter surely lets the chain turn. */
@@ -182,7 +209,8 @@ function speedsOf(way: WayInput): { readonly fastest: RevolutionsPerMinute; read
   const gear = input.frame.drive.facts.gears[input.gearIndex];
   invariant(gear !== undefined, 'A core has a gear.');
   const { ratio: total } = input.frame.head.facts;
-  const real = scaleGear({ gear, torqueFactor: supply.torque, speedFactor: supply.speed });
+  const full = supply.torque === 1 && supply.speed === 1;
+  const real = full ? gear : scaleGear({ gear, torqueFactor: supply.torque, speedFactor: supply.speed });
   const middle = (factor.low + factor.high) / 2;
   const fastest = speedAtTorque({ gear, torque: newtonMetres(duty.running.low / factor.high) }) / total;
   const speed = speedAtTorque({ gear: real, torque: newtonMetres(duty.running.nominal / middle) }) / total;

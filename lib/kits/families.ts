@@ -5,11 +5,12 @@
  * Read next: find-choices.ts.
  */
 import type { Alternative, ChoiceFamily, ItemNeed } from '#lib/equipment/choices.ts';
+import type { OptionModel } from '#lib/equipment/model.ts';
 import type { LineFacts } from '#lib/rules/facts.ts';
 import type { Seconds } from '#lib/units/quantity.ts';
 import { coreId, gripId, reactionId } from './alternative-ids.ts';
 import { coreAccessories, gripAccessories } from './chain-accessories.ts';
-import { coreTime, gripTime, reactionTime } from './chain-times.ts';
+import { coreTime, counterTime, gripTime, reactionTime } from './chain-times.ts';
 import { coreChance } from './core-chance.ts';
 import type { FoundCore, Grip } from './search-class.ts';
 import type { StockByRole } from './stock-by-role.ts';
@@ -19,9 +20,11 @@ interface Shelf {
     readonly alternative: Alternative;
     readonly grips: ReadonlySet<string>;
     readonly reactions: ReadonlySet<string>;
+    readonly counters: ReadonlySet<string>;
   }[];
   readonly grips: Map<string, Alternative>;
   readonly reactions: Map<string, Alternative>;
+  readonly counters: Map<string, Alternative>;
 }
 
 export function familiesOf({
@@ -33,9 +36,12 @@ export function familiesOf({
   readonly stock: StockByRole;
   readonly found: readonly FoundCore[];
 }): readonly ChoiceFamily[] {
-  const shelf: Shelf = { cores: [], grips: new Map(), reactions: new Map() };
+  const shelf: Shelf = { cores: [], grips: new Map(), reactions: new Map(), counters: new Map() };
   const gripIds = new Map<readonly Grip[], ReadonlySet<string>>();
-  for (const { core, grips, reactions } of found) {
+  for (const { core, grips, reactions, counters } of found) {
+    for (const counter of counters) {
+      if (counter !== null) shelf.counters.set(counter.number, counterAlternative(counter));
+    }
     const known = gripIds.get(grips) ?? keptGrips({ facts, stock, grips, shelf });
     gripIds.set(grips, known);
     for (const reaction of reactions) {
@@ -47,6 +53,7 @@ export function familiesOf({
       alternative: coreAlternative({ facts, stock, core }),
       grips: known,
       reactions: new Set(kept.map(({ id }) => id)),
+      counters: keptCounters(shelf, counters),
     });
   }
   return group({ ...shelf, cores: withoutDominatedCores(shelf.cores) });
@@ -71,9 +78,7 @@ function coreAlternative(at: {
 }): Alternative {
   const { core, facts } = at;
   const accessories = coreAccessories(at);
-  const parts = [core.drive, core.head, core.limiter, core.counter].flatMap((part) =>
-    part === null ? [] : [part.number],
-  );
+  const parts = [core.drive, core.head, core.limiter].flatMap((part) => (part === null ? [] : [part.number]));
   return alternative(
     coreId(core, accessories),
     [...parts, ...accessories].map(one),
@@ -101,6 +106,15 @@ function reactionAlternative(id: string, reaction: FoundCore['reactions'][number
   const { restraint, secondChain } = reaction;
   const needs = [one(restraint.number), ...(secondChain === null ? [] : [one(secondChain.number)])];
   return alternative(id, needs, reactionTime(reaction), 1);
+}
+
+function counterAlternative(counter: OptionModel): Alternative {
+  return alternative(counter.number, [one(counter.number)], counterTime(counter), 1);
+}
+
+function keptCounters(shelf: Shelf, counters: FoundCore['counters']): ReadonlySet<string> {
+  const there = counters.flatMap((counter) => (counter === null ? [] : (shelf.counters.get(counter.number) ?? [])));
+  return new Set(withoutDominated(there).map(({ id }) => id));
 }
 
 const one = (item: string): ItemNeed => ({ item, count: 1 });
@@ -163,7 +177,8 @@ function withoutDominatedCores(cores: Shelf['cores']): Shelf['cores'] {
         better !== worse &&
         isNoBetter(worse.alternative, better.alternative) &&
         isWithin(worse.grips, better.grips) &&
-        isWithin(worse.reactions, better.reactions),
+        isWithin(worse.reactions, better.reactions) &&
+        isWithin(worse.counters, better.counters),
     );
   });
 }
@@ -175,7 +190,7 @@ function isWithin(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
 function group(shelf: Shelf): readonly ChoiceFamily[] {
   const families = new Map<string, { readonly first: Shelf['cores'][number]; readonly cores: Alternative[] }>();
   for (const core of shelf.cores) {
-    const key = `${[...core.grips].join(';')}#${[...core.reactions].join(';')}`;
+    const key = [core.grips, core.reactions, core.counters].map((ids) => [...ids].join(';')).join('#');
     const family = families.get(key);
     if (family === undefined) families.set(key, { first: core, cores: [core.alternative] });
     else family.cores.push(core.alternative);
@@ -186,6 +201,7 @@ function group(shelf: Shelf): readonly ChoiceFamily[] {
     slots: [
       [...first.grips].flatMap((id) => shelf.grips.get(id) ?? []),
       [...first.reactions].flatMap((id) => shelf.reactions.get(id) ?? []),
+      ...(first.counters.size === 0 ? [] : [[...first.counters].flatMap((id) => shelf.counters.get(id) ?? [])]),
     ],
   }));
 }

@@ -1,6 +1,6 @@
 /*
  * Grip elements: an adapter with the extensions before it, and which of the line's cases it takes.
- * Invariant: an element that is left out is worse for every core: it has the parts of another, and more, for no more cases.
+ * Invariant: wherever an element that is left out would do, one with fewer extensions does: no more pieces than the reach asks for.
  * Not here: whether a core fits it (search-class.ts) and sets of elements (covers.ts).
  * Read next: covers.ts.
  */
@@ -85,20 +85,30 @@ function casesTaken(at: {
   return takes;
 }
 
-/** Drops an element whose extensions hold another's and more; a rising stem may need the longer one. */
+/** Drops an element for one with fewer extensions that takes as much and is no weaker, slower or longer; a rising stem may need the longer one. */
 function withoutNeedless(elements: readonly GripElement[], facts: LineFacts): readonly GripElement[] {
   if (facts.duty.grip.stemRisesThroughWheel !== 'no') return elements;
-  return elements.filter(
-    (element) =>
-      !elements.some(
-        (other) =>
-          other.extensions.length < element.extensions.length &&
-          other.extensions.every((extension) => element.extensions.includes(extension)) &&
-          sameCoupling(other.input, element.input) &&
-          (other.takes & element.takes) === element.takes,
-      ),
+  const short = elements.filter((element) => element.extensions.length < 2);
+  return elements.filter((element) => !short.some((other) => doesAsWell(other, element)));
+}
+
+export function doesAsWell(shorter: GripElement, longer: GripElement): boolean {
+  return (
+    shorter.extensions.length < longer.extensions.length &&
+    sameCoupling(shorter.input, longer.input) &&
+    (shorter.takes & longer.takes) === longer.takes &&
+    weakest(shorter) >= weakest(longer) &&
+    slowest(shorter) >= slowest(longer) &&
+    lengthOf(shorter) <= lengthOf(longer)
   );
 }
+
+const weakest = ({ extensions }: GripElement): number =>
+  Math.min(...extensions.map((extension) => extension.facts.torqueRating));
+const slowest = ({ extensions }: GripElement): number =>
+  Math.min(...extensions.map((extension) => extension.facts.maxSpeed));
+const lengthOf = ({ extensions }: GripElement): number =>
+  extensions.reduce((sum, extension) => sum + extension.facts.length.low, 0);
 
 function sameCoupling(a: Coupling, b: Coupling): boolean {
   return a.form === b.form && a.size === b.size && a.gender === b.gender;

@@ -32,7 +32,7 @@ export interface ListedAssemblies {
 const MOST_LOOKED_AT = 20_000;
 
 interface Candidate {
-  readonly ids: { readonly core: string; readonly grip: string; readonly reaction: string };
+  readonly ids: { readonly core: string; readonly slots: readonly string[] };
   readonly key: string;
   /** The smaller the better, all of them. */
   readonly score: readonly number[];
@@ -61,34 +61,35 @@ export function listAssemblies({ lineDuty, site, models, constraints, limit }: L
 }
 
 function* candidatesOf(family: ChoiceFamily, models: ReadonlyMap<string, Model>): Generator<Candidate> {
-  const [grips = [], reactions = []] = family.slots;
-  for (const core of family.cores) {
-    for (const grip of grips) {
-      for (const reaction of reactions) yield candidate([core, grip, reaction], models);
-    }
-  }
+  const slots = family.slots.reduce<readonly (readonly Alternative[])[]>(
+    (chosen, slot) => chosen.flatMap((before) => slot.map((alternative) => [...before, alternative])),
+    [[]],
+  );
+  for (const core of family.cores) for (const chosen of slots) yield candidate({ core, chosen, models });
 }
 
-function candidate(
-  [core, grip, reaction]: readonly [Alternative, Alternative, Alternative],
-  models: ReadonlyMap<string, Model>,
-): Candidate {
-  const needs = [core, grip, reaction].flatMap((alternative) => alternative.needs);
+function candidate(at: {
+  readonly core: Alternative;
+  readonly chosen: readonly Alternative[];
+  readonly models: ReadonlyMap<string, Model>;
+}): Candidate {
+  const { core, chosen, models } = at;
+  const parts = [core, ...chosen];
+  const needs = parts.flatMap((alternative) => alternative.needs);
   const sum = (of: (model: Model) => number): number =>
     needs.reduce((total: number, need: ItemNeed) => {
       const model = models.get(need.item);
       return total + (model === undefined ? 0 : of(model) * need.count);
     }, 0);
-  const time = core.timePerValve + grip.timePerValve + reaction.timePerValve;
   return {
-    ids: { core: core.id, grip: grip.id, reaction: reaction.id },
-    key: [core.id, grip.id, reaction.id].join(' '),
+    ids: { core: core.id, slots: chosen.map(({ id }) => id) },
+    key: parts.map(({ id }) => id).join(' '),
     score: [
       sum((model) => model.rates.day_minor),
       sum((model) => model.mass),
-      time,
+      parts.reduce((time, part) => time + part.timePerValve, 0),
       sum((model) => (model.counted ? 0 : 1)),
-      -core.chance * grip.chance * reaction.chance,
+      -parts.reduce((chance, part) => chance * part.chance, 1),
     ],
   };
 }

@@ -27,18 +27,18 @@ export function partsOf({
       served.slots.every((slot, index) => family.slots[index]?.some(({ id }) => id === slot)),
     `Family ${served.family} of class ${classId} does not hold ${served.core} with ${served.slots.join(' and ')}.`,
   );
-  const [grip = '', reaction = ''] = served.slots;
-  return partsFromIds({ core: served.core, grip, reaction });
+  return partsFromIds({ core: served.core, slots: served.slots });
 }
 
 export function partsFromIds(ids: {
   readonly core: string;
-  readonly grip: string;
-  readonly reaction: string;
+  /** Grip, restraint and, where turns are counted, counter. */
+  readonly slots: readonly string[];
 }): AssemblyParts {
   const core = readCoreId(ids.core);
-  const grip = readGripId(ids.grip);
-  const { restraint, secondChain } = readReactionId(ids.reaction);
+  const [gripText = '', reaction = '', counter] = ids.slots;
+  const grip = readGripId(gripText);
+  const { restraint, secondChain } = readReactionId(reaction);
   const accessories = [
     ...core.accessories.map((number) => ({ number, count: 1 })),
     ...grip.accessories,
@@ -56,7 +56,7 @@ export function partsFromIds(ids: {
       ? {}
       : { adapterExtensions: Object.fromEntries(others.map(({ adapter, extensions }) => [adapter, extensions])) }),
     restraint,
-    options: core.options,
+    options: counter === undefined ? core.options : [...core.options, counter],
     accessories,
   };
 }

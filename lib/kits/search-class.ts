@@ -1,13 +1,13 @@
 /*
  * Searches one class of lines: cores that no rule refuses, and for each the grips and restraints that go with it.
- * Invariant: any core with any of its grips and any of its restraints passes every refusal that was switched on.
+ * Invariant: any core with any of its grips, restraints and counters passes every refusal that was switched on; which counter it is matters to no grip or restraint.
  * Not here: families, times and costs (families.ts), and why there is nothing (explain-none.ts).
  * Read next: families.ts.
  */
 import { type Coupling, joins } from '#lib/equipment/coupling.ts';
 import type { Model, OptionModel } from '#lib/equipment/model.ts';
 import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
-import { coreFigures } from './core-figures.ts';
+import { coreFigures, newCoreMemo } from './core-figures.ts';
 import { findCovers } from './covers.ts';
 import type { Frames } from './frames.ts';
 import { gripCases } from './grip-cases.ts';
@@ -26,6 +26,8 @@ export interface FoundCore {
   readonly core: Core;
   readonly grips: readonly Grip[];
   readonly reactions: readonly Reaction[];
+  /** Counters that may be clipped on; `null` alone where none is put in. */
+  readonly counters: readonly (OptionModel | null)[];
 }
 
 export interface ClassQuestion {
@@ -74,6 +76,8 @@ function walkClass(question: ClassQuestion, visit: (found: FoundCore) => 'go on'
   const domains = domainsOf(question);
   if (domains.elements.length === 0 || domains.reactions.length === 0) return;
   const covers = coverFinder(domains);
+  const byOutput = joiningElements(domains.elements);
+  const memo = newCoreMemo();
   for (const frame of question.frames.frames) {
     if (![frame.drive, frame.limiter, frame.head].every(domains.allows) || !holdsWishedOptions(question, frame.limiter))
       continue;
@@ -81,23 +85,19 @@ function walkClass(question: ClassQuestion, visit: (found: FoundCore) => 'go on'
       const gear = frame.drive.facts.gears[gearIndex];
       if (gear === undefined) continue;
       tally.cores += 1;
-      const figures = coreFigures({ facts, frame, gearIndex, limiterUpTo: 'needed' });
-      for (const counter of domains.counters) {
-        const core: Core = {
-          drive: frame.drive,
-          limiter: frame.limiter,
-          head: frame.head,
-          gear,
-          gearIndex,
-          counter,
-          figures,
-        };
-        if (!isAllowed(refusals.core, { line, duty, site, place, core }, tally)) continue;
-        const reactions = reactionsFor(question, { core, reactions: domains.reactions });
-        if (reactions.length === 0) continue;
-        const grips = covers(elementsFor(question, { core, output: frame.output, elements: domains.elements }));
-        if (grips.length > 0 && visit({ core, grips, reactions }) === 'stop') return;
-      }
+      const figures = coreFigures({ facts, frame, gearIndex, limiterUpTo: 'needed' }, memo);
+      const { drive, limiter, head } = frame;
+      const counters = domains.counters.filter((counter) => {
+        const core: Core = { drive, limiter, head, gear, gearIndex, counter, figures };
+        return isAllowed(refusals.core, { line, duty, site, place, core }, tally);
+      });
+      const [counter] = counters;
+      if (counter === undefined) continue;
+      const core: Core = { drive, limiter, head, gear, gearIndex, counter, figures };
+      const reactions = reactionsFor(question, { core, reactions: domains.reactions });
+      if (reactions.length === 0) continue;
+      const grips = covers(elementsFor(question, { core, elements: byOutput(frame.output) }));
+      if (grips.length > 0 && visit({ core, grips, reactions, counters }) === 'stop') return;
     }
   }
 }
@@ -177,19 +177,37 @@ function reactionsFor(
   });
 }
 
+interface Placed {
+  readonly position: number;
+  readonly element: GripElement;
+}
+
+/** Elements that a head's output joins, with their positions. */
+function joiningElements(elements: readonly GripElement[]): (output: Coupling) => readonly Placed[] {
+  const remembered = new Map<Coupling, readonly Placed[]>();
+  return (output) => {
+    const known = remembered.get(output);
+    if (known !== undefined) return known;
+    const placed = elements.flatMap((element, position) =>
+      joins(output, element.input) ? [{ position, element }] : [],
+    );
+    remembered.set(output, placed);
+    return placed;
+  };
+}
+
 /** Positions of the elements that the core may drive. */
 function elementsFor(
   { facts, refusals, tally }: ClassQuestion,
-  at: { readonly core: Core; readonly output: Coupling; readonly elements: readonly GripElement[] },
+  at: { readonly core: Core; readonly elements: readonly Placed[] },
 ): readonly number[] {
   const { line, duty, site, place } = facts;
+  const { core } = at;
   const fitting: number[] = [];
-  for (const [position, element] of at.elements.entries()) {
-    if (!joins(at.output, element.input)) continue;
+  for (const { position, element } of at.elements) {
     tally.pairs += 1;
     const { adapter, extensions } = element;
-    if (isAllowed(refusals.grip, { line, duty, site, place, core: at.core, adapter, extensions }, tally))
-      fitting.push(position);
+    if (isAllowed(refusals.grip, { line, duty, site, place, core, adapter, extensions }, tally)) fitting.push(position);
   }
   return fitting;
 }

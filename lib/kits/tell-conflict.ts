@@ -9,14 +9,17 @@ import type { Finding } from '#lib/kernel/finding.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
 import { findingOf } from '#lib/rules/rule.ts';
-import { coreFigures } from './core-figures.ts';
+import { coreFigures, newCoreMemo } from './core-figures.ts';
 import { gripCases, likeliestCase } from './grip-cases.ts';
 import { couples } from './grip-elements.ts';
 import { reactionFigures, reactionsOf } from './reactions.ts';
 import type { ClassQuestion } from './search-class.ts';
 
 interface Told {
-  readonly finding: Finding;
+  /** Made only for the one that is told. */
+  readonly finding: () => Finding;
+  /** Which part is refused. */
+  readonly part: string;
   /** Broken rules of the conflict; fewer is nearer to fitting. */
   readonly broken: number;
 }
@@ -37,9 +40,10 @@ export function tellConflict({
     ];
     const nearest = told.toSorted((a, b) => a.broken - b.broken)[0];
     if (nearest === undefined) return [];
-    const others = new Set(told.map((one) => one.finding.about.join())).size - 1;
+    const others = new Set(told.map((one) => one.part)).size - 1;
     const more = others > 0 ? ` (${others} more ${others === 1 ? 'is' : 'are'} refused for the same reason)` : '';
-    return [{ ...nearest.finding, sentence: `${nearest.finding.sentence}${more}` }];
+    const finding = nearest.finding();
+    return [{ ...finding, sentence: `${finding.sentence}${more}` }];
   });
 }
 
@@ -55,7 +59,13 @@ function tellParts({ facts, stock }: ClassQuestion, id: string): readonly Told[]
   return stock.all.flatMap((part) => {
     const partFacts = { ...facts, part };
     if (!rule.speaks(partFacts)) return [];
-    return [{ finding: findingOf(rule, partFacts), broken: others.filter((one) => one.speaks(partFacts)).length }];
+    return [
+      {
+        finding: () => findingOf(rule, partFacts),
+        part: part.number,
+        broken: others.filter((one) => one.speaks(partFacts)).length,
+      },
+    ];
   });
 }
 
@@ -67,7 +77,9 @@ function tellLinks({ facts, stock, frames }: ClassQuestion, id: string): readonl
       .filter((chain) => chain.length <= 1 && couples(chain, adapter))
       .flatMap((extensions): readonly Told[] => {
         const linkFacts = { ...facts, adapter, extensions };
-        return rule.speaks(linkFacts) ? [{ finding: findingOf(rule, linkFacts), broken: extensions.length }] : [];
+        return rule.speaks(linkFacts)
+          ? [{ finding: () => findingOf(rule, linkFacts), part: adapter.number, broken: extensions.length }]
+          : [];
       }),
   );
 }
@@ -82,8 +94,8 @@ function tellCases({ facts, stock }: ClassQuestion, id: string): readonly Told[]
     const missed = cases.filter((gripCase) => rule.speaks({ ...facts, adapter, extensions: [], gripCase }));
     const nearest = missed.toSorted((a, b) => missedBy(adapter, a) - missedBy(adapter, b))[0];
     if (nearest === undefined) return [];
-    const finding = findingOf(rule, { ...facts, adapter, extensions: [], gripCase: nearest });
-    return [{ finding, broken: missed.length / cases.length + missedBy(adapter, nearest) }];
+    const finding = (): Finding => findingOf(rule, { ...facts, adapter, extensions: [], gripCase: nearest });
+    return [{ finding, part: adapter.number, broken: missed.length / cases.length + missedBy(adapter, nearest) }];
   });
 }
 
@@ -99,6 +111,9 @@ function missedBy({ facts }: AdapterModel, gripCase: GripCase): number {
   return nearest + Math.max(0, -long);
 }
 
+/** Cores nearest to fitting that are looked at for what they would be joined to. */
+const NEAREST_CORES = 8;
+
 function tellCores(question: ClassQuestion, { id, conflict }: Asked): readonly Told[] {
   const { facts } = question;
   const coreRule = RULES_OF.core.find((one) => one.id === id);
@@ -108,13 +123,21 @@ function tellCores(question: ClassQuestion, { id, conflict }: Asked): readonly T
   const others = RULES_OF.core.filter((one) => conflict.includes(one.id));
   const parts = RULES_OF.part.filter((one) => one.severity === 'refusal' && conflict.includes(one.id));
   const passes = (part: Model | null): boolean => part === null || !parts.some((one) => one.speaks({ ...facts, part }));
-  return candidateCores(question, passes).flatMap((core): readonly Told[] => {
-    const coreFacts = { ...facts, core };
-    const broken = others.filter((one) => one.speaks(coreFacts)).length + shortfall(core);
-    if (coreRule?.speaks(coreFacts) === true) return [{ finding: findingOf(coreRule, coreFacts), broken }];
-    if (gripRule !== undefined) return tellGrips(question, { core, broken, rule: gripRule });
-    if (reactionRule !== undefined) return tellReactions(question, { core, broken, rule: reactionRule, passes });
-    return [];
+  const ranked = candidateCores(question, passes)
+    .map((core) => ({ core, broken: others.filter((one) => one.speaks({ ...facts, core })).length + shortfall(core) }))
+    .toSorted((a, b) => a.broken - b.broken);
+  if (coreRule !== undefined) {
+    return ranked.flatMap(({ core, broken }): readonly Told[] => {
+      const coreFacts = { ...facts, core };
+      if (!coreRule.speaks(coreFacts)) return [];
+      return [
+        { finding: () => findingOf(coreRule, coreFacts), part: `${core.drive.number} ${core.head.number}`, broken },
+      ];
+    });
+  }
+  return ranked.slice(0, NEAREST_CORES).flatMap((near) => {
+    if (gripRule !== undefined) return tellGrips(question, { ...near, rule: gripRule });
+    return reactionRule === undefined ? [] : tellReactions(question, { ...near, rule: reactionRule, passes });
   });
 }
 
@@ -126,6 +149,7 @@ function shortfall(core: Core): number {
 }
 
 function candidateCores({ facts, frames }: ClassQuestion, passes: (part: Model | null) => boolean): readonly Core[] {
+  const memo = newCoreMemo();
   return frames.frames
     .filter((frame) => [frame.drive, frame.limiter, frame.head].every(passes))
     .flatMap((frame) =>
@@ -136,7 +160,7 @@ function candidateCores({ facts, frames }: ClassQuestion, passes: (part: Model |
         gear,
         gearIndex,
         counter: null,
-        figures: coreFigures({ facts, frame, gearIndex, limiterUpTo: 'needed' }),
+        figures: coreFigures({ facts, frame, gearIndex, limiterUpTo: 'needed' }, memo),
       })),
     );
 }
@@ -145,14 +169,16 @@ function tellGrips(
   { facts, stock, frames }: ClassQuestion,
   at: { readonly core: Core; readonly broken: number; readonly rule: (typeof RULES_OF.grip)[number] },
 ): readonly Told[] {
-  const single = frames.chains.filter((chain) => chain.length <= 1);
-  for (const adapter of sideAdapters(facts, stock.adapters)) {
-    for (const extensions of single) {
-      const gripFacts = { ...facts, core: at.core, adapter, extensions };
-      if (at.rule.speaks(gripFacts)) return [{ finding: findingOf(at.rule, gripFacts), broken: at.broken }];
-    }
-  }
-  return [];
+  const { core, broken, rule } = at;
+  return sideAdapters(facts, stock.adapters).flatMap((adapter): readonly Told[] => {
+    const refused = frames.chains
+      .filter((chain) => chain.length <= 1 && couples(chain, adapter))
+      .map((extensions) => ({ ...facts, core, adapter, extensions }))
+      .find((gripFacts) => rule.speaks(gripFacts));
+    if (refused === undefined) return [];
+    const lacking = 1 / (1 + adapter.facts.torqueRating);
+    return [{ finding: () => findingOf(rule, refused), part: adapter.number, broken: broken + lacking }];
+  });
 }
 
 const sideAdapters = (
@@ -172,16 +198,14 @@ function tellReactions(
     readonly passes: (part: Model | null) => boolean;
   },
 ): readonly Told[] {
-  const restraints = stock.restraints.filter(at.passes);
-  return reactionsOf({ restraints, stock, facts })
-    .flatMap((reaction) => {
-      const reactionFacts = {
-        ...facts,
-        core: at.core,
-        ...reaction,
-        reaction: reactionFigures({ core: at.core, restraint: reaction.restraint }),
-      };
-      return at.rule.speaks(reactionFacts) ? [{ finding: findingOf(at.rule, reactionFacts), broken: at.broken }] : [];
-    })
-    .slice(0, 1);
+  const { core, broken, rule } = at;
+  return reactionsOf({ restraints: stock.restraints.filter(at.passes), stock, facts }).flatMap(
+    (one): readonly Told[] => {
+      const reaction = reactionFigures({ core, restraint: one.restraint });
+      const reactionFacts = { ...facts, core, ...one, reaction };
+      if (!rule.speaks(reactionFacts)) return [];
+      const lacking = 1 / (1 + one.restraint.facts.torqueRating);
+      return [{ finding: () => findingOf(rule, reactionFacts), part: one.restraint.number, broken: broken + lacking }];
+    },
+  );
 }

@@ -57,6 +57,88 @@ export function randomKitCase(seed: number): KitCase {
   return { lineDuty: randomLine(random, onNut), site: randomSite(random), models };
 }
 
+/** A random house of as many models as asked, and lines that differ from each other. */
+export function randomHouse(at: { readonly seed: number; readonly models: number; readonly lines: number }): {
+  readonly lines: readonly LineDuty[];
+  readonly site: Site;
+  readonly models: readonly Model[];
+} {
+  const random = seededRandom(at.seed);
+  const share = (part: number): number => Math.round(at.models * part);
+  const models = [
+    ...times(share(0.13), (index) => fitted(randomDrive(random, index), { output: DRIVE_SIDE[index % 3] })),
+    ...times(share(0.18), (index) =>
+      fitted(randomHead(random, index), { input: DRIVE_SIDE[index % 3], output: VALVE_SIDE[index % 4] }),
+    ),
+    ...times(share(0.25), (index) =>
+      fitted(randomAdapter(random, { index, onNut: index % 2 === 0 }), { input: VALVE_SIDE[index % 4] }),
+    ),
+    ...times(share(0.18), (index) =>
+      fitted(randomExtension(random, index), { input: VALVE_SIDE[index % 4], output: VALVE_SIDE[(index >> 2) % 4] }),
+    ),
+    ...times(share(0.16), (index) => randomRestraint(random, index)),
+    ...times(share(0.05), (index) => {
+      const size = (index % 2 === 0 ? DRIVE_SIDE : VALVE_SIDE)[index % 3];
+      const sits = index % 2 === 0 ? 'after drive' : 'after head';
+      return fitted(withSeat(randomLimiter(random, index), sits), { input: size, output: size });
+    }),
+    ...times(2, (index) => sampleCounter({ number: `C-${index}` })),
+    secondChain(),
+  ];
+  const lines = times(at.lines, (index) => {
+    const { line, duty } = randomLine(random, index % 2 === 0);
+    const tag = `V-${index + 1}`;
+    return { line: { ...line, tag }, duty: { ...duty, tag } };
+  });
+  return { lines, site: sampleSite(), models };
+}
+
+const DRIVE_SIDE = ['20', '25', '40'] as const;
+const VALVE_SIDE = ['12.5', '20', '25', '40'] as const;
+
+/** The same model with couplings of other sizes, as catalogues have them in classes. */
+function fitted(
+  model: Model,
+  sizes: { readonly input?: string | undefined; readonly output?: string | undefined },
+): Model {
+  const of = (coupling: Coupling, size: string | undefined): Coupling => ({ ...coupling, size: size ?? coupling.size });
+  switch (model.role) {
+    case 'drive':
+      return { ...model, facts: { ...model.facts, output: of(model.facts.output, sizes.output) } };
+    case 'head':
+      return {
+        ...model,
+        facts: {
+          ...model.facts,
+          input: of(model.facts.input, sizes.input),
+          output: of(model.facts.output, sizes.output),
+        },
+      };
+    case 'extension':
+      return {
+        ...model,
+        facts: {
+          ...model.facts,
+          input: of(model.facts.input, sizes.input),
+          output: of(model.facts.output, sizes.output),
+        },
+      };
+    case 'adapter':
+      return { ...model, facts: { ...model.facts, input: of(model.facts.input, sizes.input) } };
+    case 'option': {
+      const { input, output } = model.facts;
+      if (input === undefined || output === undefined) return model;
+      return { ...model, facts: { ...model.facts, input: of(input, sizes.input), output: of(output, sizes.output) } };
+    }
+    default:
+      return model;
+  }
+}
+
+function withSeat(model: Model, sits: 'after drive' | 'after head'): Model {
+  return model.role === 'option' ? { ...model, facts: { ...model.facts, sits } } : model;
+}
+
 function randomDrive(random: Random, index: number): Model {
   const stall = 60 + below(random, 160);
   const low = {

@@ -3,12 +3,13 @@ import { describe, expect, it } from 'vitest';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Alternative, ItemNeed, LineClass } from '#lib/equipment/choices.ts';
 import { buildAssembly } from '#lib/kits/build-assembly.ts';
-import { coreTime, gripTime, reactionTime } from '#lib/kits/chain-times.ts';
+import { coreTime, counterTime, gripTime, reactionTime } from '#lib/kits/chain-times.ts';
 import { coreChance } from '#lib/kits/core-chance.ts';
 import { conflictOf } from '#lib/kits/explain-none.ts';
 import { explainPart } from '#lib/kits/explain-part.ts';
 import { factsOf, findChoices } from '#lib/kits/find-choices.ts';
 import { findFrames } from '#lib/kits/frames.ts';
+import { doesAsWell, type GripElement } from '#lib/kits/grip-elements.ts';
 import { listAssemblies } from '#lib/kits/list-assemblies.ts';
 import { partsOf } from '#lib/kits/parts-of.ts';
 import { ALL_REFUSALS, newTally } from '#lib/kits/refusals.ts';
@@ -30,8 +31,14 @@ function everything(kitCase: KitCase): readonly Enumerated[] {
     : enumerateKits(kitCase, { made: 'made to order too' }).filter((one) => coversOf(one).length > 0);
 }
 
-/** All sets of one, two or three links that take every case. */
-function coversOf({ links, cases }: Enumerated): readonly (readonly Link[])[] {
+/** All sets of one, two or three links that take every case; a link that a shorter one replaces everywhere is not counted. */
+function coversOf({ links: all, cases }: Enumerated): readonly (readonly Link[])[] {
+  const bits = all.map(({ link, takes }) => ({
+    ...link,
+    input: link.extensions[0]?.facts.input ?? link.adapter.facts.input,
+    takes: takes.reduce((sum, one) => sum | (1n << BigInt(cases.indexOf(one))), 0n),
+  }));
+  const links = all.filter((_, index) => bits.every((other) => !replaces(other, bits[index])));
   const sets = links.flatMap((a, i) => [
     [a],
     ...links.slice(i + 1).flatMap((b, j) => [[a, b], ...links.slice(i + j + 2).map((c) => [a, b, c])]),
@@ -39,6 +46,10 @@ function coversOf({ links, cases }: Enumerated): readonly (readonly Link[])[] {
   return sets
     .filter((set) => cases.every((one) => set.some(({ takes }) => takes.includes(one))))
     .map((set) => set.map(({ link }) => link));
+}
+
+function replaces(other: GripElement, one: GripElement | undefined): boolean {
+  return one !== undefined && other.adapter === one.adapter && other.extensions.length < 2 && doesAsWell(other, one);
 }
 
 function needsOf(one: Enumerated, cover: readonly Link[]): ReadonlyMap<string, number> {
@@ -63,9 +74,17 @@ interface Combination {
   readonly chance: number;
 }
 
+/** Every choice of one alternative from each slot. */
+function choicesIn(slots: readonly (readonly Alternative[])[]): readonly (readonly Alternative[])[] {
+  return slots.reduce<readonly (readonly Alternative[])[]>(
+    (chosen, slot) => chosen.flatMap((before) => slot.map((one) => [...before, one])),
+    [[]],
+  );
+}
+
 function combinations(lineClass: LineClass): readonly Combination[] {
-  return lineClass.families.flatMap(({ cores, slots: [grips = [], reactions = []] }) =>
-    cores.flatMap((core) => grips.flatMap((grip) => reactions.map((reaction) => sum([core, grip, reaction])))),
+  return lineClass.families.flatMap(({ cores, slots }) =>
+    cores.flatMap((core) => choicesIn(slots).map((chosen) => sum([core, ...chosen]))),
   );
 }
 
@@ -121,19 +140,14 @@ describe('choices', () => {
         const choices = choicesOf(kitCase);
         for (const { id: classId, families } of choices.classes) {
           for (const { id: family, cores, slots } of families) {
-            const [grips = [], reactions = []] = slots;
             for (const core of cores) {
-              for (const grip of grips.slice(0, 4)) {
-                for (const reaction of reactions) {
-                  const served = { family, core: core.id, slots: [grip.id, reaction.id] };
-                  const parts = partsOf({ classId, served, choices });
-                  const assembly = buildAssembly({ ...kitCase, parts });
-                  expect(assembly.findings.filter((finding) => finding.severity === 'refusal')).toEqual([]);
-                  expect(assembly.figures.timePerValve).toBe(
-                    core.timePerValve + grip.timePerValve + reaction.timePerValve,
-                  );
-                  checked += 1;
-                }
+              for (const chosen of choicesIn(slots).slice(0, 12)) {
+                const served = { family, core: core.id, slots: chosen.map(({ id }) => id) };
+                const parts = partsOf({ classId, served, choices });
+                const assembly = buildAssembly({ ...kitCase, parts });
+                expect(assembly.findings.filter((finding) => finding.severity === 'refusal')).toEqual([]);
+                expect(assembly.figures.timePerValve).toBe(sum([core, ...chosen]).time);
+                checked += 1;
               }
             }
           }
@@ -156,7 +170,10 @@ describe('choices', () => {
           for (const cover of coversOf(one)) {
             const needs = needsOf(one, cover);
             const time =
-              coreTime({ facts, core: one.core }) + gripTime({ elements: cover }) + reactionTime(one.reaction);
+              coreTime({ facts, core: one.core }) +
+              counterTime(one.core.counter) +
+              gripTime({ elements: cover }) +
+              reactionTime(one.reaction);
             const chance = coreChance({ facts, core: one.core });
             const match = kept.some(
               (other) =>
@@ -169,7 +186,7 @@ describe('choices', () => {
           }
         }
       }),
-      { seed: 23, numRuns: 120 },
+      { seed: 23, numRuns: 250 },
     );
     console.info(`dominance: ${matched} enumerated assemblies matched by a kept one`);
     expect(matched).toBeGreaterThan(1000);
