@@ -118,31 +118,6 @@ export function hollowShaftStress({
 }
 
 /**
- * Torque that a round tube carries at a shear stress.
- *
- * Formula: T = τ·π·(D⁴ − d⁴)/(16·D)
- *
- * @param stress - Shear stress allowed. [Pa] range 0…1e9
- * @param outerDiameter - Outside diameter. [m] range 0.001…1
- * @param innerDiameter - Inside diameter, below the outside. [m] range 0…1
- * @returns Torque. [N·m]
- * @source Gere, Mechanics of Materials, section 3.3.
- * @assumes Elastic, wall thick enough not to buckle.
- * @example hollowShaftTorque({ stress: pascals(100e6), outerDiameter: millimetres(40), innerDiameter: millimetres(30) }) // => 859.0
- */
-export function hollowShaftTorque({
-  stress,
-  outerDiameter,
-  innerDiameter,
-}: {
-  readonly stress: Pascals;
-  readonly outerDiameter: Metres;
-  readonly innerDiameter: Metres;
-}): NewtonMetres {
-  return newtonMetres((stress * Math.PI * (outerDiameter ** 4 - innerDiameter ** 4)) / (16 * outerDiameter));
-}
-
-/**
  * Twist of a round tube.
  *
  * Formula: φ = T·L/(G·π·(D⁴ − d⁴)/32)
