@@ -37,8 +37,11 @@ export interface AssemblyParts {
   readonly extensions: readonly string[];
   /** More than one where the line's range needs a covering set; the first is the likeliest. */
   readonly adapters: readonly string[];
-  /** Extensions before adapters of a covering set that do not sit behind `extensions`, by adapter; absent where all do. */
-  readonly adapterExtensions?: Readonly<Record<string, readonly string[]>>;
+  /**
+   * Extensions before each adapter, by its place in `adapters`, where they do not all sit behind `extensions`; the first equals `extensions`.
+   * The same key may stand twice, once with a shaft and once without.
+   */
+  readonly adapterExtensions?: readonly (readonly string[])[];
   readonly restraint: string;
   /** Torque limiter, turns counter; required ones always in. */
   readonly options: readonly string[];

@@ -47,7 +47,7 @@ export function assemblyId(parts: AssemblyParts): string {
     `${parts.drive}:${parts.gear}`,
     parts.head,
     ...parts.options,
-    ...parts.adapters.flatMap((adapter) => [...(parts.adapterExtensions?.[adapter] ?? parts.extensions), adapter]),
+    ...parts.adapters.flatMap((adapter, index) => [...(parts.adapterExtensions?.[index] ?? parts.extensions), adapter]),
     parts.restraint,
     ...accessories,
   ].join('+');

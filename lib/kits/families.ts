@@ -38,21 +38,19 @@ export function familiesOf({
 }): readonly ChoiceFamily[] {
   const shelf: Shelf = { cores: [], grips: new Map(), reactions: new Map(), counters: new Map() };
   const gripIds = new Map<readonly Grip[], ReadonlySet<string>>();
+  const reactionIds = new Map<FoundCore['reactions'], ReadonlySet<string>>();
   for (const { core, grips, reactions, counters } of found) {
     for (const counter of counters) {
       if (counter !== null) shelf.counters.set(counter.number, counterAlternative(counter));
     }
     const known = gripIds.get(grips) ?? keptGrips({ facts, stock, grips, shelf });
     gripIds.set(grips, known);
-    for (const reaction of reactions) {
-      const id = reactionId(reaction);
-      if (!shelf.reactions.has(id)) shelf.reactions.set(id, reactionAlternative(id, reaction));
-    }
-    const kept = withoutDominated(reactions.flatMap((reaction) => shelf.reactions.get(reactionId(reaction)) ?? []));
+    const held = reactionIds.get(reactions) ?? keptReactions(shelf, reactions);
+    reactionIds.set(reactions, held);
     shelf.cores.push({
       alternative: coreAlternative({ facts, stock, core }),
       grips: known,
-      reactions: new Set(kept.map(({ id }) => id)),
+      reactions: held,
       counters: keptCounters(shelf, counters),
     });
   }
@@ -69,6 +67,16 @@ function keptGrips(at: {
   const kept = withoutDominated(alternatives);
   for (const alternative of kept) at.shelf.grips.set(alternative.id, alternative);
   return new Set(kept.map(({ id }) => id));
+}
+
+function keptReactions(shelf: Shelf, reactions: FoundCore['reactions']): ReadonlySet<string> {
+  const alternatives = reactions.map((reaction) => {
+    const id = reactionId(reaction);
+    const known = shelf.reactions.get(id) ?? reactionAlternative(id, reaction);
+    shelf.reactions.set(id, known);
+    return known;
+  });
+  return new Set(withoutDominated(alternatives).map(({ id }) => id));
 }
 
 function coreAlternative(at: {
@@ -95,7 +103,7 @@ function gripAlternative(at: {
   const { elements } = at.grip;
   const accessories = gripAccessories(at);
   const needs = [
-    ...countEach(elements.map(({ adapter }) => adapter.number)),
+    ...[...new Set(elements.map(({ adapter }) => adapter.number))].map(one),
     ...largestEach(elements.map(({ extensions }) => countEach(extensions.map((extension) => extension.number)))),
     ...accessories.map(({ number, count }) => ({ item: number, count })),
   ];

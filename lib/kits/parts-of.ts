@@ -45,16 +45,14 @@ export function partsFromIds(ids: {
     ...(secondChain === null ? [] : [{ number: secondChain, count: 1 }]),
   ];
   const first = grip.elements[0]?.extensions ?? [];
-  const others = grip.elements.filter(({ extensions }) => extensions.join() !== first.join());
+  const differ = grip.elements.some(({ extensions }) => extensions.join() !== first.join());
   return {
     drive: core.drive,
     gear: core.gear,
     head: core.head,
     extensions: first,
     adapters: grip.elements.map(({ adapter }) => adapter),
-    ...(others.length === 0
-      ? {}
-      : { adapterExtensions: Object.fromEntries(others.map(({ adapter, extensions }) => [adapter, extensions])) }),
+    ...(differ ? { adapterExtensions: grip.elements.map(({ extensions }) => extensions) } : {}),
     restraint,
     options: counter === undefined ? core.options : [...core.options, counter],
     accessories,

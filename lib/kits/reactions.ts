@@ -6,7 +6,7 @@
  */
 import { forceWithShock, needsSecondChain, reactionForce, sideLoad } from '#lib/engineering/reaction.ts';
 import type { AccessoryModel, RestraintModel } from '#lib/equipment/model.ts';
-import type { Core, LineFacts, ReactionFigures } from '#lib/rules/facts.ts';
+import type { CoreView, LineFacts, ReactionFigures } from '#lib/rules/facts.ts';
 import { metres, newtons } from '#lib/units/quantity.ts';
 import { KIT_CONSTANTS } from './kit-constants.ts';
 import type { StockByRole } from './stock-by-role.ts';
@@ -41,7 +41,7 @@ export function reactionFigures({
   core,
   restraint,
 }: {
-  readonly core: Core;
+  readonly core: CoreView;
   readonly restraint: RestraintModel;
 }): ReactionFigures {
   const arm_m = restraint.facts.arm.low;

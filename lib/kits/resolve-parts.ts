@@ -42,11 +42,9 @@ export function resolveParts(at: {
   const counter = options.find((option) => option.facts.kind === 'turns counter') ?? null;
   const gear = drive.facts.gears[parts.gear];
   invariant(gear !== undefined, `Drive ${drive.number} has no gear ${parts.gear}.`);
-  const links = parts.adapters.map((number) => ({
+  const links = parts.adapters.map((number, index) => ({
     adapter: find(number, 'adapter'),
-    extensions: (parts.adapterExtensions?.[number] ?? parts.extensions).map((extension) =>
-      find(extension, 'extension'),
-    ),
+    extensions: (parts.adapterExtensions?.[index] ?? parts.extensions).map((extension) => find(extension, 'extension')),
   }));
   const restraint = find(parts.restraint, 'restraint');
   const limiterUpTo = torqueCap({ head, links, restraint });

@@ -6,7 +6,7 @@
  */
 import { type Coupling, joins } from '#lib/equipment/coupling.ts';
 import type { Model, OptionModel } from '#lib/equipment/model.ts';
-import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
+import type { Core, CoreView, GripCase, LineFacts } from '#lib/rules/facts.ts';
 import { coreFigures, newCoreMemo } from './core-figures.ts';
 import { findCovers } from './covers.ts';
 import type { Frames } from './frames.ts';
@@ -76,7 +76,8 @@ function walkClass(question: ClassQuestion, visit: (found: FoundCore) => 'go on'
   const domains = domainsOf(question);
   if (domains.elements.length === 0 || domains.reactions.length === 0) return;
   const covers = coverFinder(domains);
-  const byOutput = joiningElements(domains.elements);
+  const holding = reactionFinder(question, domains.reactions);
+  const driving = elementFinder(question, domains.elements);
   const memo = newCoreMemo();
   for (const frame of question.frames.frames) {
     if (![frame.drive, frame.limiter, frame.head].every(domains.allows) || !holdsWishedOptions(question, frame.limiter))
@@ -94,9 +95,9 @@ function walkClass(question: ClassQuestion, visit: (found: FoundCore) => 'go on'
       const [counter] = counters;
       if (counter === undefined) continue;
       const core: Core = { drive, limiter, head, gear, gearIndex, counter, figures };
-      const reactions = reactionsFor(question, { core, reactions: domains.reactions });
+      const reactions = holding(core);
       if (reactions.length === 0) continue;
-      const grips = covers(elementsFor(question, { core, elements: byOutput(frame.output) }));
+      const grips = covers(driving(core, frame.output));
       if (grips.length > 0 && visit({ core, grips, reactions, counters }) === 'stop') return;
     }
   }
@@ -165,16 +166,26 @@ function holdsWishedOptions({ wishes }: ClassQuestion, limiter: OptionModel | nu
   return wished.length === 0 || (limiter !== null && wished.some((model) => model.number === limiter.number));
 }
 
-function reactionsFor(
+/** Restraints for a core; asked once for cores that are alike in all that a rule may know of them (CoreView). */
+function reactionFinder(
   { facts, refusals, tally }: ClassQuestion,
-  { core, reactions }: { readonly core: Core; readonly reactions: readonly Reaction[] },
-): readonly Reaction[] {
+  reactions: readonly Reaction[],
+): (core: CoreView) => readonly Reaction[] {
   const { line, duty, site, place } = facts;
-  return reactions.filter(({ restraint, secondChain }) => {
-    tally.pairs += 1;
-    const reaction = reactionFigures({ core, restraint });
-    return isAllowed(refusals.reaction, { line, duty, site, place, core, restraint, secondChain, reaction }, tally);
-  });
+  const remembered = new Map<string, readonly Reaction[]>();
+  return (core) => {
+    const { stallAtValve, highestAtValve } = core.figures;
+    const key = `${core.head.number} ${stallAtValve} ${highestAtValve}`;
+    const known = remembered.get(key);
+    if (known !== undefined) return known;
+    const holding = reactions.filter(({ restraint, secondChain }) => {
+      tally.pairs += 1;
+      const reaction = reactionFigures({ core, restraint });
+      return isAllowed(refusals.reaction, { line, duty, site, place, core, restraint, secondChain, reaction }, tally);
+    });
+    remembered.set(key, holding);
+    return holding;
+  };
 }
 
 interface Placed {
@@ -182,34 +193,48 @@ interface Placed {
   readonly element: GripElement;
 }
 
-/** Elements that a head's output joins, with their positions. */
-function joiningElements(elements: readonly GripElement[]): (output: Coupling) => readonly Placed[] {
-  const remembered = new Map<Coupling, readonly Placed[]>();
-  return (output) => {
-    const known = remembered.get(output);
-    if (known !== undefined) return known;
+/** Positions of the elements that a core may drive; asked once for cores that are alike, the speed aside where nothing extends. */
+function elementFinder(
+  { facts, refusals, tally }: ClassQuestion,
+  elements: readonly GripElement[],
+): (core: CoreView, output: Coupling) => readonly number[] {
+  const { line, duty, site, place } = facts;
+  const joining = remembering((output: Coupling) => {
     const placed = elements.flatMap((element, position) =>
       joins(output, element.input) ? [{ position, element }] : [],
     );
-    remembered.set(output, placed);
-    return placed;
+    const isBare = ({ element }: Placed): boolean => element.extensions.length === 0;
+    return { bare: placed.filter(isBare), extended: placed.filter((one) => !isBare(one)) };
+  });
+  const remembered = new Map<string, readonly number[]>();
+  const ask = (key: string, core: CoreView, placed: readonly Placed[]): readonly number[] => {
+    const known = remembered.get(key);
+    if (known !== undefined) return known;
+    const fitting = placed.flatMap(({ position, element: { adapter, extensions } }) => {
+      tally.pairs += 1;
+      return isAllowed(refusals.grip, { line, duty, site, place, core, adapter, extensions }, tally) ? [position] : [];
+    });
+    remembered.set(key, fitting);
+    return fitting;
+  };
+  return (core, output) => {
+    const { bare, extended } = joining(output);
+    const { highestAtValve, opening, closing } = core.figures;
+    const alike = `${core.head.number} ${output.form} ${output.size} ${highestAtValve}`;
+    const speed = Math.max(opening.fastest, closing.fastest);
+    return [...ask(`${alike} bare`, core, bare), ...ask(`${alike} ${speed}`, core, extended)].toSorted((a, b) => a - b);
   };
 }
 
-/** Positions of the elements that the core may drive. */
-function elementsFor(
-  { facts, refusals, tally }: ClassQuestion,
-  at: { readonly core: Core; readonly elements: readonly Placed[] },
-): readonly number[] {
-  const { line, duty, site, place } = facts;
-  const { core } = at;
-  const fitting: number[] = [];
-  for (const { position, element } of at.elements) {
-    tally.pairs += 1;
-    const { adapter, extensions } = element;
-    if (isAllowed(refusals.grip, { line, duty, site, place, core, adapter, extensions }, tally)) fitting.push(position);
-  }
-  return fitting;
+function remembering<Key, Value>(work: (key: Key) => Value): (key: Key) => Value {
+  const remembered = new Map<Key, Value>();
+  return (key) => {
+    const known = remembered.get(key);
+    if (known !== undefined) return known;
+    const value = work(key);
+    remembered.set(key, value);
+    return value;
+  };
 }
 
 /** Covering sets of the elements that a core may drive, remembered by what is there. */

@@ -127,17 +127,32 @@ export interface PairFacts extends LineFacts {
 export interface CoreFacts extends LineFacts {
   readonly core: Core;
 }
-export interface GripFacts extends CoreFacts {
+/**
+ * What rules on grips and restraints may know of a core. The search asks them once for cores that are alike in this,
+ * so that it is kept as narrow as it can be; the drive's number is for sentences.
+ */
+export interface CoreView {
+  readonly drive: Pick<DriveModel, 'number'>;
+  readonly head: HeadModel;
+  readonly figures: Pick<CoreFigures, 'stallAtValve' | 'highestAtValve'> & {
+    readonly opening: Pick<CoreDirection, 'fastest'>;
+    readonly closing: Pick<CoreDirection, 'fastest'>;
+  };
+}
+export interface GripFacts extends LineFacts {
+  readonly core: CoreView;
   readonly extensions: readonly ExtensionModel[];
   readonly adapter: AdapterModel;
 }
-export interface ReactionFacts extends CoreFacts {
+export interface ReactionFacts extends LineFacts {
+  readonly core: CoreView;
   readonly restraint: RestraintModel;
   readonly secondChain: AccessoryModel | null;
   readonly reaction: ReactionFigures;
 }
 /** The adapters that cover the line, the likeliest first, each behind its extensions. */
 export interface WholeFacts extends ReactionFacts {
+  readonly core: Core;
   readonly links: readonly { readonly adapter: AdapterModel; readonly extensions: readonly ExtensionModel[] }[];
 }
 

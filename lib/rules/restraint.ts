@@ -35,6 +35,7 @@ const chainArm = sampleRestraint({
 
 const whole = (change: Partial<WholeFacts>): WholeFacts => ({
   ...reactionFacts(),
+  core: sampleCore(),
   links: [{ adapter: sampleWheelAdapter(), extensions: [] }],
   ...change,
 });

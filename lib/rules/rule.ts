@@ -72,8 +72,11 @@ function partNumbers(facts: FactsOf[Scope]): readonly string[] {
   if ('gripCase' in facts) return [facts.adapter.number];
   const numbers: string[] = [];
   if ('core' in facts) {
-    const { drive, limiter, head, counter } = facts.core;
-    for (const part of [drive, limiter, head, counter]) if (part !== null) numbers.push(part.number);
+    const { drive, head } = facts.core;
+    numbers.push(drive.number, head.number);
+    if ('limiter' in facts.core) {
+      for (const option of [facts.core.limiter, facts.core.counter]) if (option !== null) numbers.push(option.number);
+    }
   }
   if ('extensions' in facts) numbers.push(...facts.extensions.map((extension) => extension.number));
   if ('adapter' in facts) numbers.push(facts.adapter.number);

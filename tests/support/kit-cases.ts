@@ -70,10 +70,10 @@ export function randomHouse(at: { readonly seed: number; readonly models: number
     ...times(share(0.18), (index) =>
       fitted(randomHead(random, index), { input: DRIVE_SIDE[index % 3], output: VALVE_SIDE[index % 4] }),
     ),
-    ...times(share(0.25), (index) =>
+    ...times(share(0.35), (index) =>
       fitted(randomAdapter(random, { index, onNut: index % 2 === 0 }), { input: VALVE_SIDE[index % 4] }),
     ),
-    ...times(share(0.18), (index) =>
+    ...times(share(0.08), (index) =>
       fitted(randomExtension(random, index), { input: VALVE_SIDE[index % 4], output: VALVE_SIDE[(index >> 2) % 4] }),
     ),
     ...times(share(0.16), (index) => randomRestraint(random, index)),

@@ -95,13 +95,13 @@ const sum = (parts: readonly Alternative[]): Combination => ({
 });
 
 function scoreOf({ models }: KitCase, { parts, figures }: Assembly): readonly number[] {
-  const extensions = [parts.extensions, ...Object.values(parts.adapterExtensions ?? {})].flat();
+  const extensions = [parts.extensions, ...(parts.adapterExtensions ?? [])].flat();
   const numbers = [
     parts.drive,
     parts.head,
     ...parts.options,
     ...new Set(extensions),
-    ...parts.adapters,
+    ...new Set(parts.adapters),
     parts.restraint,
     ...parts.accessories.map(({ number }) => number),
   ];
