@@ -11,7 +11,7 @@ import { minimalConflict } from '#lib/solver/minimal-conflict.ts';
 import { BACKGROUND, conflictTable, couldServe, enabledRules } from './conflict-table.ts';
 import { ALL_REFUSALS } from './refusals.ts';
 import { findRepairs, type Repair } from './repairs.ts';
-import { type ClassQuestion, canBeServed } from './search-class.ts';
+import type { ClassQuestion } from './search-class.ts';
 import { tellConflict } from './tell-conflict.ts';
 import type { KitConstraints } from './wishes.ts';
 

@@ -5,13 +5,13 @@
  * Read next: explain-none.ts.
  */
 import type { Site } from '#lib/duty/site.ts';
-import type { Model } from '#lib/equipment/model.ts';
+import type { DriveModel, HeadModel, Model } from '#lib/equipment/model.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import { findingOf } from '#lib/rules/rule.ts';
 import { conflictOf } from './explain-none.ts';
 import { factsOf, type LineDuty, searchStockFirst } from './find-choices.ts';
-import { findFrames } from './frames.ts';
+import { findFrames, withoutPartner } from './frames.ts';
 import { ALL_REFUSALS, newTally } from './refusals.ts';
 import { type ClassQuestion, searchClass } from './search-class.ts';
 import { stockByRole } from './stock-by-role.ts';
@@ -57,7 +57,7 @@ export function explainPart({
   if (alone.length > 0) return { fits: false, because: alone };
   const conflict = conflictOf(question) ?? [];
   const because = tellConflict({ question: { ...question, stock: stockAround(stock, model) }, conflict });
-  return { fits: false, because: because.length > 0 ? because : [nothingJoins(question, model)] };
+  return { fits: false, because: because.length > 0 ? because : nothingJoins(question, model) };
 }
 
 /** Only the part itself in its role, so that sentences speak of it. */
@@ -99,12 +99,22 @@ function accessoryTold(model: Model): Finding {
   };
 }
 
-function nothingJoins({ facts }: ClassQuestion, model: Model): Finding {
-  return {
-    id: 'couplings-join',
-    severity: 'refusal',
-    about: [model.number],
-    sentence: `${facts.line.tag}: ${model.name} ${model.number} joins no drive, head and adapter that fit this line.`,
-    source: 'ISO 1174 squares; splines and faces of the house',
-  };
+/** Told from the graph of falls: the couplings, and what every partner of the part fell by. */
+function nothingJoins({ facts, stock }: ClassQuestion, model: Model): readonly Finding[] {
+  const refusedBy = (part: DriveModel | HeadModel): string | null =>
+    part.number === model.number
+      ? null
+      : (ALL_REFUSALS.part.find((rule) => rule.speaks({ ...facts, part }))?.id ?? null);
+  const behind = withoutPartner({ stock, number: model.number, refusedBy });
+  const titles = RULES_OF.part.filter((rule) => behind.includes(rule.id)).map((rule) => rule.title.toLowerCase());
+  const rest = titles.length === 0 ? '' : ` Those that it joins are refused: ${titles.join('; ')}.`;
+  return [
+    {
+      id: 'couplings-join',
+      severity: 'refusal',
+      about: [model.number],
+      sentence: `${facts.line.tag}: ${model.name} ${model.number} joins nothing that leads to this line.${rest}`,
+      source: 'ISO 1174 squares; splines and faces of the house',
+    },
+  ];
 }

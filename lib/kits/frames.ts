@@ -6,8 +6,9 @@
  */
 import { type Coupling, joins } from '#lib/equipment/coupling.ts';
 import type { DriveModel, ExtensionModel, HeadModel, OptionModel } from '#lib/equipment/model.ts';
-import { compileProblem } from '#lib/solver/compiled-problem.ts';
+import { type CompiledProblem, compileProblem, valueAt } from '#lib/solver/compiled-problem.ts';
 import type { Constraint } from '#lib/solver/problem.ts';
+import { constraintsBehind, propagate } from '#lib/solver/reasons.ts';
 import { search } from '#lib/solver/search.ts';
 import type { StockByRole } from './stock-by-role.ts';
 
@@ -61,15 +62,63 @@ export interface Frames {
   readonly evaluations: number;
 }
 
-export function findFrames(stock: StockByRole): Frames {
-  const compiled = compileProblem<FrameValue>({
+function frameProblem(stock: StockByRole, constraints: readonly Constraint<FrameValue>[]): CompiledProblem<FrameValue> {
+  return compileProblem<FrameValue>({
     variables: [
       { name: 'drive', values: stock.drives },
       { name: 'limiter', values: [null, ...stock.limiters] },
       { name: 'head', values: stock.heads },
     ],
-    constraints: CONSTRAINTS,
+    constraints,
   });
+}
+
+/**
+ * Ids of the constraints by which a drive or head falls for want of a partner: couplings, and what its partners fell by.
+ * Empty where it has partners left.
+ */
+export function withoutPartner(at: {
+  readonly stock: StockByRole;
+  readonly number: string;
+  readonly refusedBy: (model: DriveModel | HeadModel) => string | null;
+}): readonly string[] {
+  const ids = new Set([...at.stock.drives, ...at.stock.heads].flatMap((model) => at.refusedBy(model) ?? []));
+  const refusing = [...ids].flatMap((id) =>
+    ['drive', 'head'].map(
+      (on): Constraint<FrameValue> => ({
+        kind: 'unary',
+        id,
+        on,
+        allows: (value) => !(isDrive(value) || isHead(value)) || at.refusedBy(value) !== id,
+      }),
+    ),
+  );
+  const direct: Constraint<FrameValue> = {
+    kind: 'binary',
+    id: 'couplings-join',
+    on: ['drive', 'head'],
+    allows: (drive, head) =>
+      at.stock.limiters.some((limiter) => joinsBetween({ drive, limiter, head })) ||
+      driveMeetsHead([drive, null, head]),
+  };
+  const compiled = frameProblem(at.stock, [...refusing, direct]);
+  const fall = propagate(compiled, {}).falls.find(({ variable, value }) => {
+    const model = valueAt(compiled.problem, { variable, value });
+    return (isDrive(model) || isHead(model)) && model.number === at.number;
+  });
+  return fall === undefined ? [] : constraintsBehind(fall);
+}
+
+function joinsBetween(at: {
+  readonly drive: FrameValue;
+  readonly limiter: OptionModel;
+  readonly head: FrameValue;
+}): boolean {
+  return inLine(at.limiter, 'after drive') && joinsLimiter(at.drive, at.limiter) && joinsHead(at.limiter, at.head);
+}
+
+export function findFrames(stock: StockByRole): Frames {
+  const compiled = frameProblem(stock, CONSTRAINTS);
   const frames: Frame[] = [];
   const end = search(compiled, {
     visit: ([drive = null, limiter = null, head = null]) => {

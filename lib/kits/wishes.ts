@@ -13,8 +13,6 @@ export interface KitConstraints {
   readonly pins: readonly { readonly tag: string; readonly part: string }[];
 }
 
-export const NO_WISHES: readonly Model[] = [];
-
 export function modelsLeft(models: readonly Model[], constraints: KitConstraints): readonly Model[] {
   const out = new Set(constraints.excludedParts);
   return out.size === 0 ? models : models.filter((model) => !out.has(model.number));

@@ -11,12 +11,11 @@ import type {
   DriveModel,
   ExtensionModel,
   HeadModel,
-  Model,
   OptionModel,
   RestraintModel,
 } from '#lib/equipment/model.ts';
 import type { AdapterFacts, ExtensionFacts, HeadFacts, OptionFacts, RestraintFacts } from '#lib/equipment/parts.ts';
-import { toMinor } from '#lib/money/money.ts';
+import { type SampleBase, sampleBase } from '#lib/equipment/sample-model.ts';
 import {
   celsius,
   cubicMetresPerSecond,
@@ -37,22 +36,6 @@ import {
 
 const square = (size: string, gender: 'male' | 'female'): Coupling => ({ form: 'square', size, gender });
 
-type Base = Omit<Model, 'role' | 'facts'>;
-
-function base(number: string, name: string): Base {
-  return {
-    number,
-    name,
-    mass: kilograms(6),
-    case: { length: metres(0.5), width: metres(0.4), height: metres(0.3) },
-    rates: { day_minor: toMinor(2000), week_minor: toMinor(7000), four_weeks_minor: toMinor(20000), minimum_days: 1 },
-    replacement_minor: toMinor(100000),
-    counted: false,
-    madeToOrder: false,
-    marking: null,
-  };
-}
-
 /** What a sample may change of a model besides its facts. */
 export interface SampleChange<Facts> {
   readonly facts?: Partial<Facts>;
@@ -62,7 +45,7 @@ export interface SampleChange<Facts> {
   readonly madeToOrder?: true;
 }
 
-function changed(start: Base, change: SampleChange<unknown>): Base {
+function changed(start: SampleBase, change: SampleChange<unknown>): SampleBase {
   return {
     ...start,
     number: change.number ?? start.number,
@@ -107,7 +90,7 @@ export function sampleDrive(change: SampleChange<DriveFacts> = {}): DriveModel {
     limiter: null,
     ...change.facts,
   };
-  return { ...changed(base('SD-1', 'sample drive'), change), role: 'drive', facts };
+  return { ...changed(sampleBase('SD-1', 'sample drive'), change), role: 'drive', facts };
 }
 
 export const SAMPLE_AIR: DriveFacts['power'] = {
@@ -141,7 +124,7 @@ export function sampleHead(change: SampleChange<HeadFacts> = {}): HeadModel {
     height: metres(0.2),
     ...change.facts,
   };
-  return { ...changed(base('SH-1', 'sample head'), change), role: 'head', facts };
+  return { ...changed(sampleBase('SH-1', 'sample head'), change), role: 'head', facts };
 }
 
 export function sampleWheelAdapter(change: SampleChange<AdapterFacts> = {}): AdapterModel {
@@ -164,7 +147,7 @@ export function sampleWheelAdapter(change: SampleChange<AdapterFacts> = {}): Ada
     height: metres(0.1),
     ...change.facts,
   };
-  return { ...changed(base('SA-1', 'sample peg plate'), change), role: 'adapter', facts };
+  return { ...changed(sampleBase('SA-1', 'sample peg plate'), change), role: 'adapter', facts };
 }
 
 /** A telescopic key; `drive socket` when told so by its facts. */
@@ -183,7 +166,7 @@ export function sampleKey(change: SampleChange<AdapterFacts> = {}): AdapterModel
     height: metres(0.1),
     ...change.facts,
   };
-  return { ...changed(base('SK-1', 'sample key'), change), role: 'adapter', facts };
+  return { ...changed(sampleBase('SK-1', 'sample key'), change), role: 'adapter', facts };
 }
 
 export function sampleShaft(change: SampleChange<ExtensionFacts> = {}): ExtensionModel {
@@ -196,7 +179,7 @@ export function sampleShaft(change: SampleChange<ExtensionFacts> = {}): Extensio
     maxSpeed: perMinute(100),
     ...change.facts,
   };
-  return { ...changed(base('SX-1', 'sample shaft'), change), role: 'extension', facts };
+  return { ...changed(sampleBase('SX-1', 'sample shaft'), change), role: 'extension', facts };
 }
 
 export function sampleJoint(change: SampleChange<ExtensionFacts> = {}): ExtensionModel {
@@ -228,7 +211,7 @@ export function sampleRestraint(change: SampleChange<RestraintFacts> = {}): Rest
     headKinds: ['inline', 'right-angle', 'open-centre'],
     ...change.facts,
   };
-  return { ...changed(base('SR-1', 'sample twin-point arm'), change), role: 'restraint', facts };
+  return { ...changed(sampleBase('SR-1', 'sample twin-point arm'), change), role: 'restraint', facts };
 }
 
 export function sampleLimiter(change: SampleChange<OptionFacts> = {}): OptionModel {
@@ -247,7 +230,7 @@ export function sampleLimiter(change: SampleChange<OptionFacts> = {}): OptionMod
     electronic: false,
     ...change.facts,
   };
-  return { ...changed(base('SL-1', 'sample limiter'), change), role: 'option', facts };
+  return { ...changed(sampleBase('SL-1', 'sample limiter'), change), role: 'option', facts };
 }
 
 export function sampleCounter(change: SampleChange<OptionFacts> = {}): OptionModel {
@@ -259,5 +242,5 @@ export function sampleCounter(change: SampleChange<OptionFacts> = {}): OptionMod
     electronic: false,
     ...change.facts,
   };
-  return { ...changed(base('SC-1', 'sample counter'), change), role: 'option', facts };
+  return { ...changed(sampleBase('SC-1', 'sample counter'), change), role: 'option', facts };
 }

@@ -24,10 +24,6 @@ export function sayMinutes(value_s: number): string {
   return value_s < 90 ? `${Math.round(value_s)} s` : `${threeDigits(value_s / 60)} min`;
 }
 
-export function sayPressure(value_pa: number): string {
-  return `${threeDigits(value_pa / 1e5)} bar`;
-}
-
 export function sayPlain(value: number): string {
   return threeDigits(value);
 }

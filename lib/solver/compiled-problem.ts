@@ -73,9 +73,9 @@ function ask<Value>(args: {
     case 'unary':
       return values.length === 1 && values.every((value) => constraint.allows(value));
     case 'binary': {
-      const [first, second] = values;
-      invariant(values.length === 2, `The constraint ${constraint.id} needs two values.`);
-      return constraint.allows(first as Value, second as Value);
+      const [first, second] = on.map((variable) => ({ variable, value: chosen[variable] ?? -1 }));
+      invariant(first !== undefined && second !== undefined, `The constraint ${constraint.id} needs two values.`);
+      return constraint.allows(valueAt(problem, first), valueAt(problem, second));
     }
     case 'chain':
       return constraint.allows(values);
@@ -86,10 +86,9 @@ export function valueAt<Value>(
   problem: Problem<Value>,
   at: { readonly variable: number; readonly value: number },
 ): Value {
-  const values = problem.variables[at.variable]?.values;
-  invariant(
-    values !== undefined && at.value >= 0 && at.value < values.length,
-    'A value was asked for outside its variable.',
-  );
-  return values[at.value] as Value;
+  const values = problem.variables[at.variable]?.values ?? [];
+  invariant(at.value >= 0 && at.value < values.length, 'A value was asked for outside its variable.');
+  const [value] = values.slice(at.value, at.value + 1);
+  invariant(value !== undefined, 'A value of a variable is never undefined.');
+  return value;
 }
