@@ -154,9 +154,11 @@ export function limiterMarks({
   const needed = (torque.high * margin) / ((1 - limiter.error) * factor.low);
   const allowed = Math.min(limiter.highest, (neverExceedLow / factor.high - limiter.overshoot) / (1 + limiter.error));
   const most = stepDown(allowed, limiter.step);
+  /** The lowest mark that is on a whole step; the plate's lower end need not be one. */
+  const lowest = stepUp(limiter.lowest, limiter.step);
   if (most < limiter.lowest) return null;
-  const ceiling = stopAt === 'needed' ? Math.max(limiter.lowest, Math.min(most, stepUp(needed, limiter.step))) : most;
-  const start = Math.min(ceiling, Math.max(limiter.lowest, stepDown(torque.low / factor.high, limiter.step)));
+  const ceiling = stopAt === 'needed' ? Math.max(lowest, Math.min(most, stepUp(needed, limiter.step))) : most;
+  const start = Math.min(ceiling, Math.max(lowest, stepDown(torque.low / factor.high, limiter.step)));
   return {
     start: newtonMetres(start),
     step: limiter.step,

@@ -16,11 +16,11 @@ import { readEnquiry } from './enquiry-record.ts';
 
 export interface EnquiryEdit {
   readonly enquiryId: number;
-  readonly version?: number;
-  readonly title?: string;
-  readonly site?: unknown;
-  readonly preference?: Preference;
-  readonly constraints?: PlanConstraints;
+  readonly version?: number | undefined;
+  readonly title?: string | undefined;
+  readonly site?: unknown | undefined;
+  readonly preference?: Preference | undefined;
+  readonly constraints?: PlanConstraints | undefined;
 }
 
 export function changeEnquiry(context: Context, edit: EnquiryEdit): Result<{ readonly version: number }> {

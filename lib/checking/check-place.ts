@@ -1,0 +1,173 @@
+/*
+ * Holds an assembly against the place: power source, zone, enclosure, temperature, altitude, noise, room, facing and house rules.
+ * Invariant: what the line says of its place goes before what the site says; silence about a zone means no zone, as everywhere in the tool.
+ * Not here: the grip on wheel or nut (check-grip.ts).
+ * Read next: check-grip.ts.
+ */
+import { suitsPlace } from '#lib/engineering/hazardous-marking.ts';
+import type { Model } from '#lib/equipment/model.ts';
+import type { Subject } from './chain.ts';
+import { atMost, type Discrepancy, holds } from './discrepancy.ts';
+
+export function checkPlace(subject: Subject): readonly Discrepancy[] {
+  return [
+    ...checkSource(subject),
+    ...checkMarkings(subject),
+    ...checkRoom(subject),
+    ...checkHouseRules(subject),
+    ...checkLine(subject),
+  ];
+}
+
+function zoneOf({ lineDuty, site }: Subject): string {
+  return lineDuty.line.place.zone?.value ?? site.zone ?? 'none';
+}
+
+function checkSource(subject: Subject): readonly Discrepancy[] {
+  const { chain, site, lineDuty } = subject;
+  const { facts, number } = chain.drive;
+  const source = facts.power.kind;
+  const inZone = !suitsPlace({
+    marking: null,
+    place: { zone: zoneOf(subject), gasGroup: null, temperatureClass: null },
+  }).ok;
+  const enclosed = lineDuty.line.place.enclosed?.value ?? site.enclosed ?? false;
+  const noise = lineDuty.line.place.noiseLimit?.low ?? site.noiseLimit?.low ?? Number.POSITIVE_INFINITY;
+  return [
+    ...holds(site.sourcesAllowed.includes(source), {
+      code: 'assembly-source-not-allowed',
+      sentence: `${number} runs on ${source}, which the site does not allow.`,
+      expected: site.sourcesAllowed.join(', '),
+      found: source,
+    }),
+    ...holds(source !== 'petrol' || !(inZone || enclosed || lineDuty.line.process.service?.value === 'oxygen'), {
+      code: 'assembly-petrol-here',
+      sentence: `${number} has a petrol engine; the place is a zone, enclosed or in oxygen service.`,
+      expected: 'no petrol engine',
+      found: number,
+    }),
+    ...holds(source !== 'air' || site.airPressure !== undefined, {
+      code: 'assembly-air-missing',
+      sentence: `${number} runs on air, and the site says nothing of air.`,
+      expected: 'a supply of air',
+      found: 'none',
+    }),
+    ...atMost({
+      code: 'assembly-too-loud',
+      what: `The sound of ${number} in dB`,
+      expected: noise,
+      found: facts.soundPressure,
+    }),
+    ...atMost({
+      code: 'assembly-too-cold',
+      what: `The lowest temperature that ${number} works at`,
+      expected: site.temperature?.low ?? Number.POSITIVE_INFINITY,
+      found: facts.lowestTemperature,
+    }),
+    ...atMost({
+      code: 'assembly-too-hot',
+      what: 'The temperature of the site',
+      expected: facts.highestTemperature,
+      found: site.temperature?.high ?? Number.NEGATIVE_INFINITY,
+    }),
+    ...atMost({
+      code: 'assembly-too-high-up',
+      what: 'The altitude of the site',
+      expected: facts.highestAltitude,
+      found: site.altitude?.high ?? Number.NEGATIVE_INFINITY,
+    }),
+  ];
+}
+
+function checkMarkings(subject: Subject): readonly Discrepancy[] {
+  const { chain, lineDuty, site } = subject;
+  const place = {
+    zone: zoneOf(subject),
+    gasGroup: lineDuty.line.place.gasGroup?.value ?? site.gasGroup ?? null,
+    temperatureClass: lineDuty.line.place.temperatureClass?.value ?? site.temperatureClass ?? null,
+  };
+  const moving: readonly Model[] = [
+    chain.drive,
+    chain.head,
+    ...chain.options.filter((option) => option.facts.electronic || option.facts.kind === 'torque limiter'),
+  ];
+  return moving.flatMap((part) => {
+    const answer = suitsPlace({ marking: part.marking, place });
+    return holds(answer.ok, {
+      code: 'assembly-marking',
+      sentence: `${part.number} may not stand here: ${answer.ok ? '' : answer.reason.sentence}`,
+      expected: `a marking for zone ${place.zone}`,
+      found: part.marking ?? 'unmarked',
+    });
+  });
+}
+
+function checkRoom({ chain, lineDuty }: Subject): readonly Discrepancy[] {
+  const { place } = lineDuty.line;
+  const faces = place.faces?.value ?? 'up';
+  const radius = place.clearRadius?.low ?? Number.POSITIVE_INFINITY;
+  const stack = (link: (typeof chain.links)[number]): number =>
+    chain.head.facts.height +
+    link.extensions.reduce((sum, part) => sum + part.facts.length.low, 0) +
+    link.adapter.facts.height;
+  const loose = faces === 'up' ? [] : chain.adapters.filter((adapter) => !adapter.facts.holdsSideways);
+  return [
+    ...atMost({
+      code: 'assembly-no-room',
+      what: `The swing of ${chain.head.number}`,
+      expected: radius,
+      found: chain.head.facts.swingRadius,
+    }),
+    ...atMost({
+      code: 'assembly-no-room',
+      what: `The arm of ${chain.restraint.number}`,
+      expected: radius,
+      found: chain.restraint.facts.arm.low,
+    }),
+    ...(faces === 'up' ? chain.links : []).flatMap((link) =>
+      atMost({
+        code: 'assembly-no-headroom',
+        what: `The height of the chain with ${link.adapter.number}`,
+        expected: place.headroom?.low ?? Number.POSITIVE_INFINITY,
+        found: stack(link),
+      }),
+    ),
+    ...holds(chain.restraint.facts.facings.includes(faces), {
+      code: 'assembly-restraint-facing',
+      sentence: `${chain.restraint.number} is not for a wheel or nut that faces ${faces}.`,
+      expected: chain.restraint.facts.facings.join(', '),
+      found: faces,
+    }),
+    ...holds(loose.length === 0, {
+      code: 'assembly-adapter-facing',
+      sentence: `${loose.map((adapter) => adapter.number).join(', ')} would come off a wheel that faces ${faces}.`,
+      expected: 'adapters that hold on',
+      found: loose.map((adapter) => adapter.number).join(', '),
+    }),
+  ];
+}
+
+function checkHouseRules({ chain, site }: Subject): readonly Discrepancy[] {
+  return site.houseRules.flatMap((rule) => {
+    const broken =
+      (rule.kind === 'no-source' && rule.value === chain.drive.facts.power.kind) ||
+      (rule.kind === 'no-restraint-kind' && rule.value === chain.restraint.facts.kind);
+    return holds(!broken, {
+      code: 'assembly-house-rule',
+      sentence: `The assembly breaks a rule of the house: ${rule.sentence}`,
+      expected: `no ${rule.value}`,
+      found: rule.kind === 'no-source' ? chain.drive.number : chain.restraint.number,
+    });
+  });
+}
+
+/** Lines that are never planned at all. */
+function checkLine({ lineDuty }: Subject): readonly Discrepancy[] {
+  const { line, duty } = lineDuty;
+  return holds(!duty.seized && line.state.locked?.value !== true && duty.grip.kind !== 'none', {
+    code: 'assembly-line-not-workable',
+    sentence: `${line.tag} is seized, locked or has nothing to grip, and is not to be worked.`,
+    expected: 'no assembly',
+    found: 'an assembly',
+  });
+}
