@@ -7,7 +7,7 @@
 
 import { checkAssembly } from '#lib/checking/check-assembly.ts';
 import { checkPlan } from '#lib/checking/check-plan.ts';
-import { assessDuty } from '#lib/duty/assess-duty.ts';
+import { assessDuties } from '#lib/duty/assess-duties.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { CrewKit, FleetItem, FleetPlan, ItemNeed, LineClass, Served } from '#lib/equipment/choices.ts';
 import type { Model } from '#lib/equipment/model.ts';
@@ -26,9 +26,11 @@ import type { PlannedKit, PlanOutcome, WorkedOut, WorkOutInput } from './worked-
 export async function workOut(input: WorkOutInput, onProgress?: (note: string) => void): Promise<WorkedOut> {
   const timings: Record<string, number> = {};
   const timed = stopwatch(timings);
-  const lineDuties = timed('duty', () =>
-    input.lines.map((line) => ({ line, duty: assessDuty({ line, site: input.site }) })),
-  );
+  const duties = timed('duty', () => assessDuties({ lines: input.lines, site: input.site }));
+  const lineDuties = input.lines.flatMap((line, index) => {
+    const duty = duties[index];
+    return duty ? [{ line, duty }] : [];
+  });
   onProgress?.('Duties are worked out; looking for what fits.');
   const choices = timed('kits', () =>
     findChoices({ lines: lineDuties, site: input.site, models: input.models, constraints: input.constraints }),
