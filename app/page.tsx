@@ -1,7 +1,5 @@
+import { redirect } from 'next/navigation';
+
 export default function HomePage() {
-  return (
-    <main>
-      <h1>Kitwright</h1>
-    </main>
-  );
+  redirect('/enquiries');
 }

@@ -1,0 +1,34 @@
+import { notFound } from 'next/navigation';
+import type { ReactNode } from 'react';
+import { idOf } from '#app/_lib/respond.ts';
+import { openEnquiry } from '#lib/services/open-enquiry.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+import { EnquiryTabs } from './enquiry-tabs.client.tsx';
+
+export const dynamic = 'force-dynamic';
+
+interface EnquiryLayoutProps {
+  readonly children: ReactNode;
+  readonly params: Promise<{ readonly id: string }>;
+}
+
+export default async function EnquiryLayout({ children, params }: EnquiryLayoutProps) {
+  const enquiry = openEnquiry(openHouse(), idOf((await params).id));
+  if (!enquiry.ok) notFound();
+  const { id, number, title, customer, state, site } = enquiry.value;
+  return (
+    <>
+      <div className="heading">
+        <h1>
+          {number} · {title}
+        </h1>
+        <small>
+          {customer.name} · {state} · {site.crews} {site.crews === 1 ? 'crew' : 'crews'}, {site.days}{' '}
+          {site.days === 1 ? 'day' : 'days'} from {site.startsOn}
+        </small>
+      </div>
+      <EnquiryTabs id={id} />
+      {children}
+    </>
+  );
+}

@@ -1,0 +1,20 @@
+import { notFound } from 'next/navigation';
+import { idOf } from '#app/_lib/respond.ts';
+import { listColumnChoices } from '#lib/services/list-column-choices.ts';
+import { openEnquiry } from '#lib/services/open-enquiry.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+import { ListIntake } from './list-intake.client.tsx';
+import { TakenLists } from './taken-lists.tsx';
+
+export const dynamic = 'force-dynamic';
+
+export default async function ListPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
+  const enquiry = openEnquiry(openHouse(), idOf((await params).id));
+  if (!enquiry.ok) notFound();
+  return (
+    <>
+      <ListIntake enquiryId={enquiry.value.id} lines={enquiry.value.lines} columns={listColumnChoices()} />
+      <TakenLists enquiryId={enquiry.value.id} files={enquiry.value.files} />
+    </>
+  );
+}

@@ -1,0 +1,99 @@
+import type { EnquiryView } from '#lib/services/open-enquiry.ts';
+
+interface TakenListsProps {
+  readonly enquiryId: number;
+  readonly files: EnquiryView['files'];
+}
+
+/** Lists taken so far, with what became of every row. */
+export function TakenLists({ enquiryId, files }: TakenListsProps) {
+  if (files.length === 0) return null;
+  return (
+    <section>
+      <h2>Lists received</h2>
+      {files.map((file) => (
+        <div className="panel" key={file.id}>
+          <p>
+            <a href={`/api/v1/enquiries/${enquiryId}/lists/${file.id}`}>{file.fileName}</a>{' '}
+            <small>received {file.receivedAt.slice(0, 16).replace('T', ' ')}, kept as it came</small>
+          </p>
+          {file.outcome === null ? <p className="soft">Not taken into the schedule.</p> : <Outcome outcome={file.outcome} />}
+        </div>
+      ))}
+    </section>
+  );
+}
+
+type Outcome = NonNullable<EnquiryView['files'][number]['outcome']>;
+
+const SHOWN = 200;
+
+export function Outcome({ outcome }: { readonly outcome: Outcome }) {
+  const { counts, setAside, problems } = outcome;
+  return (
+    <>
+      <p>
+        {counts.rows} rows: {counts.lines} lines, {counts.setAside} set aside, {counts.refused} refused, {counts.blank} blank.
+      </p>
+      {setAside.length > 0 && (
+        <details>
+          <summary>Rows set aside ({setAside.length})</summary>
+          <div className="wide">
+            <table>
+              <thead>
+                <tr>
+                  <th className="number">Row</th>
+                  <th>Tag</th>
+                  <th>Why</th>
+                </tr>
+              </thead>
+              <tbody>
+                {setAside.slice(0, SHOWN).map((row) => (
+                  <tr key={row.row}>
+                    <td className="number">{row.row}</td>
+                    <td>{row.tag}</td>
+                    <td>{row.reason}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
+        </details>
+      )}
+      {problems.length > 0 && (
+        <details>
+          <summary>Problems and notes ({problems.length})</summary>
+          <div className="wide">
+            <table>
+              <thead>
+                <tr>
+                  <th className="number">Row</th>
+                  <th>Column</th>
+                  <th>Kind</th>
+                  <th>What</th>
+                  <th>What to do</th>
+                </tr>
+              </thead>
+              <tbody>
+                {problems.slice(0, SHOWN).map((problem) => (
+                  <tr key={`${problem.row} ${problem.column} ${problem.code}`}>
+                    <td className="number">{problem.row}</td>
+                    <td>{problem.column}</td>
+                    <td>
+                      <span className={`mark ${problem.severity === 'refused' ? 'refusal' : problem.severity === 'doubt' ? 'warning' : ''}`}>
+                        {problem.severity}
+                      </span>
+                    </td>
+                    <td>{problem.sentence}</td>
+                    <td>{problem.remedy}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
+          {problems.length > SHOWN && <p className="soft">The first {SHOWN} of {problems.length} are shown; the lines themselves carry theirs in the schedule.</p>}
+        </details>
+      )}
+    </>
+  );
+}

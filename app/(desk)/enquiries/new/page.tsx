@@ -1,0 +1,18 @@
+import type { Metadata } from 'next';
+import { listCustomers } from '#lib/services/list-customers.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+import { NewEnquiryForm } from './new-enquiry.client.tsx';
+
+export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'New enquiry' };
+
+export default function NewEnquiryPage() {
+  const customers = listCustomers(openHouse());
+  if (!customers.ok) return <p className="notice refusal">{customers.reason.sentence}</p>;
+  return (
+    <>
+      <h1>New enquiry</h1>
+      <NewEnquiryForm customers={customers.value} />
+    </>
+  );
+}

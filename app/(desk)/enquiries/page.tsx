@@ -1,0 +1,54 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { listEnquiries } from '#lib/services/list-enquiries.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+
+export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'Enquiries' };
+
+export default function EnquiriesPage() {
+  const enquiries = listEnquiries(openHouse());
+  if (!enquiries.ok) return <p className="notice refusal">{enquiries.reason.sentence}</p>;
+  return (
+    <>
+      <div className="heading">
+        <h1>Enquiries</h1>
+        <Link className="button main" href="/enquiries/new">
+          New enquiry
+        </Link>
+      </div>
+      {enquiries.value.length === 0 ? (
+        <p className="empty">No enquiry yet. Open one, then take in the customer’s valve list.</p>
+      ) : (
+        <div className="wide">
+          <table>
+            <thead>
+              <tr>
+                <th>Number</th>
+                <th>Title</th>
+                <th>Customer</th>
+                <th>State</th>
+                <th className="number">Lines</th>
+                <th>Changed</th>
+              </tr>
+            </thead>
+            <tbody>
+              {enquiries.value.map((enquiry) => (
+                <tr key={enquiry.id}>
+                  <td className="tag">
+                    <Link href={`/enquiries/${enquiry.id}`}>{enquiry.number}</Link>
+                  </td>
+                  <td>{enquiry.title}</td>
+                  <td>{enquiry.customer}</td>
+                  <td>{enquiry.state}</td>
+                  <td className="number">{enquiry.lines}</td>
+                  <td>{enquiry.updated_at.slice(0, 16).replace('T', ' ')}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,31 @@
+'use client';
+
+export type Sent<Value> = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly sentence: string };
+
+interface Message {
+  readonly method: 'GET' | 'POST' | 'PATCH' | 'DELETE';
+  readonly path: string;
+  readonly body?: unknown;
+}
+
+/** Calls the house’s own interface; a refusal or a lost connection comes back as a sentence. */
+export async function send<Value>({ method, path, body }: Message): Promise<Sent<Value>> {
+  try {
+    const form = body instanceof FormData;
+    const response = await fetch(path, {
+      method,
+      ...(body === undefined ? {} : { body: form ? body : JSON.stringify(body) }),
+      ...(body === undefined || form ? {} : { headers: { 'content-type': 'application/json' } }),
+    });
+    const answer: unknown = await response.json();
+    if (response.ok) return { ok: true, value: answer as Value };
+    return { ok: false, sentence: titleOf(answer) };
+  } catch {
+    return { ok: false, sentence: 'The house did not answer: check the connection and try again. Nothing you typed is lost.' };
+  }
+}
+
+function titleOf(answer: unknown): string {
+  if (answer !== null && typeof answer === 'object' && 'title' in answer && typeof answer.title === 'string') return answer.title;
+  return 'The request was refused without a reason.';
+}
