@@ -4,9 +4,10 @@
  * Not here: reading plans back (read-solution.ts), solving (solve-stage.ts).
  * Read next: read-solution.ts.
  */
-import type { Entry, ModelBuilder, SparseModel } from '#lib/milp/sparse-model.ts';
+import type { Entry, ModelBuilder, Row, SparseModel } from '#lib/milp/sparse-model.ts';
 import { startModel } from '#lib/milp/sparse-model.ts';
-import { type Aim, type Branch, type Job, type Option, pick, type Program } from './program.ts';
+import type { CrewCut } from './crew-cuts.ts';
+import { type Aim, type Branch, type Job, type Option, type Program, pick } from './program.ts';
 import { itemWeight, optionWeight, valveWeight } from './weights.ts';
 
 /** A piece, or the pieces between two needed counts, that a crew carries or not. */
@@ -50,6 +51,10 @@ export interface ModelRequest {
   readonly unserved: number | null;
   /** What reduced costs have ruled out: items that no better plan carries. */
   readonly excluded?: ReadonlySet<number>;
+  /** How many pieces of certain items all crews need together. */
+  readonly cuts?: readonly CrewCut[];
+  /** Anchors tell alike crews apart for HiGHS; own branching does it by orbits, and the two must not meet. */
+  readonly crewsAlike: 'anchored' | 'kept alike';
 }
 
 /** Growing parts of a model while it is written. */
@@ -79,11 +84,19 @@ export function buildModel(request: ModelRequest): FleetModel {
   addKits(draft);
   for (const [index, job] of program.jobs.entries()) addJob({ draft, index, job });
   addShared(draft);
-  addAnchors(draft);
+  if (request.crewsAlike === 'anchored') addAnchors(draft);
+  for (const cut of request.cuts ?? []) draft.model.row(cutRow(draft.kit, cut));
   const sparse = draft.model.build();
   const priority = new Uint8Array(sparse.columns);
   for (const column of draft.kit) priority[column.column] = 1;
   return { sparse, kit: draft.kit, branches: draft.branches, priority };
+}
+
+/** The row of a cut: only the first piece of an item that a crew carries counts. */
+export function cutRow(kit: readonly KitColumn[], cut: CrewCut): Row {
+  const items = new Set(cut.items);
+  const columns = kit.filter((one) => items.has(one.item) && one.step === one.count);
+  return { lower: cut.pieces, upper: Number.POSITIVE_INFINITY, entries: columns.map((one): Entry => [one.column, 1]) };
 }
 
 function addKits(draft: Draft): void {
@@ -102,9 +115,21 @@ function addKits(draft: Draft): void {
         kit.push(added);
         pick(kitByItem, item).push(added);
         for (const [index, settled] of request.settled.entries()) {
-          pushEntry(pick(draft.settledEntries, index), column, step * itemWeight(settled.aim, pick(program.items, item)));
+          pushEntry(
+            pick(draft.settledEntries, index),
+            column,
+            step * itemWeight(settled.aim, pick(program.items, item)),
+          );
         }
-        if (below !== undefined) model.row({ lower: Number.NEGATIVE_INFINITY, upper: 0, entries: [[column, 1], [below.column, -1]] });
+        if (below !== undefined)
+          model.row({
+            lower: Number.NEGATIVE_INFINITY,
+            upper: 0,
+            entries: [
+              [column, 1],
+              [below.column, -1],
+            ],
+          });
         below = added;
       }
     }

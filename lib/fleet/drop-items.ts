@@ -4,7 +4,7 @@
  * Not here: dominance between options of one role (prepare.ts).
  * Read next: build-model.ts.
  */
-import { type Option, pick, type Program } from './program.ts';
+import { type Option, type Program, pick } from './program.ts';
 
 /** A role of a branch in which an item is used, and the options there that use it. */
 interface RoleUse {
@@ -32,7 +32,9 @@ export function withoutItems(program: Program, dropped: ReadonlySet<number>): Pr
     const branches = job.branches
       .map((branch) => ({
         ...branch,
-        roles: branch.roles.map((role) => role.filter((option) => option.needs.every((need) => !dropped.has(need.item)))),
+        roles: branch.roles.map((role) =>
+          role.filter((option) => option.needs.every((need) => !dropped.has(need.item))),
+        ),
       }))
       .filter((branch) => branch.roles.every((role) => role.length > 0));
     return { ...job, branches };
@@ -106,7 +108,11 @@ function replaces(request: {
   if (candidate.time > option.time) return false;
   if (candidate.cost_minor + labour * candidate.time > option.cost_minor + labour * option.time) return false;
   const allowed = (need: number) =>
-    need === item ? 0 : need === other ? Math.max(countOf(option, item), countOf(option, other)) : countOf(option, need);
+    need === item
+      ? 0
+      : need === other
+        ? Math.max(countOf(option, item), countOf(option, other))
+        : countOf(option, need);
   return candidate.needs.every((need) => need.count <= allowed(need.item));
 }
 

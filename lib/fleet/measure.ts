@@ -4,7 +4,7 @@
  * Not here: choosing the uses.
  * Read next: search-plan.ts.
  */
-import { type Measures, optionsOf, pick, type Program, type Solution, type Use } from './program.ts';
+import { type Measures, optionsOf, type Program, pick, type Solution, type Use } from './program.ts';
 
 export function makeSolution(program: Program, uses: readonly Use[]): Solution {
   const kits = Array.from({ length: program.crews }, () => program.items.map(() => 0));

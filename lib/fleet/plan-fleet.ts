@@ -10,7 +10,7 @@ import { seconds } from '#lib/units/quantity.ts';
 import type { FleetProblem } from './fleet-problem.ts';
 import { isWithinLimits } from './measure.ts';
 import { type Prepared, prepare } from './prepare.ts';
-import { type Aim, optionsOf, pick, type Program, type Solution } from './program.ts';
+import { type Aim, optionsOf, type Program, pick, type Solution } from './program.ts';
 import { searchPlan } from './search-plan.ts';
 import { count, type Meter, PROOF_GAP, type Stage, type Standing, solveStage } from './solve-stage.ts';
 
@@ -24,14 +24,13 @@ export async function planFleet(problem: FleetProblem): Promise<FleetPlan> {
     seconds: problem.budget.seconds,
     nodes: problem.budget.nodes,
     effort: {},
-    onProgress: () => {},
     interrupt: problem.interrupt ?? (() => false),
   };
   const aim = aimOf(problem.preference);
   const found = searchPlan({ program, aim, visits: SEARCH_VISITS });
   count(meter, 'search visits', found.visits);
   const served = await serveMost({ program, start: found.solution, meter });
-  const main = await stageFor({ program, aim, settled: [], first: served, meter: withProgress(meter, problem) });
+  const main = await stageFor({ program, aim, settled: [], first: served, meter, onProgress: problem.onProgress });
   const tie = aim === 'cost' ? undefined : await breakTie({ program, aim, main, meter });
   const solution = tie?.solution ?? main.solution;
   invariant(isWithinLimits(program, solution), 'A plan keeps every crew within its hours and the stock.');
@@ -49,29 +48,6 @@ function aimOf(preference: Preference): Aim {
     default:
       return unreachable(preference);
   }
-}
-
-/** Progress is told for the stage of the preference; the others would mix their units in. */
-function withProgress(meter: Meter, problem: FleetProblem): Meter {
-  const { onProgress } = problem;
-  if (onProgress === undefined) return meter;
-  return {
-    get seconds() {
-      return meter.seconds;
-    },
-    set seconds(value) {
-      meter.seconds = value;
-    },
-    get nodes() {
-      return meter.nodes;
-    },
-    set nodes(value) {
-      meter.nodes = value;
-    },
-    effort: meter.effort,
-    interrupt: meter.interrupt,
-    onProgress,
-  };
 }
 
 interface Done {
@@ -100,12 +76,15 @@ async function stageFor(request: {
   readonly settled: readonly { readonly aim: Aim; readonly most: number }[];
   readonly first: Done;
   readonly meter: Meter;
+  /** Told for the stage of the preference; the others would mix their units in. */
+  readonly onProgress?: FleetProblem['onProgress'];
 }): Promise<Done> {
-  const { program, aim, settled, first, meter } = request;
+  const { program, aim, settled, first, meter, onProgress } = request;
   const start = first.solution;
   const { unserved } = start.measures;
+  if (program.jobs.length === 0) return { solution: start, bound: 0, standing: 'certified' };
   if (meter.seconds <= 0) return { solution: start, bound: Number.NEGATIVE_INFINITY, standing: 'halted' };
-  return finish(start, await solveStage({ program, aim, settled, unserved, start, meter }));
+  return finish(start, await solveStage({ program, aim, settled, unserved, start, meter, onProgress }));
 }
 
 /** The cheapest of the plans that are as good by the preference. */

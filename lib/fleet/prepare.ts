@@ -8,7 +8,7 @@ import type { Alternative, ChoiceFamily, LineClass } from '#lib/equipment/choice
 import { invariant } from '#lib/kernel/invariant.ts';
 import { dropDominatedItems } from './drop-items.ts';
 import type { FleetProblem } from './fleet-problem.ts';
-import { type Branch, type Job, type Option, pick, type Program } from './program.ts';
+import { type Branch, type Job, type Option, type Program, pick } from './program.ts';
 import { type RawOption, splitFamily } from './split-family.ts';
 
 export interface Prepared {

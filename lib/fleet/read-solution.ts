@@ -8,7 +8,7 @@ import { invariant } from '#lib/kernel/invariant.ts';
 import { at } from '#lib/milp/sparse-model.ts';
 import { anchorJobs, type BranchColumns, type FleetModel } from './build-model.ts';
 import { makeSolution } from './measure.ts';
-import { type Branch, pick, type Program, type Solution, type Use } from './program.ts';
+import { type Branch, type Program, pick, type Solution, type Use } from './program.ts';
 
 export function readSolution(request: {
   readonly program: Program;
@@ -48,8 +48,7 @@ function roleCounts(request: {
   readonly values: Float64Array;
 }): readonly (readonly number[])[] {
   const { branch, columns, kit, values } = request;
-  const countsOf = (role: number) =>
-    pick(columns.roles, role).map((column) => (column < 0 ? 0 : at(values, column)));
+  const countsOf = (role: number) => pick(columns.roles, role).map((column) => (column < 0 ? 0 : at(values, column)));
   const total = Math.round(countsOf(0).reduce((sum, count) => sum + count, 0));
   return branch.roles.map((role, index) => {
     const counts = countsOf(index);

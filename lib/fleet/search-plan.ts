@@ -7,7 +7,7 @@
 import { type Random, seededRandom } from '#lib/kernel/random.ts';
 import { neededCounts } from './build-model.ts';
 import { makeSolution } from './measure.ts';
-import { type Aim, pick, type Program, type Solution, type Use } from './program.ts';
+import { type Aim, type Program, pick, type Solution, type Use } from './program.ts';
 import { makeServices, type Service, type ServiceTable } from './services.ts';
 import { shareOut } from './share-out.ts';
 import { itemWeight } from './weights.ts';
@@ -73,15 +73,29 @@ interface Score {
   readonly weight: number;
 }
 
-function startState(request: SearchRequest & { readonly timeWeight: number }): State {
+/** Drops and swaps down from kits that a relaxation suggests. */
+export function searchFrom(request: SearchRequest & { readonly kits: readonly (readonly number[])[] }): Found {
+  const state = startState({ ...request, timeWeight: 0 }, request.kits);
+  dropAndSwap(state, request.visits);
+  return { solution: readState(state), visits: state.visits };
+}
+
+function startState(
+  request: SearchRequest & { readonly timeWeight: number },
+  wanted?: readonly (readonly number[])[],
+): State {
   const { program, aim, timeWeight } = request;
   const table = makeServices({ program, aim, timeWeight });
   const counts = neededCounts(program);
   const stock = program.items.map((item) => item.free);
   const kits = Array.from({ length: program.crews }, () => program.items.map(() => 0));
   for (const [item, levels] of counts.entries()) {
-    for (const kit of kits) {
-      const count = levels.findLast((level) => level <= pick(stock, item)) ?? 0;
+    for (const [crew, kit] of kits.entries()) {
+      const most = Math.min(
+        pick(stock, item),
+        wanted === undefined ? Number.POSITIVE_INFINITY : pick(pick(wanted, crew), item),
+      );
+      const count = levels.findLast((level) => level <= most) ?? 0;
       kit[item] = count;
       stock[item] = pick(stock, item) - count;
     }
@@ -107,7 +121,9 @@ function startState(request: SearchRequest & { readonly timeWeight: number }): S
 function jobOrder(program: Program): readonly number[] {
   const length = program.jobs.map((job) => {
     const branch = Math.min(
-      ...job.branches.map((one) => one.roles.reduce((sum, role) => sum + Math.min(...role.map((o) => o.time)), job.moveTime)),
+      ...job.branches.map((one) =>
+        one.roles.reduce((sum, role) => sum + Math.min(...role.map((o) => o.time)), job.moveTime),
+      ),
     );
     return job.qty * branch;
   });
@@ -237,7 +253,12 @@ function swapPass(state: State, visitLimit: number): boolean {
       if (state.visits >= visitLimit) return changed;
       if (pick(pick(state.kits, crew), other) > 0) continue;
       const count = pick(state.counts, other)[0] ?? 1;
-      if (tryChanges(state, [{ crew, item, count: 0 }, { crew, item: other, count }])) {
+      if (
+        tryChanges(state, [
+          { crew, item, count: 0 },
+          { crew, item: other, count },
+        ])
+      ) {
         changed = true;
         break;
       }
@@ -253,7 +274,10 @@ function tryMoveToOtherCrew(state: State, from: { readonly crew: number; readonl
     (kit, crew) =>
       crew !== from.crew &&
       pick(kit, from.item) < count &&
-      tryChanges(state, [{ ...from, count: 0 }, { crew, item: from.item, count }]),
+      tryChanges(state, [
+        { ...from, count: 0 },
+        { crew, item: from.item, count },
+      ]),
   );
 }
 

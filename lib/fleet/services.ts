@@ -4,7 +4,7 @@
  * Not here: which crew does which job (share-out.ts) and which kits to try (search-plan.ts).
  * Read next: share-out.ts.
  */
-import { type Aim, pick, type Program } from './program.ts';
+import { type Aim, type Program, pick } from './program.ts';
 import { optionWeight, valveWeight } from './weights.ts';
 
 export interface Service {
@@ -56,7 +56,9 @@ export function makeServices(request: {
   );
   const jobsOf: number[][] = program.items.map(() => []);
   for (const [index, job] of program.jobs.entries()) {
-    const items = new Set(job.branches.flatMap((branch) => branch.roles.flat().flatMap((one) => one.needs.map((need) => need.item))));
+    const items = new Set(
+      job.branches.flatMap((branch) => branch.roles.flat().flatMap((one) => one.needs.map((need) => need.item))),
+    );
     for (const item of items) pick(jobsOf, item).push(index);
   }
   return {

@@ -4,7 +4,7 @@
  * Not here: which kits to try (search-plan.ts).
  * Read next: search-plan.ts.
  */
-import { pick, type Program, type Use } from './program.ts';
+import { type Program, pick, type Use } from './program.ts';
 import type { Service } from './services.ts';
 
 export interface Shared {
@@ -60,7 +60,8 @@ function cheapestCrew(request: {
   for (let crew = 0; crew < services.length; crew += 1) {
     const service = services[crew]?.[job];
     if (service === undefined || used[crew] === true) continue;
-    const isBetter = service.weight < bestWeight || (service.weight === bestWeight && pick(left, crew) > pick(left, best));
+    const isBetter =
+      service.weight < bestWeight || (service.weight === bestWeight && pick(left, crew) > pick(left, best));
     if (isBetter) {
       best = crew;
       bestWeight = service.weight;

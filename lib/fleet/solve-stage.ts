@@ -2,17 +2,20 @@
  * Solves one stage of a plan: one aim, the earlier ones settled, with a bound and an honest word on what it rests on.
  * Invariant: `certified` rests on bounds worked out here; `agreed` on two solver runs of different kind; `claimed` on one.
  * Not here: the order of stages (plan-fleet.ts) and finding a first plan (search-plan.ts).
- * Read next: ../milp/prove.ts.
+ * Read next: ../milp/branch-and-bound.ts.
  */
-import { proveNoBetter } from '#lib/milp/prove.ts';
-import { relax } from '#lib/milp/relaxation.ts';
+import { branchAndBound } from '#lib/milp/branch-and-bound.ts';
+import { checkValues } from '#lib/milp/check-values.ts';
+import { relaxWithRows } from '#lib/milp/cut-loop.ts';
 import { type MilpAnswer, solveMilp } from '#lib/milp/solve.ts';
 import { at } from '#lib/milp/sparse-model.ts';
-import { buildModel, type FleetModel, type ModelRequest } from './build-model.ts';
+import { buildModel, cutRow, type FleetModel, type ModelRequest } from './build-model.ts';
+import { type CrewCut, makeCutFinder } from './crew-cuts.ts';
 import type { FleetProgress } from './fleet-problem.ts';
 import { isWithinLimits } from './measure.ts';
-import { type Aim, type Program, type Solution } from './program.ts';
+import { type Aim, type Program, pick, type Solution } from './program.ts';
 import { readSolution, writeStart } from './read-solution.ts';
+import { searchFrom } from './search-plan.ts';
 
 export type Standing = 'certified' | 'agreed' | 'claimed' | 'open' | 'halted';
 
@@ -28,7 +31,6 @@ export interface Meter {
   seconds: number;
   nodes: number;
   readonly effort: Record<string, number>;
-  readonly onProgress: (progress: FleetProgress) => void;
   readonly interrupt: () => boolean;
 }
 
@@ -39,12 +41,15 @@ export interface StageRequest {
   readonly unserved: number | null;
   readonly start: Solution;
   readonly meter: Meter;
+  readonly onProgress?: ((progress: FleetProgress) => void) | undefined;
 }
 
 /** A plan is called best when nothing can be better by more than one part in a million. */
 export const PROOF_GAP = 1e-6;
-/** Nodes that own branching may take before a second solver run is the cheaper check. */
-const OWN_NODES = 400;
+/** Rounds of crew rows on the first relaxation; later rounds add little. */
+const CUT_ROUNDS = 20;
+/** What a relaxed point must carry of a piece for a plan made from it to use the piece. */
+const PART_CARRIED = 0.02;
 
 /** Everything a stage works with after its relaxation. */
 interface Work {
@@ -61,23 +66,68 @@ interface Work {
 
 export async function solveStage(request: StageRequest): Promise<Stage> {
   const { program, aim, meter, start } = request;
-  const modelRequest = { program, aim, settled: request.settled, unserved: request.unserved };
+  const modelRequest = {
+    program,
+    aim,
+    settled: request.settled,
+    unserved: request.unserved,
+    crewsAlike: 'kept alike' as const,
+  };
   const full = buildModel(modelRequest);
   count(meter, 'columns', full.sparse.columns);
-  const relaxed = await relax({ model: full.sparse, seconds: meter.seconds });
   const offset = aim === 'unserved' ? program.jobs.reduce((sum, job) => sum + job.qty, 0) : 0;
-  const work: Work = { request, model: full, offset, margin: marginFor(aim, start), best: start, bound: Number.NEGATIVE_INFINITY };
+  const work: Work = {
+    request,
+    model: full,
+    offset,
+    margin: marginFor(aim, start),
+    best: start,
+    bound: Number.NEGATIVE_INFINITY,
+  };
+  const cuts: CrewCut[] = [];
+  const relaxed = await relaxWithCuts({ request, model: full, cuts });
   if (!relaxed.ok) return ended(work, 'open');
   meter.seconds -= relaxed.value.seconds;
   if (relaxed.value.relaxed.kind !== 'bounded') return search(work);
-  const { bound, reducedCost, iterations } = relaxed.value.relaxed;
+  const { bound, reducedCost, values, iterations } = relaxed.value.relaxed;
   count(meter, 'relaxation iterations', iterations);
   work.bound = wholeBound(aim, bound + offset);
-  meter.onProgress({ best: start.measures[aim], bound: work.bound });
+  const checked = checkValues(full.sparse, values);
+  if (checked.kind === 'sound') takeValues(work, checked.values);
+  work.request.onProgress?.({ best: work.best.measures[aim], bound: work.bound });
   if (isClosed(work)) return ended(work, 'certified');
-  const excluded = ruledOut({ program, model: full, reducedCost, slack: start.measures[aim] - offset - bound });
+  const excluded = ruledOut({ program, model: full, reducedCost, slack: work.best.measures[aim] - offset - bound });
   count(meter, 'items ruled out', excluded.size);
-  return search({ ...work, model: excluded.size === 0 ? full : buildModel({ ...modelRequest, excluded }) });
+  count(meter, 'crew rows', cuts.length);
+  const smaller = { ...work, model: buildModel({ ...modelRequest, excluded, cuts }) };
+  const own = await searchOurselves(smaller);
+  if (own !== 'stuck') return ended(smaller, own);
+  return search({ ...smaller, model: buildModel({ ...modelRequest, excluded, cuts, crewsAlike: 'anchored' }) });
+}
+
+/** The relaxation, with rows on what all crews need together where every valve is done. */
+async function relaxWithCuts(request: {
+  readonly request: StageRequest;
+  readonly model: FleetModel;
+  readonly cuts: CrewCut[];
+}): ReturnType<typeof relaxWithRows> {
+  const { model, cuts } = request;
+  const { program, unserved, meter } = request.request;
+  const finder = unserved === 0 && program.crews > 1 ? makeCutFinder(program) : undefined;
+  return relaxWithRows({
+    model: model.sparse,
+    rounds: CUT_ROUNDS,
+    seconds: meter.seconds,
+    rowsFor: (values) => {
+      const carried = program.items.map(() => 0);
+      for (const { column, item, step, count: level } of model.kit) {
+        if (step === level) carried[item] = pick(carried, item) + at(values, column);
+      }
+      const found = finder?.find(carried) ?? [];
+      cuts.push(...found);
+      return found.map((cut) => cutRow(model.kit, cut));
+    },
+  });
 }
 
 function marginFor(aim: Aim, start: Solution): number {
@@ -119,16 +169,13 @@ async function search(work: Work): Promise<Stage> {
   const first = await runSolver(work, 'off');
   const firstWord = takeAnswer(work, first);
   if (firstWord.standing !== 'claimed') return firstWord;
-  for (let round = 0; round < 3; round += 1) {
-    const proof = await ownProof(work);
-    if (proof === 'proven') return ended(work, 'certified');
-    if (proof === 'open') break;
-  }
   if (work.request.meter.seconds <= 0) return firstWord;
   const second = await runSolver(work, 'on');
   const before = work.best.measures[work.request.aim];
   const secondWord = takeAnswer(work, second);
-  const isAgreed = secondWord.standing === 'claimed' && Math.abs(work.best.measures[work.request.aim] - before) <= 1e-6 * Math.max(1, Math.abs(before));
+  const isAgreed =
+    secondWord.standing === 'claimed' &&
+    Math.abs(work.best.measures[work.request.aim] - before) <= 1e-6 * Math.max(1, Math.abs(before));
   if (isAgreed) return { ...secondWord, bound: Math.min(firstWord.bound, secondWord.bound), standing: 'agreed' };
   return { ...firstWord, solution: work.best, standing: 'claimed' };
 }
@@ -144,7 +191,7 @@ async function runSolver(work: Work, presolve: 'on' | 'off'): Promise<MilpAnswer
     nodes: meter.nodes,
     start: writeStart({ program, model, solution: work.best }),
     interrupt: (seen) => {
-      meter.onProgress({
+      work.request.onProgress?.({
         best: Math.min(work.best.measures[aim], seen.best + offset),
         bound: Math.max(work.bound, seen.bound + offset),
       });
@@ -161,14 +208,14 @@ async function runSolver(work: Work, presolve: 'on' | 'off'): Promise<MilpAnswer
 
 /** Takes over a better plan, and says what the answer is worth so far. */
 function takeAnswer(work: Work, answer: MilpAnswer): Stage {
-  const { aim, meter } = work.request;
+  const { aim } = work.request;
   if (answer.kind === 'failed' || answer.kind === 'unbounded') return ended(work, 'open');
   // The start is a plan: a solver that finds none has used a different tolerance or is wrong.
   if (answer.kind === 'infeasible') return ended(work, 'open');
   if (answer.kind === 'solved') takeValues(work, answer.values);
   const claimed = Math.max(work.bound, wholeBound(aim, answer.bound + work.offset));
   const bound = Math.min(claimed, work.best.measures[aim]);
-  meter.onProgress({ best: work.best.measures[aim], bound });
+  work.request.onProgress?.({ best: work.best.measures[aim], bound });
   const isDone = answer.kind === 'solved' && answer.stop === 'gap reached';
   if (isDone) return { solution: work.best, bound, standing: 'claimed' };
   const isHalted = answer.stop === 'time used up' || answer.stop === 'interrupted';
@@ -184,27 +231,65 @@ function takeValues(work: Work, values: Float64Array): void {
   if (isSound && servesAsMany && found.measures[aim] < work.best.measures[aim]) work.best = found;
 }
 
-async function ownProof(work: Work): Promise<'proven' | 'open' | 'again'> {
+/** Own branching: a close is certified. */
+async function searchOurselves(work: Work): Promise<Standing | 'stuck'> {
   const { meter, aim } = work.request;
-  const objective = work.best.measures[aim];
-  const proof = await proveNoBetter({
+  const answer = await branchAndBound({
     model: work.model.sparse,
-    objective: objective - work.offset,
+    best: work.best.measures[aim] - work.offset,
     margin: work.margin,
-    nodes: OWN_NODES,
-    seconds: Math.max(0.05, meter.seconds),
-    priority: work.model.priority,
+    nodes: Math.max(1, meter.nodes),
+    seconds: meter.seconds,
+    groups: kitGroups(work),
+    onPoint: (values) => improveFrom(work, values),
+    interrupt: (seen) => {
+      work.request.onProgress?.({
+        best: work.best.measures[aim],
+        bound: Math.max(work.bound, seen.bound + work.offset),
+      });
+      return meter.interrupt();
+    },
   });
-  meter.seconds -= proof.seconds;
-  count(meter, 'proof nodes', proof.nodes);
-  count(meter, 'proof iterations', proof.iterations);
-  if (proof.kind === 'beaten') {
-    takeValues(work, proof.values);
-    return work.best.measures[aim] < objective ? 'again' : 'open';
+  meter.seconds -= answer.seconds;
+  meter.nodes -= answer.nodes;
+  count(meter, 'nodes', answer.nodes);
+  count(meter, 'simplex iterations', answer.iterations);
+  if (answer.values !== undefined) takeValues(work, answer.values);
+  work.bound = Math.max(work.bound, wholeBound(aim, answer.bound + work.offset));
+  // A point that the planner's own check would not take over must not count as found.
+  const isTaken = work.best.measures[aim] <= answer.best + work.offset + work.margin;
+  if (answer.kind === 'stuck' || !isTaken) return 'stuck';
+  if (answer.kind === 'closed') return 'certified';
+  return answer.kind === 'nodes used up' ? 'open' : 'halted';
+}
+
+/** For every item and count, its columns by crew. */
+function kitGroups(work: Work): readonly (readonly number[])[] {
+  const groups = new Map<string, number[]>();
+  for (const { column, item, count: level } of work.model.kit) {
+    const group = groups.get(`${item} ${level}`);
+    if (group === undefined) groups.set(`${item} ${level}`, [column]);
+    else group.push(column);
   }
-  const bound = wholeBound(aim, proof.bound + work.offset);
-  work.bound = Math.max(work.bound, Math.min(bound, objective));
-  return proof.kind;
+  return [...groups.values()];
+}
+
+/** Looks for a plan among the pieces that a relaxed point carries at least a part of. */
+function improveFrom(work: Work, values: Float64Array): number | undefined {
+  const { program, aim, settled, unserved, meter } = work.request;
+  if (settled.length > 0) return undefined;
+  const kits = Array.from({ length: program.crews }, () => program.items.map(() => 0));
+  for (const { column, crew, item, count: level } of work.model.kit) {
+    const kit = pick(kits, crew);
+    if (at(values, column) > PART_CARRIED) kit[item] = Math.max(pick(kit, item), level);
+  }
+  const found = searchFrom({ program, aim, kits, visits: 60_000 });
+  count(meter, 'search visits', found.visits);
+  const { measures } = found.solution;
+  if (unserved !== null && measures.unserved > unserved) return undefined;
+  if (measures[aim] >= work.best.measures[aim]) return undefined;
+  work.best = found.solution;
+  return measures[aim] - work.offset;
 }
 
 function ended(work: Work, standing: Standing): Stage {
@@ -214,4 +299,3 @@ function ended(work: Work, standing: Standing): Stage {
 export function count(meter: Meter, name: string, amount: number): void {
   meter.effort[name] = (meter.effort[name] ?? 0) + amount;
 }
-

@@ -102,7 +102,12 @@ function toBranch(request: {
   const roles = parts.map((part, role) =>
     part.options.map(({ id, needs, cost_minor, time }) => {
       const own = needs.filter((need) => !shared.has(need.item));
-      return { id, cost_minor, time, needs: (role === 0 ? [...own, ...together] : own).sort((a, b) => a.item - b.item) };
+      return {
+        id,
+        cost_minor,
+        time,
+        needs: (role === 0 ? [...own, ...together] : own).sort((a, b) => a.item - b.item),
+      };
     }),
   );
   return { family: family.id, roles, chance: parts.reduce((product, part) => product * part.chance, 1) };

@@ -46,7 +46,11 @@ export function valveWeight(request: {
   }
 }
 
-export function optionWeight(request: { readonly aim: Aim; readonly program: Program; readonly option: Option }): number {
+export function optionWeight(request: {
+  readonly aim: Aim;
+  readonly program: Program;
+  readonly option: Option;
+}): number {
   const { aim, program, option } = request;
   if (aim === 'cost') return option.cost_minor + program.labour_minor_per_second * option.time;
   return aim === 'time' ? option.time : 0;

@@ -68,8 +68,12 @@ export function provesEmpty(request: {
   let scale = 0;
   for (let row = 0; row < request.model.rows; row += 1) scale = Math.max(scale, Math.abs(at(request.multipliers, row)));
   if (!(scale > 0)) return false;
-  const multipliers = Float64Array.from(request.multipliers, (value) => (Math.abs(value) < 1e-12 * scale ? 0 : value / scale));
+  const multipliers = Float64Array.from(request.multipliers, (value) =>
+    Math.abs(value) < 1e-12 * scale ? 0 : value / scale,
+  );
   const flipped = multipliers.map((value) => -value);
   // HiGHS does not say which sign its rays have; either sign is a proof when it holds.
-  return [multipliers, flipped].some((candidate) => certify({ ...request, multipliers: candidate, costFactor: 0 }).bound > 1e-7);
+  return [multipliers, flipped].some(
+    (candidate) => certify({ ...request, multipliers: candidate, costFactor: 0 }).bound > 1e-7,
+  );
 }

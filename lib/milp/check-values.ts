@@ -1,7 +1,7 @@
 /*
  * Re-checks an answer against its model: whole numbers, column bounds, every row, and the objective added up afresh.
  * Invariant: trusts nothing that the solver reports; the values returned have whole numbers where the model wants them.
- * Not here: whether the answer is the best one (certificate.ts, prove.ts).
+ * Not here: whether the answer is the best one (certificate.ts, branch-and-bound.ts).
  * Read next: certificate.ts.
  */
 import { at, type SparseModel } from './sparse-model.ts';

@@ -75,5 +75,7 @@ export function infoNumber(solver: Model, name: string): number {
 /** Whether the solver holds the model that was passed: a count read back, for a text format once lost columns silently. */
 export function holdsModel(solver: Model, model: SparseModel): boolean {
   const held = solver.getDimensions();
-  return held.numCols === model.columns && held.numRows === model.rows && held.numNonzeros === at(model.rowStart, model.rows);
+  return (
+    held.numCols === model.columns && held.numRows === model.rows && held.numNonzeros === at(model.rowStart, model.rows)
+  );
 }

@@ -1,7 +1,7 @@
 /*
  * The linear relaxation of a program, its bound certified by weak duality worked out here.
  * Invariant: the bound holds whatever the solver did; "empty" is said only with a verified proof.
- * Not here: the branching that uses many relaxations (prove.ts).
+ * Not here: the branching that uses many relaxations (branch-and-bound.ts).
  * Read next: certificate.ts.
  */
 import type { Model } from 'highs';

@@ -1,11 +1,11 @@
 /*
  * Solves an integer program with HiGHS and checks the answer before anyone sees it.
  * Invariant: a solved answer meets every row and whole number, and its objective was added up here; a bound is only the solver's word.
- * Not here: proofs that do not rest on the solver's word (prove.ts), files and text formats.
- * Read next: prove.ts.
+ * Not here: proofs that do not rest on the solver's word (branch-and-bound.ts), files and text formats.
+ * Read next: branch-and-bound.ts.
  */
 import type { Model } from 'highs';
-import { type Refused } from '#lib/kernel/result.ts';
+import type { Refused } from '#lib/kernel/result.ts';
 import { checkValues } from './check-values.ts';
 import { holdsModel, infoNumber, withSolver } from './highs-runtime.ts';
 import type { SparseModel } from './sparse-model.ts';
@@ -91,14 +91,26 @@ function emptyAnswer(model: SparseModel): MilpAnswer {
   const effort = { nodes: 0, simplexIterations: 0 };
   const checked = checkValues(model, new Float64Array(0));
   return checked.kind === 'sound'
-    ? { kind: 'solved', stop: 'gap reached', objective: 0, bound: 0, gap: 0, values: checked.values, effort, seconds: 0 }
+    ? {
+        kind: 'solved',
+        stop: 'gap reached',
+        objective: 0,
+        bound: 0,
+        gap: 0,
+        values: checked.values,
+        effort,
+        seconds: 0,
+      }
     : { kind: 'infeasible', effort, seconds: 0 };
 }
 
 function notHeld(): MilpAnswer {
   return {
     kind: 'failed',
-    reason: { code: 'program-not-held', sentence: 'The solver does not hold the program that was given; nothing was solved.' },
+    reason: {
+      code: 'program-not-held',
+      sentence: 'The solver does not hold the program that was given; nothing was solved.',
+    },
   };
 }
 
@@ -143,7 +155,8 @@ function readAnswer(request: {
   };
   const seconds = solver.getRunTime();
   if (modelStatus === INFEASIBLE) return { kind: 'infeasible', effort, seconds };
-  if (modelStatus === UNBOUNDED || modelStatus === UNBOUNDED_OR_INFEASIBLE) return { kind: 'unbounded', effort, seconds };
+  if (modelStatus === UNBOUNDED || modelStatus === UNBOUNDED_OR_INFEASIBLE)
+    return { kind: 'unbounded', effort, seconds };
   const stop = STOPS[modelStatus];
   if (stop === undefined) {
     return {
@@ -159,7 +172,10 @@ function readAnswer(request: {
   }
   const checked = checkValues(model, solver.getSolution().colValue);
   if (checked.kind === 'unsound') {
-    return { kind: 'failed', reason: { code: 'answer-unsound', sentence: `The solver's answer failed its check. ${checked.sentence}` } };
+    return {
+      kind: 'failed',
+      reason: { code: 'answer-unsound', sentence: `The solver's answer failed its check. ${checked.sentence}` },
+    };
   }
   const { objective, values } = checked;
   const bound = hasIntegers ? Math.min(claimed, objective) : objective;

@@ -74,7 +74,10 @@ export function enumerateBest(problem: Case): { readonly best: Record<Preference
   /** `from` keeps valves of one class in ascending order of choice, so that no plan is listed twice. */
   const place = (valve: number, from: number, state: { served: number; useCost: number; second: number }): void => {
     const lineClass = valves[valve];
-    if (lineClass === undefined) return settle(state);
+    if (lineClass === undefined) {
+      settle(state);
+      return;
+    }
     const list = ways[lineClass] ?? [];
     const next = (choice: number) => (valves[valve + 1] === lineClass ? choice : 0);
     const choices = list.length * problem.crews;

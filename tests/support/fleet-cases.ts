@@ -13,7 +13,10 @@ export function whole(random: Random, range: { readonly from: number; readonly t
   return range.from + Math.floor(random() * (range.to - range.from + 1));
 }
 
-function makeItem(id: string, figures: { readonly cost: number; readonly pieces: number; readonly free: number }): FleetItem {
+function makeItem(
+  id: string,
+  figures: { readonly cost: number; readonly pieces: number; readonly free: number },
+): FleetItem {
   return { id, cost_minor: toMinor(figures.cost), mass: kilograms(5), pieces: figures.pieces, free: figures.free };
 }
 
@@ -103,8 +106,12 @@ export function plausibleCase(size: {
     extension: models('extension', 30),
     restraint: models('restraint', 40),
   };
-  const items = Object.values(roles).flat().map((model) => makeItem(model.id, { cost: model.cost, pieces: 1, free: model.free }));
-  const classes = Array.from({ length: size.classes }, (_, index) => plausibleClass({ index, random, roles, most: size.most }));
+  const items = Object.values(roles)
+    .flat()
+    .map((model) => makeItem(model.id, { cost: model.cost, pieces: 1, free: model.free }));
+  const classes = Array.from({ length: size.classes }, (_, index) =>
+    plausibleClass({ index, random, roles, most: size.most }),
+  );
   const usual = classes.reduce((sum, one) => sum + one.qty * (one.moveTime + 1100), 0);
   return {
     classes,
