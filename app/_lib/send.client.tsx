@@ -1,6 +1,8 @@
 'use client';
 
-export type Sent<Value> = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly sentence: string };
+export type Sent<Value> =
+  | { readonly ok: true; readonly value: Value }
+  | { readonly ok: false; readonly sentence: string };
 
 interface Message {
   readonly method: 'GET' | 'POST' | 'PATCH' | 'DELETE';
@@ -21,11 +23,15 @@ export async function send<Value>({ method, path, body }: Message): Promise<Sent
     if (response.ok) return { ok: true, value: answer as Value };
     return { ok: false, sentence: titleOf(answer) };
   } catch {
-    return { ok: false, sentence: 'The house did not answer: check the connection and try again. Nothing you typed is lost.' };
+    return {
+      ok: false,
+      sentence: 'The house did not answer: check the connection and try again. Nothing you typed is lost.',
+    };
   }
 }
 
 function titleOf(answer: unknown): string {
-  if (answer !== null && typeof answer === 'object' && 'title' in answer && typeof answer.title === 'string') return answer.title;
+  if (answer !== null && typeof answer === 'object' && 'title' in answer && typeof answer.title === 'string')
+    return answer.title;
   return 'The request was refused without a reason.';
 }

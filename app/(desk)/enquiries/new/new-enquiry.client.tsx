@@ -22,7 +22,11 @@ export function NewEnquiryForm({ customers }: { readonly customers: readonly Cus
       body: {
         title: String(form.get('title') ?? ''),
         customer: known ? { id: known.id } : { name },
-        site: { name: String(form.get('title') ?? ''), days: Number(form.get('days')), crews: Number(form.get('crews')) },
+        site: {
+          name: String(form.get('title') ?? ''),
+          days: Number(form.get('days')),
+          crews: Number(form.get('crews')),
+        },
       },
     });
     setBusy(false);

@@ -31,7 +31,11 @@ export function ListIntake({ enquiryId, lines, columns }: ListIntakeProps) {
   async function upload(event: FormEvent<HTMLFormElement>): Promise<void> {
     event.preventDefault();
     setBusy('Reading the list…');
-    const sent = await send<ReceivedList>({ method: 'POST', path: `/api/v1/enquiries/${enquiryId}/lists`, body: new FormData(event.currentTarget) });
+    const sent = await send<ReceivedList>({
+      method: 'POST',
+      path: `/api/v1/enquiries/${enquiryId}/lists`,
+      body: new FormData(event.currentTarget),
+    });
     setBusy('');
     setTrouble(sent.ok ? '' : sent.sentence);
     setPreview(undefined);
@@ -123,7 +127,11 @@ export function ListIntake({ enquiryId, lines, columns }: ListIntakeProps) {
             {lines > 0 && (
               <div>
                 <label htmlFor="existing">The {lines} lines that are there</label>
-                <select id="existing" value={existing} onChange={(event) => setExisting(event.target.value === 'keep' ? 'keep' : 'replace')}>
+                <select
+                  id="existing"
+                  value={existing}
+                  onChange={(event) => setExisting(event.target.value === 'keep' ? 'keep' : 'replace')}
+                >
                   <option value="replace">are replaced</option>
                   <option value="keep">stay, the new ones come after them</option>
                 </select>

@@ -46,7 +46,11 @@ export function MappingTable({ table, mapping, columns, onChange }: MappingTable
                 {column.unit && <small> in {column.unit}</small>}
               </td>
               <td>
-                <select aria-label={`Meaning of ${column.header || `column ${column.index + 1}`}`} value={column.field} onChange={(event) => take(column.index, event.target.value)}>
+                <select
+                  aria-label={`Meaning of ${column.header || `column ${column.index + 1}`}`}
+                  value={column.field}
+                  onChange={(event) => take(column.index, event.target.value)}
+                >
                   {columns.map((choice) => (
                     <option key={choice.name} value={choice.name}>
                       {choice.label}

@@ -17,7 +17,11 @@ export function TakenLists({ enquiryId, files }: TakenListsProps) {
             <a href={`/api/v1/enquiries/${enquiryId}/lists/${file.id}`}>{file.fileName}</a>{' '}
             <small>received {file.receivedAt.slice(0, 16).replace('T', ' ')}, kept as it came</small>
           </p>
-          {file.outcome === null ? <p className="soft">Not taken into the schedule.</p> : <Outcome outcome={file.outcome} />}
+          {file.outcome === null ? (
+            <p className="soft">Not taken into the schedule.</p>
+          ) : (
+            <Outcome outcome={file.outcome} />
+          )}
         </div>
       ))}
     </section>
@@ -33,7 +37,8 @@ export function Outcome({ outcome }: { readonly outcome: Outcome }) {
   return (
     <>
       <p>
-        {counts.rows} rows: {counts.lines} lines, {counts.setAside} set aside, {counts.refused} refused, {counts.blank} blank.
+        {counts.rows} rows: {counts.lines} lines, {counts.setAside} set aside, {counts.refused} refused, {counts.blank}{' '}
+        blank.
       </p>
       {setAside.length > 0 && (
         <details>
@@ -80,7 +85,9 @@ export function Outcome({ outcome }: { readonly outcome: Outcome }) {
                     <td className="number">{problem.row}</td>
                     <td>{problem.column}</td>
                     <td>
-                      <span className={`mark ${problem.severity === 'refused' ? 'refusal' : problem.severity === 'doubt' ? 'warning' : ''}`}>
+                      <span
+                        className={`mark ${problem.severity === 'refused' ? 'refusal' : problem.severity === 'doubt' ? 'warning' : ''}`}
+                      >
                         {problem.severity}
                       </span>
                     </td>
@@ -91,7 +98,11 @@ export function Outcome({ outcome }: { readonly outcome: Outcome }) {
               </tbody>
             </table>
           </div>
-          {problems.length > SHOWN && <p className="soft">The first {SHOWN} of {problems.length} are shown; the lines themselves carry theirs in the schedule.</p>}
+          {problems.length > SHOWN && (
+            <p className="soft">
+              The first {SHOWN} of {problems.length} are shown; the lines themselves carry theirs in the schedule.
+            </p>
+          )}
         </details>
       )}
     </>

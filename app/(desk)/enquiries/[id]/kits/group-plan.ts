@@ -1,0 +1,71 @@
+import type { PlannedLineView, PlanView } from '#lib/services/plan-view.ts';
+import { formatQuantity } from '#lib/units/format-quantity.ts';
+import type { LineGroup, RefusedGroup } from './plan-lines.client.tsx';
+
+type Assembly = NonNullable<PlannedLineView['assembly']>;
+type Limit = Assembly['opening']['unseat'];
+
+/** Served lines by the assembly that does them, the largest group first. */
+export function groupLines(lines: PlanView['lines'], names: Readonly<Record<string, string>>): readonly LineGroup[] {
+  const groups = new Map<Assembly, PlannedLineView[]>();
+  for (const line of lines) {
+    if (line.assembly === null) continue;
+    const group = groups.get(line.assembly);
+    if (group) group.push(line);
+    else groups.set(line.assembly, [line]);
+  }
+  return [...groups]
+    .map(([assembly, members], index) => ({
+      key: `${index} ${assembly.id}`,
+      parts: partNames(assembly, names),
+      settings: settingsText(assembly),
+      valves: members.reduce((sum, line) => sum + line.served, 0),
+      crews: [...new Set(members.flatMap((line) => line.crews))].map((crew) => crew + 1).join(', '),
+      tags: members.map((line) => line.tag),
+      warnings: assembly.findings.filter((finding) => finding.severity === 'warning').length,
+    }))
+    .sort((a, b) => b.valves - a.valves);
+}
+
+/** Names of an assembly's parts in the order of the torque, with the drive's gear. */
+export function partNames({ parts }: Assembly, names: Readonly<Record<string, string>>): readonly string[] {
+  const name = (number: string) => names[number] ?? number;
+  return [
+    parts.gear > 1 ? `${name(parts.drive)}, gear ${parts.gear}` : name(parts.drive),
+    name(parts.head),
+    ...parts.extensions.map(name),
+    ...parts.adapters.map(name),
+    name(parts.restraint),
+    ...parts.options.map(name),
+  ];
+}
+
+function settingsText({ opening, closing }: Assembly): string {
+  const open = limitText(opening.unseat);
+  const close = limitText(closing.seat ?? closing.run);
+  if (open === '' && close === '') return 'no limiter';
+  return `open ${open === '' ? 'without' : open}; close ${close === '' ? 'without' : close}`;
+}
+
+function limitText(limit: Limit): string {
+  if (limit === null) return '';
+  const print = (value: number) => formatQuantity({ value, unit: 'N·m', system: 'si' });
+  return `${print(limit.atValve.start)} to ${print(limit.atValve.ceiling)}`;
+}
+
+/** Lines without an assembly, together where the reasons are the same. */
+export function groupRefusals(unserved: PlanView['unserved']): readonly RefusedGroup[] {
+  const groups = new Map<string, { readonly first: PlanView['unserved'][number]; readonly tags: string[] }>();
+  for (const line of unserved) {
+    const key = `${line.classId} ${line.because.map((finding) => finding.sentence).join(' ')}`;
+    const group = groups.get(key);
+    if (group) group.tags.push(line.tag);
+    else groups.set(key, { first: line, tags: [line.tag] });
+  }
+  return [...groups].map(([key, { first, tags }]) => ({
+    key,
+    tags,
+    because: first.because.map(({ sentence, source }) => ({ sentence, source })),
+    repairs: first.repairs.map(({ sentence, cost }) => ({ sentence, cost: cost ?? '' })),
+  }));
+}

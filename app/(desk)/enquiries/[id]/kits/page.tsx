@@ -1,0 +1,116 @@
+import { idOf } from '#app/_lib/respond.ts';
+import { PlanEffort } from '#app/_ui/plan-effort.tsx';
+import { PlanRefused } from '#app/_ui/plan-refused.tsx';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { gapText, moneyIn, PREFERENCE_NAMES, proofText, ROLE_NAMES } from '#app/_ui/plan-words.ts';
+import { countText, hoursText, massText } from '#lib/documents/print-values.ts';
+import { listModelsView } from '#lib/services/list-models-view.ts';
+import { type EnquiryView, openEnquiry } from '#lib/services/open-enquiry.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+import { type PlanView, readPlanView } from '#lib/services/plan-view.ts';
+import { groupLines, groupRefusals } from './group-plan.ts';
+import { PlanKits } from './plan-kits.client.tsx';
+import { PlanLines, PlanRefusals } from './plan-lines.client.tsx';
+import { PlanPreferences } from './plan-preferences.client.tsx';
+import { PlanRun } from './plan-run.client.tsx';
+
+export const dynamic = 'force-dynamic';
+
+const ROLES = Object.entries(ROLE_NAMES).map(([role, heading]) => ({ role, heading }));
+
+export default async function KitsPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
+  const enquiryId = idOf((await params).id);
+  const house = openHouse();
+  const enquiry = openEnquiry(house, enquiryId);
+  if (!enquiry.ok) return <PlanRefused sentence={enquiry.reason.sentence} />;
+  const view = readPlanView(house, { enquiryId });
+  if (!view.ok) return <PlanRefused sentence={view.reason.sentence} />;
+  const models = listModelsView(house);
+  const names = Object.fromEntries((models.ok ? models.value : []).map((model) => [model.number, model.name]));
+  const { plan, lines, constraints, version } = enquiry.value;
+  return (
+    <div className={styles.page}>
+      <PlanRun enquiryId={enquiryId} state={plan} lines={lines} />
+      {view.value === null ? (
+        // Without a plan the choices must still be within reach: one of them may be why there is none.
+        <PlanKits {...{ enquiryId, version, names }} choices={constraints} roles={ROLES} kits={[]} />
+      ) : (
+        <Planned enquiry={enquiry.value} view={view.value} names={names} />
+      )}
+    </div>
+  );
+}
+
+interface PlannedProps {
+  readonly enquiry: EnquiryView;
+  readonly view: PlanView;
+  readonly names: Readonly<Record<string, string>>;
+}
+
+function Planned({ enquiry, view, names }: PlannedProps) {
+  const { id: enquiryId, version, constraints } = enquiry;
+  const groups = groupLines(view.lines, names);
+  const refusals = groupRefusals(view.unserved);
+  const left = view.lines.filter((line) => line.served < line.asked).length;
+  return (
+    <>
+      <section className={styles.panel} aria-labelledby="plans">
+        <h2 id="plans">Plans side by side</h2>
+        <PlanPreferences enquiryId={enquiryId} version={version} shown={view.shown} rows={preferenceRows(view)} />
+      </section>
+      <PlanKits
+        {...{ enquiryId, version, names }}
+        choices={constraints}
+        roles={ROLES}
+        kits={view.kits.map((kit) => ({
+          ...kit,
+          facts: `${hoursText(kit.hours)} of work · ${massText(kit.mass_kg)} · ${countText(kit.pieces, 'piece')}`,
+        }))}
+      />
+      <section className={styles.panel} aria-labelledby="lines">
+        <h2 id="lines">Which assembly does which line</h2>
+        <p className={styles.lead}>
+          Limiter figures are estimates until measured: begin at the start value, raise it step by step, and never pass
+          the ceiling.
+        </p>
+        {groups.length === 0 ? (
+          <p className={styles.soft}>No line is served in this plan.</p>
+        ) : (
+          <PlanLines enquiryId={enquiryId} groups={groups} />
+        )}
+      </section>
+      <section className={styles.panel} aria-labelledby="unserved">
+        <h2 id="unserved">Not served{refusals.length > 0 ? `: ${countText(view.unserved.length, 'line')}` : ''}</h2>
+        {refusals.length === 0 ? (
+          <p className={styles.soft}>Equipment was found for every line.</p>
+        ) : (
+          <PlanRefusals enquiryId={enquiryId} groups={refusals} />
+        )}
+        {left > view.unserved.length ? (
+          <p>
+            {countText(left - view.unserved.length, 'further line')} could be served but is left over, in whole or in
+            part: the crews, the days or the free equipment do not reach.
+          </p>
+        ) : null}
+      </section>
+      <section className={styles.panel}>
+        <PlanEffort view={view} />
+      </section>
+    </>
+  );
+}
+
+function preferenceRows({ summaries, currency }: PlanView) {
+  return summaries.map((summary) => ({
+    preference: summary.preference,
+    name: PREFERENCE_NAMES[summary.preference],
+    served: `${summary.served} of ${summary.asked}`,
+    cost: moneyIn(currency, summary.cost_minor),
+    price: moneyIn(currency, summary.price_minor),
+    hours: hoursText(summary.hours),
+    mass: massText(summary.mass_kg),
+    pieces: String(summary.pieces),
+    gap: gapText(summary.gap),
+    proof: proofText(summary.proof),
+  }));
+}

@@ -1,0 +1,120 @@
+'use client';
+import { useRouter } from 'next/navigation';
+import { useState } from 'react';
+import { send } from '#app/_ui/plan-send.ts';
+import styles from '#app/_ui/plan-sheet.module.css';
+import type { PlanSummary } from '#lib/services/plan-view.ts';
+
+/** One plan as the table shows it, every figure as text. */
+export interface PreferenceRow {
+  readonly preference: PlanSummary['preference'];
+  readonly name: string;
+  readonly served: string;
+  readonly cost: string;
+  readonly price: string;
+  readonly hours: string;
+  readonly mass: string;
+  readonly pieces: string;
+  readonly gap: string;
+  readonly proof: string;
+}
+
+interface PreferencesProps {
+  readonly enquiryId: number;
+  readonly version: number;
+  readonly shown: PlanSummary['preference'];
+  readonly rows: readonly PreferenceRow[];
+}
+
+/** The four plans side by side; the chosen one is what kits, price and papers follow. */
+export function PlanPreferences({ enquiryId, version, shown, rows }: PreferencesProps) {
+  const router = useRouter();
+  const [problem, setProblem] = useState('');
+  const [busy, setBusy] = useState(false);
+
+  async function choose(preference: PlanSummary['preference']): Promise<void> {
+    setBusy(true);
+    const answer = await send({
+      path: `/api/v1/enquiries/${enquiryId}`,
+      method: 'PATCH',
+      body: { version, preference },
+    });
+    setBusy(false);
+    setProblem(answer.ok ? '' : answer.sentence);
+    router.refresh();
+  }
+
+  return (
+    <>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable by keyboard */}
+      <div className={styles.wide} tabIndex={0} role="region" aria-label="Plans side by side">
+        <table className={styles.table}>
+          <caption>
+            As many valves as can be served come first in every plan; then the preference; cost settles what is equal.
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">Preference</th>
+              <th scope="col" className={styles.number}>
+                Valves served
+              </th>
+              <th scope="col" className={styles.number}>
+                Equipment and time
+              </th>
+              <th scope="col" className={styles.number}>
+                Price with tax
+              </th>
+              <th scope="col" className={styles.number}>
+                Crew hours
+              </th>
+              <th scope="col" className={styles.number}>
+                Mass
+              </th>
+              <th scope="col" className={styles.number}>
+                Pieces
+              </th>
+              <th scope="col">Could be better by</th>
+              <th scope="col">Proof</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row) => (
+              <tr key={row.preference} aria-current={row.preference === shown}>
+                <th scope="row">
+                  {row.name}
+                  <br />
+                  {row.preference === shown ? (
+                    <span className={styles.soft}>✓ shown and quoted</span>
+                  ) : (
+                    <button
+                      type="button"
+                      className={styles.small}
+                      disabled={busy}
+                      aria-label={`Use the plan: ${row.name}`}
+                      onClick={() => choose(row.preference)}
+                    >
+                      Use this plan
+                    </button>
+                  )}
+                </th>
+                <td className={styles.number}>{row.served}</td>
+                <td className={styles.number}>{row.cost}</td>
+                <td className={styles.number}>{row.price}</td>
+                <td className={styles.number}>{row.hours}</td>
+                <td className={styles.number}>{row.mass}</td>
+                <td className={styles.number}>{row.pieces}</td>
+                <td>{row.gap}</td>
+                <td className={styles.sentence}>{row.proof}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {problem === '' ? null : (
+        <p className={styles.refused} role="alert">
+          {problem}
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,20 @@
+import type { Finding } from '#lib/kernel/finding.ts';
+import styles from './plan-sheet.module.css';
+
+const ORDER = { refusal: 0, warning: 1, note: 2 } as const;
+
+/** Findings, the gravest first, each with its authority. */
+export function LineFindings({ findings, empty }: { readonly findings: readonly Finding[]; readonly empty: string }) {
+  if (findings.length === 0) return <p className={styles.soft}>{empty}</p>;
+  const sorted = [...findings].sort((a, b) => ORDER[a.severity] - ORDER[b.severity]);
+  return (
+    <ul className={styles.bare}>
+      {sorted.map((finding) => (
+        <li key={`${finding.id} ${finding.sentence}`}>
+          <span className={styles[finding.severity]}>{finding.severity}</span> {finding.sentence}{' '}
+          <span className={styles.soft}>({finding.source})</span>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,42 @@
+import { moneyText } from '#lib/documents/print-values.ts';
+import type { PlanSummary } from '#lib/services/plan-view.ts';
+
+type Preference = PlanSummary['preference'];
+
+/** What each preference goes for, in words. */
+export const PREFERENCE_NAMES: Readonly<Record<Preference, string>> = {
+  cost: 'Least cost',
+  pieces: 'Fewest pieces',
+  time: 'Shortest time',
+  surest: 'Surest at the first visit',
+};
+
+const PROOFS: Readonly<Record<string, string>> = {
+  proven: 'Proven: no plan does better',
+  'proven by an unchecked solver call': 'Reported best by the solver; not checked a second time',
+  bounded: 'Good, not proven best: the search budget was used up',
+  halted: 'Halted before it was finished',
+};
+
+export function proofText(proof: string): string {
+  return PROOFS[proof] ?? proof;
+}
+
+export function gapText(gap: number): string {
+  if (gap <= 1e-9) return 'none';
+  return `at most ${(gap * 100).toFixed(gap < 0.001 ? 3 : 1)} %`;
+}
+
+export const ROLE_NAMES: Readonly<Record<string, string>> = {
+  drive: 'Drives',
+  head: 'Heads',
+  adapter: 'Adapters',
+  extension: 'Extensions',
+  restraint: 'Restraints',
+  option: 'Options',
+  accessory: 'Accessories',
+};
+
+export function moneyIn(currency: string, amount_minor: number): string {
+  return `${moneyText(amount_minor, currency)} ${currency}`;
+}
