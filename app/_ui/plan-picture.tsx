@@ -1,13 +1,13 @@
 import type { CSSProperties } from 'react';
 import { DASHES, type Drawing, LINE_WEIGHTS, type Shape } from '#lib/documents/drawing.ts';
 import styles from './plan-sheet.module.css';
+import { PlanWide } from './plan-wide.tsx';
 
 /** A drawing in the theme's colours; its description is read out and stands below for those who want it in words. */
 export function PlanPicture({ drawing, id }: { readonly drawing: Drawing; readonly id: string }) {
   return (
     <figure className={styles.picture}>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a picture that scrolls sideways must be reachable by keyboard */}
-      <div className={styles.wide} tabIndex={0} role="region" aria-label={drawing.title}>
+      <PlanWide label={drawing.title}>
         <svg viewBox={`0 0 ${drawing.width} ${drawing.height}`} role="img" aria-labelledby={`${id}-t ${id}-d`}>
           <title id={`${id}-t`}>{drawing.title}</title>
           <desc id={`${id}-d`}>{drawing.description}</desc>
@@ -16,7 +16,7 @@ export function PlanPicture({ drawing, id }: { readonly drawing: Drawing; readon
             <ShapeView key={index} shape={shape} />
           ))}
         </svg>
-      </div>
+      </PlanWide>
       <figcaption>
         {drawing.title}.{' '}
         <details>

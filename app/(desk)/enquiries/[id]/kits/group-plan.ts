@@ -1,3 +1,4 @@
+import { assemblyNames } from '#app/_ui/line-parts.ts';
 import type { PlannedLineView, PlanView } from '#lib/services/plan-view.ts';
 import { formatQuantity } from '#lib/units/format-quantity.ts';
 import type { LineGroup, RefusedGroup } from './plan-lines.client.tsx';
@@ -17,7 +18,7 @@ export function groupLines(lines: PlanView['lines'], names: Readonly<Record<stri
   return [...groups]
     .map(([assembly, members], index) => ({
       key: `${index} ${assembly.id}`,
-      parts: partNames(assembly, names),
+      parts: assemblyNames(assembly, names),
       settings: settingsText(assembly),
       valves: members.reduce((sum, line) => sum + line.served, 0),
       crews: [...new Set(members.flatMap((line) => line.crews))].map((crew) => crew + 1).join(', '),
@@ -25,19 +26,6 @@ export function groupLines(lines: PlanView['lines'], names: Readonly<Record<stri
       warnings: assembly.findings.filter((finding) => finding.severity === 'warning').length,
     }))
     .sort((a, b) => b.valves - a.valves);
-}
-
-/** Names of an assembly's parts in the order of the torque, with the drive's gear. */
-export function partNames({ parts }: Assembly, names: Readonly<Record<string, string>>): readonly string[] {
-  const name = (number: string) => names[number] ?? number;
-  return [
-    parts.gear > 1 ? `${name(parts.drive)}, gear ${parts.gear}` : name(parts.drive),
-    name(parts.head),
-    ...parts.extensions.map(name),
-    ...parts.adapters.map(name),
-    name(parts.restraint),
-    ...parts.options.map(name),
-  ];
 }
 
 function settingsText({ opening, closing }: Assembly): string {

@@ -3,6 +3,7 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan-wide.tsx';
 import type { EnquiryView } from '#lib/services/open-enquiry.ts';
 import type { PlanView } from '#lib/services/plan-view.ts';
 
@@ -145,8 +146,7 @@ interface ItemTableProps {
 function ItemTable({ heading, crew, items, locked, busy, leaveOut, keep }: ItemTableProps) {
   if (items.length === 0) return null;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable by keyboard
-    <div className={styles.wide} tabIndex={0} role="region" aria-label={`${heading}, crew ${crew + 1}`}>
+    <PlanWide label={`${heading}, crew ${crew + 1}`}>
       <h3>{heading}</h3>
       <table className={styles.table}>
         <thead>
@@ -201,7 +201,7 @@ function ItemTable({ heading, crew, items, locked, busy, leaveOut, keep }: ItemT
           ))}
         </tbody>
       </table>
-    </div>
+    </PlanWide>
   );
 }
 

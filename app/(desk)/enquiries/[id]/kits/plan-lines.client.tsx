@@ -1,6 +1,7 @@
 'use client';
 import { useState } from 'react';
 import styles from '#app/_ui/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan-wide.tsx';
 
 /** Lines that are done with the same assembly. */
 export interface LineGroup {
@@ -34,8 +35,7 @@ export function PlanLines({
   const pages = usePages(groups);
   return (
     <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable by keyboard */}
-      <div className={styles.wide} tabIndex={0} role="region" aria-label="Assemblies and their lines">
+      <PlanWide label="Assemblies and their lines">
         <table className={styles.table}>
           <thead>
             <tr>
@@ -72,7 +72,7 @@ export function PlanLines({
             ))}
           </tbody>
         </table>
-      </div>
+      </PlanWide>
       {pages.buttons}
     </>
   );

@@ -3,6 +3,7 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan-wide.tsx';
 import type { PlanSummary } from '#lib/services/plan-view.ts';
 
 /** One plan as the table shows it, every figure as text. */
@@ -46,8 +47,7 @@ export function PlanPreferences({ enquiryId, version, shown, rows }: Preferences
 
   return (
     <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable by keyboard */}
-      <div className={styles.wide} tabIndex={0} role="region" aria-label="Plans side by side">
+      <PlanWide label="Plans side by side">
         <table className={styles.table}>
           <caption>
             As many valves as can be served come first in every plan; then the preference; cost settles what is equal.
@@ -109,7 +109,7 @@ export function PlanPreferences({ enquiryId, version, shown, rows }: Preferences
             ))}
           </tbody>
         </table>
-      </div>
+      </PlanWide>
       {problem === '' ? null : (
         <p className={styles.refused} role="alert">
           {problem}

@@ -1,0 +1,182 @@
+import { idOf } from '#app/_lib/respond.ts';
+import { LineAssemblies } from '#app/_ui/line-assemblies.tsx';
+import { LineBounds, LineDuty } from '#app/_ui/line-duty.tsx';
+import { LineFindings } from '#app/_ui/line-findings.tsx';
+import { assemblyNames } from '#app/_ui/line-parts.ts';
+import { LineSettings } from '#app/_ui/line-settings.tsx';
+import { LineSteps } from '#app/_ui/line-steps.tsx';
+import { LineUnserved } from '#app/_ui/line-unserved.tsx';
+import { LineWhy } from '#app/_ui/line-why.client.tsx';
+import { PlanPicture } from '#app/_ui/plan-picture.tsx';
+import { PlanRefused } from '#app/_ui/plan-refused.tsx';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { PREFERENCE_NAMES, ROLE_NAMES } from '#app/_ui/plan-words.ts';
+import { listModelsView, type ModelView } from '#lib/services/list-models-view.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+import { type LineDetail, openLine } from '#lib/services/open-line.ts';
+
+export const dynamic = 'force-dynamic';
+
+interface LinePageProps {
+  readonly params: Promise<{ readonly id: string; readonly lineId: string }>;
+}
+
+export default async function LinePage({ params }: LinePageProps) {
+  const { id, lineId } = await params;
+  const key = { enquiryId: idOf(id), lineId: idOf(lineId) };
+  const house = openHouse();
+  const detail = openLine(house, key);
+  if (!detail.ok) return <PlanRefused sentence={detail.reason.sentence} />;
+  const listed = listModelsView(house);
+  const models = listed.ok ? listed.value : [];
+  const names = Object.fromEntries(models.map((model) => [model.number, model.name]));
+  const { line, duty, ladder, unserved, assemblies } = detail.value;
+  const shown = detail.value.planned[0]?.assembly ?? assemblies[0];
+  return (
+    <div className={styles.page}>
+      <LineHead detail={detail.value} enquiryId={key.enquiryId} />
+      {unserved === null ? null : <LineUnserved unserved={unserved} />}
+      <div className={styles.pair}>
+        <section className={styles.panel} aria-labelledby="torque">
+          <h2 id="torque">Torque</h2>
+          <PlanPicture drawing={ladder} id="ladder" />
+        </section>
+        <DriveLines detail={detail.value} names={names} />
+      </div>
+      {shown === undefined ? null : (
+        <section className={styles.panel} aria-labelledby="settings">
+          <h2 id="settings">Settings{detail.value.planned.length === 0 ? ' of the first assembly that fits' : ''}</h2>
+          <LineSettings assembly={shown} />
+        </section>
+      )}
+      <section className={styles.panel} aria-labelledby="duty">
+        <h2 id="duty">Duty</h2>
+        <LineDuty duty={duty} />
+        <LineBounds duty={duty} />
+      </section>
+      <section className={styles.panel} aria-labelledby="findings">
+        <h2 id="findings">Findings</h2>
+        <LineFindings findings={[...duty.findings, ...(shown?.findings ?? [])]} empty="Nothing to report." />
+      </section>
+      {assemblies.length === 0 ? null : (
+        <section className={styles.panel} aria-labelledby="others">
+          <h2 id="others">Ways to do it</h2>
+          <LineAssemblies detail={detail.value} names={names} />
+        </section>
+      )}
+      <section className={styles.panel} aria-labelledby="why">
+        <h2 id="why">Why this part, and why not that one</h2>
+        <LineWhy {...key} tag={line.tag} groups={byRole(models)} />
+      </section>
+      <section className={styles.panel} aria-labelledby="steps">
+        <h2 id="steps">Calculation</h2>
+        <LineSteps title="Duty of the valve" steps={duty.steps} />
+        {shown === undefined ? null : <LineSteps title="Assembly" steps={shown.steps} />}
+      </section>
+    </div>
+  );
+}
+
+interface HeadProps {
+  readonly detail: LineDetail;
+  readonly enquiryId: number;
+}
+
+function LineHead({ detail: { line, duty }, enquiryId }: HeadProps) {
+  const assumed = assumptionsOf(duty);
+  return (
+    <section className={styles.panel} aria-labelledby="line">
+      <div className={styles.spread}>
+        <h2 id="line" className={styles.title}>
+          {line.tag}
+        </h2>
+        <a href={`/enquiries/${enquiryId}`}>Back to the schedule</a>
+      </div>
+      <p>
+        {line.qty} {line.qty === 1 ? 'valve' : 'valves'}, row {line.row} of the list. Closes {duty.closes}
+        {duty.closes === 'unknown' ? ': try gently by hand first' : ''}.
+        {duty.countTurns ? ' Turns must be counted.' : ''}
+        {duty.seized ? ' Said to be seized: not planned, the Desk decides.' : ''}
+      </p>
+      {duty.measureFirst === null ? null : (
+        <div className={styles.calm}>
+          <p>
+            <strong>Measure first:</strong> {duty.measureFirst}
+          </p>
+        </div>
+      )}
+      {assumed.length === 0 ? null : (
+        <>
+          <h3>Assumed, or by rule of thumb</h3>
+          <ul className={styles.list}>
+            {assumed.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      {line.problems.length === 0 ? null : (
+        <>
+          <h3>From reading the list</h3>
+          <ul className={styles.list}>
+            {line.problems.map((problem) => (
+              <li key={`${problem.code} ${problem.column} ${problem.sentence}`}>
+                <span className={problem.severity === 'refused' ? styles.refusal : styles.note}>
+                  {problem.severity}
+                </span>{' '}
+                {problem.sentence} {problem.remedy}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}
+
+/** One sentence for every guess that went into the duty. */
+function assumptionsOf(duty: LineDetail['duty']): readonly string[] {
+  const guesses = duty.steps
+    .flatMap((step) => step.inputs)
+    .filter((input) => input.basis === 'assumed' || input.basis === 'rule of thumb')
+    .map((input) => `${input.name} (${input.basis}): ${input.source}`);
+  return [...new Set(guesses)];
+}
+
+interface DriveLinesProps {
+  readonly detail: LineDetail;
+  readonly names: Readonly<Record<string, string>>;
+}
+
+function DriveLines({ detail, names }: DriveLinesProps) {
+  const ways = new Map<string, { readonly part: LineDetail['planned'][number]; readonly labels: string[] }>();
+  for (const part of detail.planned) {
+    const label = `${PREFERENCE_NAMES[part.preference]} (crew ${part.crew + 1})`;
+    const way = ways.get(part.assembly.id);
+    if (way) way.labels.push(label);
+    else ways.set(part.assembly.id, { part, labels: [label] });
+  }
+  return (
+    <section className={styles.panel} aria-labelledby="drive-line">
+      <h2 id="drive-line">Planned assembly</h2>
+      {ways.size === 0 ? (
+        <p className={styles.soft}>No plan serves this line yet.</p>
+      ) : (
+        [...ways.values()].map(({ part, labels }, index) => (
+          <details key={part.assembly.id} open={index === 0}>
+            <summary>{labels.join(', ')}</summary>
+            <p>{assemblyNames(part.assembly, names).join(' · ')}</p>
+            <PlanPicture drawing={part.picture} id={`drive-line-${index}`} />
+          </details>
+        ))
+      )}
+    </section>
+  );
+}
+
+function byRole(models: readonly ModelView[]) {
+  return Object.entries(ROLE_NAMES).map(([role, heading]) => ({
+    heading,
+    models: models.filter((model) => model.role === role).map(({ number, name }) => ({ number, name })),
+  }));
+}

@@ -1,0 +1,68 @@
+import type { LineDetail } from '#lib/services/open-line.ts';
+import { formatQuantity } from '#lib/units/format-quantity.ts';
+import { assemblyNames } from './line-parts.ts';
+import styles from './plan-sheet.module.css';
+import { PlanWide } from './plan-wide.tsx';
+
+interface AssembliesProps {
+  readonly detail: LineDetail;
+  readonly names: Readonly<Record<string, string>>;
+}
+
+/** Other ways to do the line; none of them is worse than another in everything. */
+export function LineAssemblies({ detail, names }: AssembliesProps) {
+  const planned = new Set(detail.planned.map(({ assembly }) => assembly.id));
+  return (
+    <PlanWide label="Assemblies that fit this line">
+      <table className={styles.table}>
+        <caption>
+          No row is worse than another in everything.{' '}
+          {detail.more > 0 ? `${detail.more} more are not listed.` : 'The list is complete.'}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Assembly, power source to valve</th>
+            <th scope="col" className={styles.number}>
+              Time a valve
+            </th>
+            <th scope="col" className={styles.number}>
+              Mass
+            </th>
+            <th scope="col" className={styles.number}>
+              Heaviest piece
+            </th>
+            <th scope="col" className={styles.number}>
+              Sure torque
+            </th>
+            <th scope="col" className={styles.number}>
+              Chance at first visit
+            </th>
+            <th scope="col">Warnings</th>
+          </tr>
+        </thead>
+        <tbody>
+          {detail.assemblies.map((assembly) => (
+            <tr key={assembly.id} aria-current={planned.has(assembly.id)}>
+              <td className={styles.sentence}>
+                {planned.has(assembly.id) ? <strong>✓ in a plan: </strong> : null}
+                {assemblyNames(assembly, names).join(' · ')}
+              </td>
+              <td className={styles.number}>{print(assembly.figures.timePerValve, 's')}</td>
+              <td className={styles.number}>{print(assembly.figures.mass, 'kg')}</td>
+              <td className={styles.number}>{print(assembly.figures.heaviestPiece, 'kg')}</td>
+              <td className={styles.number}>{print(assembly.figures.sureAtValve, 'N·m')}</td>
+              <td className={styles.number}>{(assembly.figures.chance * 100).toFixed(0)} %</td>
+              <td className={styles.number}>
+                {assembly.findings.filter((finding) => finding.severity === 'warning').length}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </PlanWide>
+  );
+}
+
+function print(value: number, unit: 's' | 'kg' | 'N·m'): string {
+  return formatQuantity({ value, unit, system: 'si' });
+}

@@ -1,0 +1,41 @@
+import type { LineDetail } from '#lib/services/open-line.ts';
+import { formatQuantity, formatRange } from '#lib/units/format-quantity.ts';
+import styles from './plan-sheet.module.css';
+
+type Steps = LineDetail['duty']['steps'];
+
+/** Every step of the calculation, so that it can be done again by hand. */
+export function LineSteps({ title, steps }: { readonly title: string; readonly steps: Steps }) {
+  return (
+    <details>
+      <summary>
+        {title} ({steps.length} {steps.length === 1 ? 'step' : 'steps'})
+      </summary>
+      <ol className={styles.list}>
+        {steps.map((step, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a step may come twice, and the order is the calculation's own
+          <li key={`${step.id} ${index}`}>
+            <strong>{step.name}</strong>: {formatRange(step.result, 'si')}{' '}
+            <span className={styles.basis}>
+              {step.result.basis}; {step.source}
+            </span>
+            {step.formula === '' ? null : <div className={styles.formula}>{step.formula}</div>}
+            {step.inputs.length === 0 ? null : (
+              <ul className={styles.soft}>
+                {step.inputs.map((input) => (
+                  <li key={`${input.symbol} ${input.name}`}>
+                    {input.symbol} = {formatQuantity({ value: input.low, unit: input.unit, system: 'si' })}
+                    {input.low === input.high
+                      ? ''
+                      : ` to ${formatQuantity({ value: input.high, unit: input.unit, system: 'si' })}`}
+                    : {input.name} ({input.basis}; {input.source})
+                  </li>
+                ))}
+              </ul>
+            )}
+          </li>
+        ))}
+      </ol>
+    </details>
+  );
+}

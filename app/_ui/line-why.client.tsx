@@ -1,0 +1,90 @@
+'use client';
+import { useState } from 'react';
+import type { Finding } from '#lib/kernel/finding.ts';
+import { LineFindings } from './line-findings.tsx';
+import { send } from './plan-send.ts';
+import styles from './plan-sheet.module.css';
+
+interface WhyProps {
+  readonly enquiryId: number;
+  readonly lineId: number;
+  readonly tag: string;
+  readonly groups: readonly {
+    readonly heading: string;
+    readonly models: readonly { readonly number: string; readonly name: string }[];
+  }[];
+}
+
+interface PartAnswer {
+  readonly fits: boolean;
+  readonly because: readonly Finding[];
+}
+
+type Shown =
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'asking' }
+  | { readonly kind: 'answer'; readonly part: string; readonly answer: PartAnswer }
+  | { readonly kind: 'refused'; readonly sentence: string };
+
+/** Asks why a part serves this line, or why it does not. */
+export function LineWhy({ enquiryId, lineId, tag, groups }: WhyProps) {
+  const [part, setPart] = useState(groups[0]?.models[0]?.number ?? '');
+  const [shown, setShown] = useState<Shown>({ kind: 'nothing' });
+
+  async function ask(): Promise<void> {
+    setShown({ kind: 'asking' });
+    const path = `/api/v1/enquiries/${enquiryId}/lines/${lineId}/parts/${encodeURIComponent(part)}`;
+    const sent = await send({ path, method: 'GET' });
+    setShown(
+      sent.ok
+        ? { kind: 'answer', part, answer: sent.value as PartAnswer }
+        : { kind: 'refused', sentence: sent.sentence },
+    );
+  }
+
+  return (
+    <form
+      className={styles.bare}
+      onSubmit={(event) => {
+        event.preventDefault();
+        ask();
+      }}
+    >
+      <div className={styles.row}>
+        <label className={styles.field}>
+          Part
+          <select className={styles.input} value={part} onChange={(event) => setPart(event.target.value)}>
+            {groups.map((group) => (
+              <optgroup key={group.heading} label={group.heading}>
+                {group.models.map((model) => (
+                  <option key={model.number} value={model.number}>
+                    {model.name} ({model.number})
+                  </option>
+                ))}
+              </optgroup>
+            ))}
+          </select>
+        </label>
+        <button type="submit" className={styles.button} disabled={shown.kind === 'asking' || part === ''}>
+          {shown.kind === 'asking' ? 'Working it out…' : 'Why, or why not?'}
+        </button>
+      </div>
+      <div aria-live="polite">
+        {shown.kind === 'answer' ? (
+          <div className={shown.answer.fits ? styles.calm : styles.refused}>
+            <p>
+              <strong>
+                {shown.part} {shown.answer.fits ? `can serve ${tag}.` : `cannot serve ${tag}.`}
+              </strong>
+            </p>
+            <LineFindings
+              findings={shown.answer.because}
+              empty={shown.answer.fits ? 'No rule speaks against it.' : 'No reasons were recorded.'}
+            />
+          </div>
+        ) : null}
+        {shown.kind === 'refused' ? <p className={styles.refused}>{shown.sentence}</p> : null}
+      </div>
+    </form>
+  );
+}
