@@ -1,0 +1,14 @@
+import { notFound } from 'next/navigation';
+import { idOf } from '#app/_lib/respond.ts';
+import { openEnquiry } from '#lib/services/open-enquiry.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+import { SiteForm } from './site-form.client.tsx';
+
+export const dynamic = 'force-dynamic';
+
+export default async function SitePage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
+  const enquiry = openEnquiry(openHouse(), idOf((await params).id));
+  if (!enquiry.ok) notFound();
+  const { id, version, siteJson, site } = enquiry.value;
+  return <SiteForm key={version} enquiryId={id} version={version} site={{ starts_on: site.startsOn, ...siteJson }} />;
+}
