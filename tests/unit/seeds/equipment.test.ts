@@ -147,6 +147,26 @@ describe('the demo catalogue', () => {
     }
   });
 
+  it('gives every restraint a force rating that its own torque rating cannot exceed at its shortest arm, shock included', () => {
+    /* Statics: F = T / (arm · sin 60°); two anchors share a balanced one. Shock 2 is judgement, no source. */
+    for (const { number, facts } of RESTRAINTS) {
+      const arm = facts.sideLoad === 'single anchor' ? facts.arm.low : 2 * facts.arm.low;
+      const force = (2 * facts.torqueRating) / (arm * Math.sin(Math.PI / 3));
+      expect(force, number).toBeLessThanOrEqual(facts.forceRating);
+    }
+  });
+
+  it('gives every one-way restraint a second chain or strap for reversing work', () => {
+    const oneWay = RESTRAINTS.filter(({ facts }) => facts.directions === 'one way');
+    expect(oneWay.length).toBeGreaterThan(3);
+    for (const { number } of oneWay) {
+      expect(
+        ACCESSORIES.some(({ facts }) => facts.kind === 'second chain' && facts.fits.includes(number)),
+        number,
+      ).toBe(true);
+    }
+  });
+
   it('gives every head an adapter, and every adapter a head that brings it to work', () => {
     for (const head of HEADS) expect(adaptersOf(head).length, head.number).toBeGreaterThan(0);
     const reached = new Set(HEADS.flatMap((head) => adaptersOf(head).map(({ adapter }) => adapter.number)));
