@@ -51,7 +51,8 @@ function Planned({ enquiry, view, names }: PlannedProps) {
   const { id: enquiryId, version, constraints } = enquiry;
   const groups = groupLines(view.lines, names);
   const refusals = groupRefusals(view.unserved);
-  const left = view.lines.filter((line) => line.served < line.asked).length;
+  const refused = new Set(view.unserved.map((line) => line.tag));
+  const left = view.lines.filter((line) => line.served < line.asked && !refused.has(line.tag)).length;
   return (
     <>
       <section className={styles.panel} aria-labelledby="plans">
@@ -86,10 +87,10 @@ function Planned({ enquiry, view, names }: PlannedProps) {
         ) : (
           <PlanRefusals enquiryId={enquiryId} groups={refusals} />
         )}
-        {left > view.unserved.length ? (
-          <p>
-            {countText(left - view.unserved.length, 'further line')} could be served but is left over, in whole or in
-            part: the crews, the days or the free equipment do not reach.
+        {left > 0 ? (
+          <p className={styles.notice}>
+            {countText(left, 'line')} could be served by equipment but not in full: the crews, the days or the pieces
+            free on these dates do not reach.
           </p>
         ) : null}
       </section>

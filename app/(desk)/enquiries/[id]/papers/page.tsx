@@ -1,0 +1,112 @@
+import { idOf } from '#app/_lib/respond.ts';
+import { PlanRefused } from '#app/_ui/plan-refused.tsx';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { moneyIn, PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
+import { PriceLines } from '#app/_ui/price-lines.tsx';
+import { PriceDrafts, PriceQuotes } from '#app/_ui/price-papers.tsx';
+import { GENERAL_CAUTIONS } from '#lib/documents/safety-words.ts';
+import { type EnquiryView, openEnquiry } from '#lib/services/open-enquiry.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+import { type PlanView, readPlanView } from '#lib/services/plan-view.ts';
+import { PriceIssue } from './price-issue.client.tsx';
+
+export const dynamic = 'force-dynamic';
+
+export default async function PapersPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
+  const enquiryId = idOf((await params).id);
+  const house = openHouse();
+  const enquiry = openEnquiry(house, enquiryId);
+  if (!enquiry.ok) return <PlanRefused sentence={enquiry.reason.sentence} />;
+  const view = readPlanView(house, { enquiryId });
+  if (!view.ok) return <PlanRefused sentence={view.reason.sentence} />;
+  const { quotes } = enquiry.value;
+  return (
+    <div className={styles.page}>
+      <Priced enquiry={enquiry.value} view={view.value} />
+      <section className={styles.panel} aria-labelledby="quotes">
+        <h2 id="quotes">Issued quotes</h2>
+        <PriceQuotes quotes={quotes} />
+      </section>
+      <section className={styles.notice} aria-labelledby="cautions">
+        <h2 id="cautions" className={styles.title}>
+          Before anyone turns a valve
+        </h2>
+        <ul className={styles.list}>
+          {GENERAL_CAUTIONS.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+}
+
+interface PricedProps {
+  readonly enquiry: EnquiryView;
+  readonly view: PlanView | null;
+}
+
+function Priced({ enquiry, view }: PricedProps) {
+  const { id, plan, quotes } = enquiry;
+  const price = view?.price ?? null;
+  if (view === null || price === null) {
+    return (
+      <div className={styles.notice}>
+        <p>
+          <strong>No price yet.</strong>{' '}
+          {plan.kind === 'running'
+            ? 'The plan is being worked out; the price follows it.'
+            : 'The price follows the plan: work out the kits first.'}
+        </p>
+        <a href={`/enquiries/${id}/kits`}>To the kits</a>
+      </div>
+    );
+  }
+  const current = plan.kind === 'ready' && plan.current;
+  const name = PREFERENCE_NAMES[view.shown];
+  return (
+    <>
+      {current ? null : (
+        <div className={styles.notice}>
+          <p>
+            <strong>This price is out of date.</strong>{' '}
+            {plan.kind === 'running'
+              ? 'A new plan is being worked out.'
+              : 'The enquiry has changed since the plan was worked out; plan again before you send anything.'}
+          </p>
+          <a href={`/enquiries/${id}/kits`}>To the kits</a>
+        </div>
+      )}
+      <section className={styles.panel} aria-labelledby="price">
+        <div className={styles.spread}>
+          <h2 id="price">Price of the plan: {name}</h2>
+          <strong>{moneyIn(price.currency, price.gross_minor)} with tax</strong>
+        </div>
+        <PriceLines price={price} />
+        {price.notes.length === 0 ? null : (
+          <ul className={styles.list}>
+            {price.notes.map((note) => (
+              <li key={note}>{note}</li>
+            ))}
+          </ul>
+        )}
+      </section>
+      <section className={styles.panel} aria-labelledby="papers">
+        <h2 id="papers">Papers</h2>
+        {current ? (
+          <PriceDrafts path={`/api/v1/enquiries/${id}/papers`} />
+        ) : (
+          <p className={styles.soft}>Drafts are drawn from a plan that is up to date.</p>
+        )}
+        <h3>Issue</h3>
+        <PriceIssue
+          enquiryId={id}
+          total={moneyIn(price.currency, price.gross_minor)}
+          plan={name}
+          hindrance={current ? '' : 'A quote can be issued once the plan is up to date.'}
+          isRevision={quotes.length > 0 ? 'yes' : 'no'}
+        />
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,77 @@
+'use client';
+import { useRouter } from 'next/navigation';
+import { useRef, useState } from 'react';
+import { send } from '#app/_ui/plan-send.ts';
+import styles from '#app/_ui/plan-sheet.module.css';
+
+interface IssueProps {
+  readonly enquiryId: number;
+  readonly total: string;
+  readonly plan: string;
+  /** Why it cannot be issued now; empty when it can. */
+  readonly hindrance: string;
+  readonly isRevision: 'yes' | 'no';
+}
+
+/** Issues the quote after asking once more: what is issued can only be superseded. */
+export function PriceIssue({ enquiryId, total, plan, hindrance, isRevision }: IssueProps) {
+  const router = useRouter();
+  const dialog = useRef<HTMLDialogElement>(null);
+  const [busy, setBusy] = useState(false);
+  const [problem, setProblem] = useState('');
+  const [done, setDone] = useState('');
+  const name = isRevision === 'yes' ? 'Issue a new revision' : 'Issue quote';
+
+  async function issue(): Promise<void> {
+    setBusy(true);
+    setProblem('');
+    const answer = await send({ path: `/api/v1/enquiries/${enquiryId}/quotes`, method: 'POST', body: {} });
+    setBusy(false);
+    dialog.current?.close();
+    if (answer.ok) setDone(`Issued ${issuedName(answer.value)}. Its four papers are below.`);
+    else setProblem(answer.sentence);
+    router.refresh();
+  }
+
+  return (
+    <div>
+      <button
+        type="button"
+        className={styles.main}
+        disabled={hindrance !== '' || busy}
+        onClick={() => dialog.current?.showModal()}
+      >
+        {name}
+      </button>
+      {hindrance === '' ? null : <p className={styles.soft}>{hindrance}</p>}
+      <div aria-live="polite">
+        {done === '' ? null : <p className={styles.calm}>{done}</p>}
+        {problem === '' ? null : <p className={styles.refused}>{problem}</p>}
+      </div>
+      <dialog ref={dialog} className={styles.dialog} aria-labelledby="issue-title">
+        <h2 id="issue-title">{name}?</h2>
+        <p>
+          {plan}, {total} with tax. The four papers are drawn and kept byte for byte; an issued quote is never edited,
+          only superseded by a revision.
+        </p>
+        <p>
+          Figures in it are estimates until measured, and it does not approve any work: the owner of the valve, the
+          rules of the place and competent persons decide.
+        </p>
+        <div className={styles.row}>
+          <button type="button" className={styles.main} disabled={busy} onClick={issue}>
+            {busy ? 'Drawing the papers…' : name}
+          </button>
+          <button type="button" className={styles.button} disabled={busy} onClick={() => dialog.current?.close()}>
+            Not yet
+          </button>
+        </div>
+      </dialog>
+    </div>
+  );
+}
+
+function issuedName(value: unknown): string {
+  if (value === null || typeof value !== 'object' || !('number' in value) || !('revision' in value)) return 'the quote';
+  return `${String(value.number)} ${String(value.revision)}`;
+}

@@ -1,0 +1,90 @@
+import type { PlanView } from '#lib/services/plan-view.ts';
+import styles from './plan-sheet.module.css';
+import { PlanWide } from './plan-wide.tsx';
+import { moneyIn } from './plan-words.ts';
+
+type Price = NonNullable<PlanView['price']>;
+
+/** Every priced line with how it came about, tax by category, totals. */
+export function PriceLines({ price }: { readonly price: Price }) {
+  const money = (amount: number) => moneyIn(price.currency, amount);
+  return (
+    <PlanWide label="Price">
+      <table className={styles.table}>
+        <caption>
+          {price.days} {price.days === 1 ? 'day' : 'days'} of hire. Each line is rounded; tax is worked out once for
+          each category.
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col" className={styles.number}>
+              Quantity
+            </th>
+            <th scope="col">What</th>
+            <th scope="col">How it came about</th>
+            <th scope="col">Tax</th>
+            <th scope="col" className={styles.number}>
+              Each
+            </th>
+            <th scope="col" className={styles.number}>
+              Net
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {price.lines.map((line, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: two lines may say the same, and their order is the price's own
+            <tr key={`${line.kind} ${line.number} ${index}`}>
+              <td className={styles.number}>{line.quantity}</td>
+              <th scope="row">
+                {line.name}
+                <br />
+                <span className={styles.soft}>
+                  {line.kind}
+                  {line.number === '' ? '' : ` · ${line.number}`}
+                </span>
+              </th>
+              <td className={styles.sentence}>
+                {line.sentence}
+                {line.purchase_after_days === null ? null : (
+                  <>
+                    <br />
+                    <span className={styles.soft}>
+                      Buying would have been cheaper after {line.purchase_after_days} days.
+                    </span>
+                  </>
+                )}
+              </td>
+              <td>{line.tax}</td>
+              <td className={styles.number}>{money(line.unit_minor)}</td>
+              <td className={styles.number}>{money(line.net_minor)}</td>
+            </tr>
+          ))}
+        </tbody>
+        <tfoot>
+          <Total words="Net" amount={money(price.net_minor)} />
+          {price.taxes.map((tax) => (
+            <Total
+              key={tax.code}
+              words={`${tax.name} (${tax.code}), ${tax.percent} % of ${money(tax.taxable_minor)}${tax.reason === undefined ? '' : `: ${tax.reason}`}`}
+              amount={money(tax.tax_minor)}
+            />
+          ))}
+          <Total words="Price with tax" amount={money(price.gross_minor)} />
+          {price.deposit_minor > 0 ? <Total words="Deposit" amount={money(price.deposit_minor)} /> : null}
+        </tfoot>
+      </table>
+    </PlanWide>
+  );
+}
+
+function Total({ words, amount }: { readonly words: string; readonly amount: string }) {
+  return (
+    <tr>
+      <th scope="row" colSpan={5}>
+        {words}
+      </th>
+      <td className={styles.number}>{amount}</td>
+    </tr>
+  );
+}
