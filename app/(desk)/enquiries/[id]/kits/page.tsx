@@ -106,7 +106,7 @@ function preferenceRows({ summaries, currency }: PlanView) {
     preference: summary.preference,
     name: PREFERENCE_NAMES[summary.preference],
     served: `${summary.served} of ${summary.asked}`,
-    cost: moneyIn(currency, summary.cost_minor),
+    cost: moneyIn(currency, Math.round(summary.cost_minor)),
     price: moneyIn(currency, summary.price_minor),
     hours: hoursText(summary.hours),
     mass: massText(summary.mass_kg),

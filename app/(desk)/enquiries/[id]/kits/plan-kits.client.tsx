@@ -148,7 +148,7 @@ function ItemTable({ heading, crew, items, locked, busy, leaveOut, keep }: ItemT
   return (
     <PlanWide label={`${heading}, crew ${crew + 1}`}>
       <h3>{heading}</h3>
-      <table className={styles.table}>
+      <table className={styles.kit}>
         <thead>
           <tr>
             <th scope="col" className={styles.number}>

@@ -17,6 +17,9 @@ import { type LineDetail, openLine } from '#lib/services/open-line.ts';
 
 export const dynamic = 'force-dynamic';
 
+/** A longer list of assumptions starts folded. */
+const OPEN_UP_TO = 5;
+
 interface LinePageProps {
   readonly params: Promise<{ readonly id: string; readonly lineId: string }>;
 }
@@ -36,13 +39,11 @@ export default async function LinePage({ params }: LinePageProps) {
     <div className={styles.page}>
       <LineHead detail={detail.value} enquiryId={key.enquiryId} />
       {unserved === null ? null : <LineUnserved unserved={unserved} />}
-      <div className={styles.pair}>
-        <section className={styles.panel} aria-labelledby="torque">
-          <h2 id="torque">Torque</h2>
-          <PlanPicture drawing={ladder} id="ladder" />
-        </section>
-        <DriveLines detail={detail.value} names={names} />
-      </div>
+      <section className={styles.panel} aria-labelledby="torque">
+        <h2 id="torque">Torque</h2>
+        <PlanPicture drawing={ladder} id="ladder" />
+      </section>
+      <DriveLines detail={detail.value} names={names} />
       {shown === undefined ? null : (
         <section className={styles.panel} aria-labelledby="settings">
           <h2 id="settings">Settings{detail.value.planned.length === 0 ? ' of the first assembly that fits' : ''}</h2>
@@ -52,6 +53,7 @@ export default async function LinePage({ params }: LinePageProps) {
       <section className={styles.panel} aria-labelledby="duty">
         <h2 id="duty">Duty</h2>
         <LineDuty duty={duty} />
+        <h3>Bounds on the torque</h3>
         <LineBounds duty={duty} />
       </section>
       <section className={styles.panel} aria-labelledby="findings">
@@ -106,14 +108,16 @@ function LineHead({ detail: { line, duty }, enquiryId }: HeadProps) {
         </div>
       )}
       {assumed.length === 0 ? null : (
-        <>
-          <h3>Assumed, or by rule of thumb</h3>
+        <details open={assumed.length <= OPEN_UP_TO}>
+          <summary>
+            {assumed.length} {assumed.length === 1 ? 'value is' : 'values are'} assumed or by rule of thumb
+          </summary>
           <ul className={styles.list}>
             {assumed.map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
-        </>
+        </details>
       )}
       {line.problems.length === 0 ? null : (
         <>
@@ -134,11 +138,13 @@ function LineHead({ detail: { line, duty }, enquiryId }: HeadProps) {
   );
 }
 
-/** One sentence for every guess that went into the duty. */
-function assumptionsOf(duty: LineDetail['duty']): readonly string[] {
-  const guesses = duty.steps
+/** One sentence for every guess that went into the duty; what was worked out from a guess is not told again. */
+function assumptionsOf({ steps }: LineDetail['duty']): readonly string[] {
+  const worked = new Set(steps.map((step) => step.name.toLowerCase()));
+  const guesses = steps
     .flatMap((step) => step.inputs)
     .filter((input) => input.basis === 'assumed' || input.basis === 'rule of thumb')
+    .filter((input) => !worked.has(input.name.toLowerCase()) && !input.source.includes('computed from'))
     .map((input) => `${input.name} (${input.basis}): ${input.source}`);
   return [...new Set(guesses)];
 }
