@@ -177,7 +177,7 @@ export default {
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
     enhancedResolveOptions: {
-      conditionNames: ['import', 'require', 'node', 'default', 'types'],
+      conditionNames: ['import', 'require', 'node', 'default'],
       extensions: ['.ts', '.tsx', '.mjs', '.js', '.json', '.css'],
     },
   },

@@ -14,6 +14,7 @@ import { type Taken, takeRows } from '#lib/intake/take-rows.ts';
 import { addDays } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { type Context, today } from '#lib/services/context.ts';
+import { withHouseRules } from '#lib/services/enquiry-record.ts';
 import { databasePath, openHouse } from '#lib/services/open-house.ts';
 import { prepareHouse } from '#lib/services/prepare-house.ts';
 import type { Options } from './arguments.ts';
@@ -35,7 +36,7 @@ export async function readInput(options: Options): Promise<Result<CommandInput>>
   const context = await openPreparedHouse();
   const site = await readSite(options, addDays(today(context), 7));
   if (!site.ok) return site;
-  return ok({ context, taken: taken.value, site: site.value });
+  return ok({ context, taken: taken.value, site: withHouseRules(context, site.value) });
 }
 
 async function readSchedule(path: string): Promise<Result<Taken>> {

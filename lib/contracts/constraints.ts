@@ -9,7 +9,10 @@ import { z } from 'zod';
 const constraintsSchema = z.object({
   locked_parts: z.array(z.string().max(40)).max(200).default([]),
   excluded_parts: z.array(z.string().max(40)).max(200).default([]),
-  pins: z.array(z.object({ tag: z.string().max(200), part: z.string().max(40) })).max(20_000).default([]),
+  pins: z
+    .array(z.object({ tag: z.string().max(200), part: z.string().max(40) }))
+    .max(20_000)
+    .default([]),
 });
 
 export interface PlanConstraints {

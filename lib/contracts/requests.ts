@@ -32,7 +32,10 @@ export const enquiryEditSchema = z
       })
       .optional(),
   })
-  .meta({ id: 'EnquiryEdit', description: 'What changes of an enquiry; the version guards against two people at once.' });
+  .meta({
+    id: 'EnquiryEdit',
+    description: 'What changes of an enquiry; the version guards against two people at once.',
+  });
 
 export const cellEditsSchema = z
   .object({

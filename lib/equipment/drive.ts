@@ -5,7 +5,18 @@
  * Read next: parts.ts.
  */
 import type {
-  Celsius, CubicMetresPerSecond, Decibels, Metres, MetresPerSecondSquared, NewtonMetres, Pascals, Ratio, RevolutionsPerMinute, Seconds, Volts, Watts,
+  Celsius,
+  CubicMetresPerSecond,
+  Decibels,
+  Metres,
+  MetresPerSecondSquared,
+  NewtonMetres,
+  Pascals,
+  Ratio,
+  RevolutionsPerMinute,
+  Seconds,
+  Volts,
+  Watts,
 } from '#lib/units/quantity.ts';
 import type { Coupling } from './coupling.ts';
 

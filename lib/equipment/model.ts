@@ -43,12 +43,40 @@ interface ModelBase {
   readonly lithium?: { readonly energy: WattHours; readonly packs: number };
 }
 
-export interface DriveModel extends ModelBase { readonly role: 'drive'; readonly facts: DriveFacts }
-export interface HeadModel extends ModelBase { readonly role: 'head'; readonly facts: HeadFacts }
-export interface AdapterModel extends ModelBase { readonly role: 'adapter'; readonly facts: AdapterFacts }
-export interface ExtensionModel extends ModelBase { readonly role: 'extension'; readonly facts: ExtensionFacts }
-export interface RestraintModel extends ModelBase { readonly role: 'restraint'; readonly facts: RestraintFacts }
-export interface OptionModel extends ModelBase { readonly role: 'option'; readonly facts: OptionFacts }
-export interface AccessoryModel extends ModelBase { readonly role: 'accessory'; readonly facts: AccessoryFacts }
+export interface DriveModel extends ModelBase {
+  readonly role: 'drive';
+  readonly facts: DriveFacts;
+}
+export interface HeadModel extends ModelBase {
+  readonly role: 'head';
+  readonly facts: HeadFacts;
+}
+export interface AdapterModel extends ModelBase {
+  readonly role: 'adapter';
+  readonly facts: AdapterFacts;
+}
+export interface ExtensionModel extends ModelBase {
+  readonly role: 'extension';
+  readonly facts: ExtensionFacts;
+}
+export interface RestraintModel extends ModelBase {
+  readonly role: 'restraint';
+  readonly facts: RestraintFacts;
+}
+export interface OptionModel extends ModelBase {
+  readonly role: 'option';
+  readonly facts: OptionFacts;
+}
+export interface AccessoryModel extends ModelBase {
+  readonly role: 'accessory';
+  readonly facts: AccessoryFacts;
+}
 
-export type Model = DriveModel | HeadModel | AdapterModel | ExtensionModel | RestraintModel | OptionModel | AccessoryModel;
+export type Model =
+  | DriveModel
+  | HeadModel
+  | AdapterModel
+  | ExtensionModel
+  | RestraintModel
+  | OptionModel
+  | AccessoryModel;

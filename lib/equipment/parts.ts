@@ -4,7 +4,16 @@
  * Not here: which part goes with which: that follows from facts by the rules.
  * Read next: coupling.ts, assembly.ts.
  */
-import type { Degrees, Kilograms, Metres, NewtonMetres, Newtons, Ratio, RevolutionsPerMinute, Seconds } from '#lib/units/quantity.ts';
+import type {
+  Degrees,
+  Kilograms,
+  Metres,
+  NewtonMetres,
+  Newtons,
+  Ratio,
+  RevolutionsPerMinute,
+  Seconds,
+} from '#lib/units/quantity.ts';
 import type { Coupling } from './coupling.ts';
 
 export interface HeadFacts {
@@ -73,7 +82,16 @@ export interface ExtensionFacts {
 }
 
 export const RESTRAINT_KINDS = [
-  'reaction arm with chain', 'reaction arm with strap', 'reaction arm with fixed bar', 'twin-point arm', 'yoke clamp', 'tow-bar brace', 'ground plate', 'two-leg prop', 'street stand', 'purpose-made restraint',
+  'reaction arm with chain',
+  'reaction arm with strap',
+  'reaction arm with fixed bar',
+  'twin-point arm',
+  'yoke clamp',
+  'tow-bar brace',
+  'ground plate',
+  'two-leg prop',
+  'street stand',
+  'purpose-made restraint',
 ] as const;
 export type RestraintKind = (typeof RESTRAINT_KINDS)[number];
 
@@ -116,7 +134,21 @@ export interface OptionFacts {
 
 export interface AccessoryFacts {
   readonly kind:
-    | 'charger' | 'spare pack' | 'air hose' | 'hose restraint' | 'filter-regulator-lubricator' | 'dry filter-regulator' | 'fuel can' | 'retaining pins' | 'pegs' | 'lanyards' | 'key guide' | 'second chain' | 'case' | 'sling support' | 'flame arrester';
+    | 'charger'
+    | 'spare pack'
+    | 'air hose'
+    | 'hose restraint'
+    | 'filter-regulator-lubricator'
+    | 'dry filter-regulator'
+    | 'fuel can'
+    | 'retaining pins'
+    | 'pegs'
+    | 'lanyards'
+    | 'key guide'
+    | 'second chain'
+    | 'case'
+    | 'sling support'
+    | 'flame arrester';
   /** Numbers of the models it fits; empty when it fits by facts. */
   readonly fits: readonly string[];
   readonly mainsVoltage?: number;

@@ -29,7 +29,9 @@ export function addDays(date: IsoDate, days: number): IsoDate {
 }
 
 export function daysBetween(range: DateRange): number {
-  return Math.round((Date.parse(`${range.ends_before}T00:00:00Z`) - Date.parse(`${range.starts_on}T00:00:00Z`)) / DAY_MS);
+  return Math.round(
+    (Date.parse(`${range.ends_before}T00:00:00Z`) - Date.parse(`${range.starts_on}T00:00:00Z`)) / DAY_MS,
+  );
 }
 
 export function rangeOfDays(startsOn: IsoDate, days: number): DateRange {

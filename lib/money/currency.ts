@@ -8,8 +8,33 @@ import { invariant } from '#lib/kernel/invariant.ts';
 
 /** ISO 4217 minor-unit exponents; from memory of the standard's table. */
 const DECIMALS: Readonly<Record<string, number>> = {
-  EUR: 2, GBP: 2, USD: 2, CHF: 2, NOK: 2, SEK: 2, DKK: 2, PLN: 2, CZK: 2, AUD: 2, NZD: 2, CAD: 2, ZAR: 2,
-  NGN: 2, GHS: 2, INR: 2, AED: 2, SGD: 2, JPY: 0, KRW: 0, CLP: 0, ISK: 0, BHD: 3, KWD: 3, OMR: 3, JOD: 3, TND: 3,
+  EUR: 2,
+  GBP: 2,
+  USD: 2,
+  CHF: 2,
+  NOK: 2,
+  SEK: 2,
+  DKK: 2,
+  PLN: 2,
+  CZK: 2,
+  AUD: 2,
+  NZD: 2,
+  CAD: 2,
+  ZAR: 2,
+  NGN: 2,
+  GHS: 2,
+  INR: 2,
+  AED: 2,
+  SGD: 2,
+  JPY: 0,
+  KRW: 0,
+  CLP: 0,
+  ISK: 0,
+  BHD: 3,
+  KWD: 3,
+  OMR: 3,
+  JOD: 3,
+  TND: 3,
 };
 
 export function currencyDecimals(currency: string): number {

@@ -12,6 +12,7 @@ import type { Site } from '#lib/duty/site.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { type Context, today } from './context.ts';
+import { houseFacts } from './house-facts.ts';
 
 export const PREFERENCES: readonly Preference[] = ['cost', 'pieces', 'time', 'surest'];
 
@@ -37,8 +38,15 @@ export function readEnquiry(context: Context, enquiryId: number): Result<Enquiry
   return ok({
     row,
     customer: { id: row.customer_id, name: customer?.name ?? 'Unknown customer' },
-    site: site.value,
+    site: withHouseRules(context, site.value),
     constraints: parseConstraints(JSON.parse(row.constraints_json)),
     preference: PREFERENCES.find((name) => name === row.preference) ?? 'cost',
   });
+}
+
+/** The rules of the house hold everywhere; those of the site come on top. */
+export function withHouseRules(context: Context, site: Site): Site {
+  const own = new Set(site.houseRules.map(({ id }) => id));
+  const house = houseFacts(context).houseRules.filter(({ id }) => !own.has(id));
+  return { ...site, houseRules: [...house, ...site.houseRules] };
 }

@@ -13,6 +13,7 @@ import type { Model } from '#lib/equipment/model.ts';
 import type { DateRange } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import { freeCount } from '#lib/stock/free-units.ts';
+import type { StockQuestion } from '#lib/stock/unit.ts';
 import type { Context } from './context.ts';
 
 export function houseFacts(context: Context): HouseFacts {
@@ -37,26 +38,33 @@ export function houseModels(context: Context): readonly Model[] {
   return parsed.value;
 }
 
+/** What stock decides on: units, bookings, window and turnaround. */
+export function stockQuestion(context: Context, window: DateRange): StockQuestion {
+  const db = context.database.db;
+  return {
+    units: listUnits(db).map((row) => ({
+      serial: row.serial,
+      model: row.model_number,
+      depot: row.depot,
+      bay: row.bay,
+      state: row.state,
+      inspectionDueOn: row.inspection_due_on,
+      calibrationDueOn: row.calibration_due_on,
+    })),
+    bookings: activeBookingUnits(db).map((row) => ({
+      serial: row.unit_serial,
+      window: { starts_on: row.starts_on, ends_before: row.ends_before },
+    })),
+    window,
+    turnaroundDays: houseFacts(context).turnaroundDays,
+  };
+}
+
 /** How many pieces of each model are free over the whole window, counted stock included. */
 export function freePieces(context: Context, window: DateRange): Readonly<Record<string, number>> {
-  const db = context.database.db;
-  const units = listUnits(db).map((row) => ({
-    serial: row.serial,
-    model: row.model_number,
-    depot: row.depot,
-    bay: row.bay,
-    state: row.state,
-    inspectionDueOn: row.inspection_due_on,
-    calibrationDueOn: row.calibration_due_on,
-  }));
-  const bookings = activeBookingUnits(db).map((row) => ({
-    serial: row.unit_serial,
-    window: { starts_on: row.starts_on, ends_before: row.ends_before },
-  }));
-  const free = freeCount({ units, bookings, window, turnaroundDays: houseFacts(context).turnaroundDays });
-  const counted = listModels(db).filter((row) => row.counted_stock !== null);
+  const counted = listModels(context.database.db).filter((row) => row.counted_stock !== null);
   return {
-    ...Object.fromEntries(free),
+    ...Object.fromEntries(freeCount(stockQuestion(context, window))),
     ...Object.fromEntries(counted.map((row) => [row.number, row.counted_stock ?? 0])),
   };
 }

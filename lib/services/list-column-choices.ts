@@ -18,7 +18,19 @@ export interface ColumnChoice {
 export function listColumnChoices(): readonly ColumnChoice[] {
   return [
     { name: 'ignore', label: '— left out —', help: 'The column is not used.', example: '', howToMeasure: '' },
-    { name: 'remark', label: 'Remark (values are read out of it)', help: 'Text that may hold values.', example: '', howToMeasure: '' },
-    ...COLUMNS.map(({ name, label, help, example, howToMeasure }) => ({ name, label, help, example: String(example), howToMeasure: howToMeasure ?? '' })),
+    {
+      name: 'remark',
+      label: 'Remark (values are read out of it)',
+      help: 'Text that may hold values.',
+      example: '',
+      howToMeasure: '',
+    },
+    ...COLUMNS.map(({ name, label, help, example, howToMeasure }) => ({
+      name,
+      label,
+      help,
+      example: String(example),
+      howToMeasure: howToMeasure ?? '',
+    })),
   ];
 }

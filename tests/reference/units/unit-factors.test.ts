@@ -6,7 +6,7 @@ import { DIMENSIONS, type Dimension, fromSi, toSi, UNITS } from '#lib/units/unit
  * Every unit of the table against a source outside the project: mathjs 14 (its own unit tables) where it has the unit or its parts,
  * else the factor printed in NIST SP 811 (2008), appendix B.8, or ISO 80000.
  */
-const math = create(all, {});
+const math = create({ ...all }, {});
 
 type Check =
   | { readonly expression: string; readonly target: string }

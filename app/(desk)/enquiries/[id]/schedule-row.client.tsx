@@ -23,8 +23,6 @@ export function ScheduleRow({ enquiryId, index, top, line, columns, isChosen, on
   const place = { transform: `translateY(${top}px)` };
   if (!line) {
     return (
-      // biome-ignore lint/a11y/useSemanticElements: part of the placed table.
-      // biome-ignore lint/a11y/useFocusableInteractive: the row itself is not interactive.
       <div role="row" className={styles.row} style={place} aria-rowindex={index + 2}>
         <div role="cell" className={styles.cell}>
           loading…
@@ -35,8 +33,6 @@ export function ScheduleRow({ enquiryId, index, top, line, columns, isChosen, on
   const { duty } = line;
   const refusals = duty.findings.filter(({ severity }) => severity !== 'note').length;
   return (
-    // biome-ignore lint/a11y/useSemanticElements: part of the placed table.
-    // biome-ignore lint/a11y/useFocusableInteractive: the row itself is not interactive.
     <div
       role="row"
       className={isChosen ? `${styles.row} ${styles.chosen}` : styles.row}
@@ -73,7 +69,7 @@ export function ScheduleRow({ enquiryId, index, top, line, columns, isChosen, on
         </div>
       ))}
       {[duty.starting, duty.running, duty.turns, duty.neverExceed].map((known, at) => (
-        <div role="cell" className={styles.cell} key={['start', 'run', 'turns', 'never'][at]}>
+        <div role="cell" className={`${styles.cell} ${styles.duty}`} key={['start', 'run', 'turns', 'never'][at]}>
           <KnownMark known={known} />
         </div>
       ))}

@@ -112,20 +112,21 @@ export function ScheduleTable({ enquiryId, first, columns }: ScheduleTableProps)
       ) : (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard.
         <div className={styles.frame} ref={frame} tabIndex={0} role="region" aria-label="Lines of the schedule">
-          {/* biome-ignore lint/a11y/useSemanticElements: rows are placed by the virtualiser, which a table element does not allow. */}
           <div
             role="table"
             aria-rowcount={schedule.total + 1}
             aria-label="Valves and their duty"
             className={styles.grid}
           >
-            {/* biome-ignore lint/a11y/useSemanticElements: part of the placed table. */}
-            {/* biome-ignore lint/a11y/useFocusableInteractive: a header row is not interactive. */}
             <div role="row" className={styles.head}>
               {[...spec.map(({ name, label }) => ({ name, label })), ...DUTY].map(({ name, label }) => (
-                // biome-ignore lint/a11y/useSemanticElements: part of the placed table.
-                // biome-ignore lint/a11y/useFocusableInteractive: a header cell is not interactive.
-                <div role="columnheader" key={name} className={styles.cell}>
+                <div
+                  role="columnheader"
+                  key={name}
+                  className={
+                    columns.some((column) => column.name === name) ? styles.cell : `${styles.cell} ${styles.duty}`
+                  }
+                >
                   {label}
                 </div>
               ))}

@@ -89,11 +89,11 @@ function SiteInput({ field, value }: { readonly field: SiteField; readonly value
 function valuesOf(form: FormData): Readonly<Record<string, unknown>> {
   const fields = SITE_GROUPS.flatMap((group) => group.fields);
   return Object.fromEntries(
-    fields.map((field) => [field.key, valueOf(field, String(form.get(field.key) ?? '').trim())]),
+    fields.map((field) => [field.key, readField(field, String(form.get(field.key) ?? '').trim())]),
   );
 }
 
-function valueOf(field: SiteField, text: string): unknown {
+function readField(field: SiteField, text: string): unknown {
   if (text === '') return undefined;
   if (field.kind === 'number') return Number(text);
   if (field.kind === 'yes or no') return text === 'true';
