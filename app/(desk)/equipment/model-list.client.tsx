@@ -62,7 +62,7 @@ export function ModelList({ groups }: { readonly groups: readonly ModelGroup[] }
       {shown.map((group) => (
         <section key={group.role} className={styles.panel} aria-labelledby={`role-${group.role}`}>
           <h2 id={`role-${group.role}`}>{group.heading}</h2>
-          <PlanWide label={group.heading}>
+          <PlanWide label={`Table of ${group.heading.toLowerCase()}`}>
             <table className={styles.table}>
               <thead>
                 <tr>

@@ -47,7 +47,7 @@ export function PlanPreferences({ enquiryId, version, shown, rows }: Preferences
 
   return (
     <>
-      <PlanWide label="Plans side by side">
+      <PlanWide label="Table of the plans">
         <table className={styles.table}>
           <caption>
             As many valves as can be served come first in every plan; then the preference; cost settles what is equal.
