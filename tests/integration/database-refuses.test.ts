@@ -1,0 +1,107 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { openDatabase } from '#db/client.ts';
+import { migrateDatabase } from '#db/migrate.ts';
+import { TRIGGER_NAMES } from '#db/triggers.ts';
+import { prepareHouse } from '#lib/services/prepare-house.ts';
+import { demoHouseContext } from '#tests/support/demo-house.ts';
+
+async function withBooking() {
+  const { database } = await demoHouseContext();
+  database.raw.exec("INSERT INTO booking (id, number, state) VALUES (1, 'B-1', 'held'), (2, 'B-2', 'held')");
+  const insert = database.raw.prepare(
+    `INSERT INTO booking_unit (booking_id, unit_serial, starts_on, ends_before, free_again_on, active)
+     VALUES (?, (SELECT min(serial) FROM unit), ?, ?, ?, 1)`,
+  );
+  insert.run(1, '2026-03-10', '2026-03-15', '2026-03-16');
+  return { raw: database.raw, insert };
+}
+
+describe('the database itself refuses', () => {
+  it.each([
+    ['the same days', '2026-03-10', '2026-03-15', '2026-03-16'],
+    ['days inside', '2026-03-11', '2026-03-12', '2026-03-13'],
+    ['days around', '2026-03-01', '2026-03-30', '2026-03-31'],
+    ['the turnaround day', '2026-03-15', '2026-03-20', '2026-03-21'],
+    ['a turnaround that runs into it', '2026-03-05', '2026-03-10', '2026-03-11'],
+  ])('two bookings of one unit on %s', async (_name, starts, ends, free) => {
+    const { insert } = await withBooking();
+    expect(() => insert.run(2, starts, ends, free)).toThrow('booked on these dates already');
+  });
+
+  it('nothing where one hire begins on the day the unit is free again', async () => {
+    const { insert } = await withBooking();
+    expect(() => insert.run(2, '2026-03-16', '2026-03-20', '2026-03-21')).not.toThrow();
+    expect(() => insert.run(2, '2026-03-05', '2026-03-09', '2026-03-10')).not.toThrow();
+  });
+
+  it('moving a booking onto another one', async () => {
+    const { raw, insert } = await withBooking();
+    insert.run(2, '2026-04-01', '2026-04-05', '2026-04-06');
+    expect(() => raw.exec("UPDATE booking_unit SET starts_on = '2026-03-12' WHERE booking_id = 2")).toThrow(
+      'booked on these dates already',
+    );
+  });
+
+  it('any change to an issued quote but its state, and any change to an issued paper', async () => {
+    const { database } = await demoHouseContext();
+    database.raw.exec(`INSERT INTO quote (id, enquiry_id, number, revision, state, issued_on, valid_until, total_minor, currency, frozen_json)
+      VALUES (1, 1, 'Q-1', 'A', 'issued', '2026-03-02', '2026-04-01', 100, 'EUR', '{}')`);
+    database.raw.exec(
+      "INSERT INTO paper (quote_id, kind, bytes, sha256, created_at) VALUES (1, 'quote', x'00', 'h', 'now')",
+    );
+    expect(() => database.raw.exec('UPDATE quote SET total_minor = 1')).toThrow('frozen');
+    expect(() => database.raw.exec("UPDATE quote SET frozen_json = '[]'")).toThrow('frozen');
+    expect(() => database.raw.exec('DELETE FROM quote')).toThrow('frozen');
+    expect(() => database.raw.exec("UPDATE paper SET bytes = x'01'")).toThrow('frozen');
+    expect(() => database.raw.exec('DELETE FROM paper')).toThrow('frozen');
+    expect(() => database.raw.exec("UPDATE quote SET state = 'accepted'")).not.toThrow();
+  });
+});
+
+describe('migrating', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'kitwright-migrate-'));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+  it('a filled house again keeps every row of every table and every trigger, and seeds nothing twice', async () => {
+    const databasePath = join(folder, 'house.sqlite');
+    await prepareHouse({ databasePath, now: new Date('2026-03-02T08:00:00Z') });
+    const before = countsOf(databasePath);
+    expect(Object.values(before).reduce((sum, count) => sum + count, 0)).toBeGreaterThan(500);
+    await prepareHouse({ databasePath, now: new Date('2026-05-02T08:00:00Z') });
+    expect(countsOf(databasePath)).toEqual(before);
+  });
+
+  it('makes every trigger anew and leaves foreign keys on', async () => {
+    const { database } = await demoHouseContext();
+    for (const name of TRIGGER_NAMES) database.raw.exec(`DROP TRIGGER ${name}`);
+    migrateDatabase(database);
+    const names = database.raw
+      .prepare("SELECT name FROM sqlite_master WHERE type = 'trigger' ORDER BY name")
+      .pluck()
+      .all();
+    expect(names).toEqual([...TRIGGER_NAMES].sort());
+    expect(database.raw.pragma('foreign_keys', { simple: true })).toBe(1);
+  });
+
+  function countsOf(path: string): Readonly<Record<string, number>> {
+    const { raw } = openDatabase(path);
+    const tables = raw.prepare("SELECT name FROM sqlite_master WHERE type = 'table' ORDER BY name").pluck().all();
+    const counts = tables.map(
+      (name) =>
+        [
+          String(name),
+          Number(
+            raw
+              .prepare(`SELECT count(*) FROM "${String(name)}"`)
+              .pluck()
+              .get(),
+          ),
+        ] as const,
+    );
+    raw.close();
+    return Object.fromEntries(counts);
+  }
+});

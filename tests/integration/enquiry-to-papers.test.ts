@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { acceptQuote } from '#lib/services/accept-quote.ts';
+import { createEnquiry } from '#lib/services/create-enquiry.ts';
+import { editCells } from '#lib/services/edit-cells.ts';
+import { issueQuote } from '#lib/services/issue-quote.ts';
+import { listLines } from '#lib/services/list-lines.ts';
+import { awaitPlan, startPlan } from '#lib/services/plan-enquiry.ts';
+import { readPlanView } from '#lib/services/plan-view.ts';
+import { readPaper } from '#lib/services/read-paper.ts';
+import { receiveList } from '#lib/services/receive-list.ts';
+import { takeList } from '#lib/services/take-list.ts';
+import { demoHouseContext } from '#tests/support/demo-house.ts';
+import { granted } from '#tests/support/granted.ts';
+
+const LIST = `tag,type,size,driven by,nut size,depth,qty
+V1,gate,DN 100,key cap,,0.9 m,2
+V2,gate,150 mm,key cap,,1.1 m,1
+V3,air valve,50,,,,1
+V4,gate,"DN 80
+",key cap,,0.9 m,1
+`;
+
+describe('from a list to papers, through the services', () => {
+  it('keeps the list, accounts for every row, plans with nothing for the checker to find, and freezes the quote', async () => {
+    const context = await demoHouseContext();
+    const site = { sources_allowed: ['battery'], crews: 1, days: 3, starts_on: '2026-03-16', mains_voltage: 230 };
+    const { id } = granted(createEnquiry(context, { title: 'Test main', customer: { name: 'Test customer' }, site }));
+    const received = granted(
+      await receiveList(context, { enquiryId: id, fileName: 'list.csv', bytes: new TextEncoder().encode(LIST) }),
+    );
+    const [table] = received.tables;
+    const counts = granted(
+      await takeList(context, {
+        enquiryId: id,
+        fileId: received.fileId,
+        table: table?.name ?? '',
+        mapping: table?.mapping ?? { headerRow: null, columns: [] },
+        existing: 'keep',
+      }),
+    );
+    expect(counts).toEqual({ rows: 4, lines: 3, setAside: 1, refused: 0, blank: 0 });
+
+    granted(startPlan(context, id));
+    expect(granted(await awaitPlan(context, id))).toMatchObject({ kind: 'ready', current: true });
+    const view = granted(readPlanView(context, { enquiryId: id }));
+    expect(view?.summaries.map(({ preference }) => preference)).toEqual(['cost', 'pieces', 'time', 'surest']);
+    expect(view?.summaries[0]).toMatchObject({ served: 4, asked: 4 });
+
+    expect(view?.summaries[0]?.gap).toBeCloseTo(0, 9);
+
+    const quote = granted(await issueQuote(context, { enquiryId: id }));
+    expect(quote).toMatchObject({
+      number: 'Q-00001',
+      revision: 'A',
+      currency: 'EUR',
+      total_minor: view?.price?.gross_minor,
+    });
+    const first = granted(readPaper(context, { quoteId: quote.id, kind: 'quote' }));
+    expect(new TextDecoder('latin1').decode(first.bytes.slice(0, 5))).toBe('%PDF-');
+
+    const edited = granted(
+      editCells(context, {
+        enquiryId: id,
+        edits: [
+          {
+            lineId: granted(listLines(context, { enquiryId: id, from: 0, count: 1 })).lines[0]?.id ?? 0,
+            column: 'size',
+            text: 'DN 200',
+          },
+        ],
+      }),
+    );
+    expect(edited.undo[0]?.text).toBe('DN 100');
+    expect(await issueQuote(context, { enquiryId: id })).toMatchObject({
+      ok: false,
+      reason: { code: 'plan-not-current' },
+    });
+    expect(granted(readPaper(context, { quoteId: quote.id, kind: 'quote' })).bytes).toEqual(first.bytes);
+  });
+
+  it('holds the units of an accepted quote once, however often it is pressed', async () => {
+    const context = await demoHouseContext();
+    granted(startPlan(context, 1));
+    granted(await awaitPlan(context, 1));
+    const quote = granted(await issueQuote(context, { enquiryId: 1 }));
+    const held = granted(acceptQuote(context, { quoteId: quote.id }));
+    expect(held.serials.length).toBeGreaterThan(3);
+    expect(new Set(held.serials).size).toBe(held.serials.length);
+    expect(granted(acceptQuote(context, { quoteId: quote.id }))).toEqual(held);
+    const rows = context.database.raw.prepare('SELECT count(*) AS n FROM booking_unit').get();
+    expect(rows).toEqual({ n: held.serials.length });
+  });
+});
+
+describe('an edit that cannot be read', () => {
+  it('keeps the text and says what is wrong', async () => {
+    const context = await demoHouseContext();
+    const [line] = granted(listLines(context, { enquiryId: 1, from: 0, count: 1 })).lines;
+    const edited = granted(
+      editCells(context, { enquiryId: 1, edits: [{ lineId: line?.id ?? 0, column: 'size', text: 'purple' }] }),
+    );
+    expect(edited.lines[0]?.cells.size).toBe('purple');
+    expect(edited.lines[0]?.problems.some(({ column }) => column === 'size')).toBe(true);
+  });
+});

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { acceptQuote } from '#lib/services/accept-quote.ts';
+import { changeEnquiry } from '#lib/services/change-enquiry.ts';
+import { addLines, removeLines } from '#lib/services/change-lines.ts';
+import { USER_ROLES } from '#lib/services/context.ts';
+import { createEnquiry } from '#lib/services/create-enquiry.ts';
+import { editCells } from '#lib/services/edit-cells.ts';
+import { listEnquiries } from '#lib/services/list-enquiries.ts';
+import { listModelsView } from '#lib/services/list-models-view.ts';
+import { startPlan } from '#lib/services/plan-enquiry.ts';
+import { demoHouseContext } from '#tests/support/demo-house.ts';
+import { granted } from '#tests/support/granted.ts';
+
+const DESK_ONLY = ['yard', 'contractor'] as const;
+
+describe('who may do what', () => {
+  it.each(DESK_ONLY)('a %s neither reads nor changes enquiries', async (role) => {
+    const context = await demoHouseContext(role);
+    const no = { ok: false, reason: { code: 'not-allowed' } };
+    expect(listEnquiries(context)).toMatchObject(no);
+    expect(createEnquiry(context, { title: 'x', customer: { name: 'y' }, site: {} })).toMatchObject(no);
+    expect(changeEnquiry(context, { enquiryId: 1, title: 'x' })).toMatchObject(no);
+    expect(editCells(context, { enquiryId: 1, edits: [] })).toMatchObject(no);
+    expect(addLines(context, { enquiryId: 1, lines: [] })).toMatchObject(no);
+    expect(removeLines(context, { enquiryId: 1, lineIds: [] })).toMatchObject(no);
+    expect(startPlan(context, 1)).toMatchObject(no);
+  });
+
+  it.each(USER_ROLES.filter((role) => role !== 'contractor'))('a %s sees the equipment', async (role) => {
+    expect(granted(listModelsView(await demoHouseContext(role))).length).toBeGreaterThan(100);
+  });
+
+  it('a contractor books nothing', async () => {
+    expect(acceptQuote(await demoHouseContext('contractor'), { quoteId: 1 })).toMatchObject({
+      ok: false,
+      reason: { code: 'not-allowed' },
+    });
+  });
+});
+
+describe('two people on one enquiry', () => {
+  it('the second to save gets a conflict and nothing is overwritten', async () => {
+    const context = await demoHouseContext();
+    granted(changeEnquiry(context, { enquiryId: 1, version: 1, title: 'First' }));
+    expect(changeEnquiry(context, { enquiryId: 1, version: 1, title: 'Second' })).toMatchObject({
+      ok: false,
+      reason: { code: 'changed-meanwhile' },
+    });
+    expect(granted(listEnquiries(context)).find(({ id }) => id === 1)?.title).toBe('First');
+  });
+});
+
+describe('lines removed', () => {
+  it('come back whole when they are added again', async () => {
+    const context = await demoHouseContext();
+    const { lineIds } = granted(
+      addLines(context, { enquiryId: 1, lines: [{ cells: { tag: 'X1', size: 'DN 90' }, measured: ['size'] }] }),
+    );
+    const { removed } = granted(removeLines(context, { enquiryId: 1, lineIds }));
+    expect(removed).toEqual([{ cells: { tag: 'X1', size: 'DN 90' }, measured: ['size'] }]);
+  });
+});
