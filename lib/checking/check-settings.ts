@@ -92,7 +92,7 @@ function checkOneMark(mark: {
       expected: setting.ceiling * limiter.factor.high,
       found: setting.atValve.ceiling,
     }),
-    ...holds(setting.coversStarting === sure >= needed - WHOLE * needed, {
+    ...holds(setting.coversStarting === sure >= needed || Math.abs(sure - needed) <= WHOLE * needed, {
       code: 'assembly-mark-covers',
       sentence: `At the ceiling (${name}) the limiter surely gives ${sure} N·m, and ${needed} N·m are needed with the margin.`,
       expected: String(sure >= needed),

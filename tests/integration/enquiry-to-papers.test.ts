@@ -12,6 +12,9 @@ import { takeList } from '#lib/services/take-list.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 
+/** The smallest of the demo enquiries. */
+const CONTRACTOR = 7;
+
 const LIST = `tag,type,size,driven by,nut size,depth,qty
 V1,gate,DN 100,key cap,,0.9 m,2
 V2,gate,150 mm,key cap,,1.1 m,1
@@ -80,9 +83,9 @@ describe('from a list to papers, through the services', () => {
 
   it('holds the units of an accepted quote once, however often it is pressed', async () => {
     const context = await demoHouseContext();
-    granted(startPlan(context, 1));
-    granted(await awaitPlan(context, 1));
-    const quote = granted(await issueQuote(context, { enquiryId: 1 }));
+    granted(startPlan(context, CONTRACTOR));
+    granted(await awaitPlan(context, CONTRACTOR));
+    const quote = granted(await issueQuote(context, { enquiryId: CONTRACTOR }));
     const held = granted(acceptQuote(context, { quoteId: quote.id }));
     expect(held.serials.length).toBeGreaterThan(3);
     expect(new Set(held.serials).size).toBe(held.serials.length);
