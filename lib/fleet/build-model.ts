@@ -268,8 +268,19 @@ function addLinks(request: {
 function addShared(draft: Draft): void {
   const { request, model, timeByCrew, kitByItem, served, settledEntries } = draft;
   const { program } = request;
-  for (const entries of timeByCrew) {
-    if (mostTime(program) > program.secondsPerCrew) model.row({ lower: 0, upper: program.secondsPerCrew, entries });
+  if (mostTime(program) > program.secondsPerCrew) {
+    const most = mostValvesOfCrew(program);
+    const total = program.jobs.reduce((sum, job) => sum + job.qty, 0);
+    for (const [crew, entries] of timeByCrew.entries()) {
+      model.row({ lower: 0, upper: program.secondsPerCrew, entries });
+      // Where hours decide how many are served, the whole number that fits is a tighter row than the hours.
+      if (most < total && request.unserved !== 0) {
+        const cores = draft.branches
+          .filter((one) => one.crew === crew)
+          .flatMap((one) => entriesOf(pick(one.roles, 0), 1));
+        model.row({ lower: 0, upper: most, entries: cores });
+      }
+    }
   }
   for (const [item, columns] of kitByItem.entries()) {
     const { free } = pick(program.items, item);
@@ -298,6 +309,22 @@ function mostTime(program: Program): number {
     sum += job.qty * slowest;
   }
   return sum;
+}
+
+/** Valves that one crew has the hours for if it takes the shortest ones and has every piece. */
+function mostValvesOfCrew(program: Program): number {
+  const times = program.jobs
+    .map((job) => ({ qty: job.qty, time: Math.min(...job.branches.map((branch) => fastest(branch, job.moveTime))) }))
+    .sort((a, b) => a.time - b.time);
+  let left = program.secondsPerCrew + 1e-6;
+  let valves = 0;
+  for (const { qty, time } of times) {
+    const fit = time > 0 ? Math.min(qty, Math.floor(left / time)) : qty;
+    valves += fit;
+    left -= fit * time;
+    if (fit < qty) break;
+  }
+  return valves;
 }
 
 /** Crews are alike: the longest job starts in the first crew, the next longest in the first or second, and so on. */

@@ -21,6 +21,8 @@ export interface FleetProblem {
   readonly onProgress?: (progress: FleetProgress) => void;
   /** Asked now and then; true stops with the best plan so far, which is then marked halted. */
   readonly interrupt?: () => boolean;
+  /** A clock in seconds from any start; without one only the solver's own running time counts against the budget. */
+  readonly now?: () => number;
 }
 
 export interface FleetBudget {

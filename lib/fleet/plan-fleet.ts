@@ -11,30 +11,40 @@ import type { FleetProblem } from './fleet-problem.ts';
 import { isWithinLimits } from './measure.ts';
 import { type Prepared, prepare } from './prepare.ts';
 import { type Aim, optionsOf, type Program, pick, type Solution } from './program.ts';
-import { searchPlan } from './search-plan.ts';
+import { type Found, searchPlan } from './search-plan.ts';
 import { count, type Meter, PROOF_GAP, type Stage, type Standing, solveStage } from './solve-stage.ts';
 
 /** Job visits of the first search: some half a second on the largest lists. */
 const SEARCH_VISITS = 3_000_000;
+/** Parts of what is left of the budget that serving the most, and then a preference with ties to break, may use. */
+const SERVED_SHARE = 0.3;
+const MAIN_SHARE = 0.7;
 
 export async function planFleet(problem: FleetProblem): Promise<FleetPlan> {
   const prepared = prepare(problem);
   const { program } = prepared;
-  const meter: Meter = {
-    seconds: problem.budget.seconds,
-    nodes: problem.budget.nodes,
-    effort: {},
-    interrupt: problem.interrupt ?? (() => false),
-  };
+  const meter = startMeter(problem);
   const aim = aimOf(problem.preference);
   const found = searchPlan({ program, aim, visits: SEARCH_VISITS });
   count(meter, 'search visits', found.visits);
-  const served = await serveMost({ program, start: found.solution, meter });
+  const start = found.solution.measures.unserved === 0 ? found.solution : servesMore({ program, found, meter });
+  const served = await serveMost({ program, start, meter });
   const main = await stageFor({ program, aim, settled: [], first: served, meter, onProgress: problem.onProgress });
   const tie = aim === 'cost' ? undefined : await breakTie({ program, aim, main, meter });
   const solution = tie?.solution ?? main.solution;
   invariant(isWithinLimits(program, solution), 'A plan keeps every crew within its hours and the stock.');
   return toPlan({ problem, prepared, aim, served, main, tie, solution, meter });
+}
+
+function startMeter(problem: FleetProblem): Meter {
+  const { budget, interrupt, now } = problem;
+  const startedAt = now?.() ?? 0;
+  return {
+    seconds: budget.seconds,
+    nodes: budget.nodes,
+    effort: {},
+    interrupt: () => interrupt?.() === true || (now !== undefined && now() - startedAt > budget.seconds),
+  };
 }
 
 function aimOf(preference: Preference): Aim {
@@ -50,6 +60,15 @@ function aimOf(preference: Preference): Aim {
   }
 }
 
+/** Where hours are short, the search for the least time often serves more. */
+function servesMore(request: { readonly program: Program; readonly found: Found; readonly meter: Meter }): Solution {
+  const { program, found, meter } = request;
+  const quickest = searchPlan({ program, aim: 'time', visits: SEARCH_VISITS });
+  count(meter, 'search visits', quickest.visits);
+  const isMore = quickest.solution.measures.unserved < found.solution.measures.unserved;
+  return isMore ? quickest.solution : found.solution;
+}
+
 interface Done {
   readonly solution: Solution;
   readonly bound: number;
@@ -63,7 +82,10 @@ async function serveMost(request: {
 }): Promise<Done> {
   const { program, start, meter } = request;
   if (start.measures.unserved === 0) return { solution: start, bound: 0, standing: 'certified' };
-  return finish(start, await solveStage({ program, aim: 'unserved', settled: [], unserved: null, start, meter }));
+  return finish(
+    start,
+    await solveStage({ program, aim: 'unserved', settled: [], unserved: null, start, meter, share: SERVED_SHARE }),
+  );
 }
 
 function finish(start: Solution, stage: Stage): Done {
@@ -82,9 +104,10 @@ async function stageFor(request: {
   const { program, aim, settled, first, meter, onProgress } = request;
   const start = first.solution;
   const { unserved } = start.measures;
+  const share = aim === 'cost' ? 1 : MAIN_SHARE;
   if (program.jobs.length === 0) return { solution: start, bound: 0, standing: 'certified' };
   if (meter.seconds <= 0) return { solution: start, bound: Number.NEGATIVE_INFINITY, standing: 'halted' };
-  return finish(start, await solveStage({ program, aim, settled, unserved, start, meter, onProgress }));
+  return finish(start, await solveStage({ program, aim, settled, unserved, start, meter, share, onProgress }));
 }
 
 /** The cheapest of the plans that are as good by the preference. */
@@ -129,7 +152,9 @@ function toPlan(outcome: Outcome): FleetPlan {
     objective,
     bound,
     gap,
-    ...(tie === undefined ? {} : { costAtLeast_minor: Math.min(tie.bound, solution.measures.cost) }),
+    ...(tie === undefined || !Number.isFinite(tie.bound)
+      ? {}
+      : { costAtLeast_minor: Math.min(tie.bound, solution.measures.cost) }),
     proof: proofOf({ stages: [served, main, ...(tie === undefined ? [] : [tie])], gap }),
     effort: { ...meter.effort },
   };

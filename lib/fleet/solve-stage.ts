@@ -41,6 +41,8 @@ export interface StageRequest {
   readonly unserved: number | null;
   readonly start: Solution;
   readonly meter: Meter;
+  /** Part of what is left of the budget that this stage may use. */
+  readonly share: number;
   readonly onProgress?: ((progress: FleetProgress) => void) | undefined;
 }
 
@@ -50,6 +52,8 @@ export const PROOF_GAP = 1e-6;
 const CUT_ROUNDS = 20;
 /** What a relaxed point must carry of a piece for a plan made from it to use the piece. */
 const PART_CARRIED = 0.02;
+/** Job visits of one such attempt. */
+const IMPROVE_VISITS = 20_000;
 
 /** Everything a stage works with after its relaxation. */
 interface Work {
@@ -182,13 +186,13 @@ async function search(work: Work): Promise<Stage> {
 
 async function runSolver(work: Work, presolve: 'on' | 'off'): Promise<MilpAnswer> {
   const { request, model, offset } = work;
-  const { meter, program, aim } = request;
+  const { meter, program, aim, share } = request;
   const answer = await solveMilp(model.sparse, {
     presolve,
     gap: isWhole(aim) ? 0 : PROOF_GAP,
     margin: work.margin,
-    seconds: Math.max(0.05, meter.seconds),
-    nodes: meter.nodes,
+    seconds: Math.max(0.05, meter.seconds * share),
+    nodes: Math.max(1, Math.floor(meter.nodes * share)),
     start: writeStart({ program, model, solution: work.best }),
     interrupt: (seen) => {
       work.request.onProgress?.({
@@ -233,13 +237,13 @@ function takeValues(work: Work, values: Float64Array): void {
 
 /** Own branching: a close is certified. */
 async function searchOurselves(work: Work): Promise<Standing | 'stuck'> {
-  const { meter, aim } = work.request;
+  const { meter, aim, share } = work.request;
   const answer = await branchAndBound({
     model: work.model.sparse,
     best: work.best.measures[aim] - work.offset,
     margin: work.margin,
-    nodes: Math.max(1, meter.nodes),
-    seconds: meter.seconds,
+    nodes: Math.max(1, Math.floor(meter.nodes * share)),
+    seconds: meter.seconds * share,
     groups: kitGroups(work),
     onPoint: (values) => improveFrom(work, values),
     interrupt: (seen) => {
@@ -283,7 +287,7 @@ function improveFrom(work: Work, values: Float64Array): number | undefined {
     const kit = pick(kits, crew);
     if (at(values, column) > PART_CARRIED) kit[item] = Math.max(pick(kit, item), level);
   }
-  const found = searchFrom({ program, aim, kits, visits: 60_000 });
+  const found = searchFrom({ program, aim, kits, visits: IMPROVE_VISITS });
   count(meter, 'search visits', found.visits);
   const { measures } = found.solution;
   if (unserved !== null && measures.unserved > unserved) return undefined;

@@ -63,7 +63,10 @@ export async function branchAndBound(request: BranchRequest): Promise<BranchAnsw
 
 interface Node {
   readonly parent: Node | undefined;
+  /** What was branched on. */
   readonly fixes: readonly Fix[];
+  /** What reduced costs of the parent rule out for any better point; owners stay alike under these. */
+  readonly tightened: readonly Fix[];
   readonly bound: number;
   /** Below a branching on single columns, owners are no longer alike. */
   readonly orbits: boolean;
@@ -86,11 +89,19 @@ interface Search {
   stuck: boolean;
 }
 
-/** How often a relaxed point is offered to the caller. */
-const OFFER_EVERY = 8;
+/** The first relaxed points are offered to the caller, and then one in so many. */
+const OFFER_FIRST = 3;
+const OFFER_EVERY = 25;
 
 function search(request: BranchRequest, solver: Model): BranchAnswer {
-  const root: Node = { parent: undefined, fixes: [], bound: Number.NEGATIVE_INFINITY, orbits: true, depth: 0 };
+  const root: Node = {
+    parent: undefined,
+    fixes: [],
+    tightened: [],
+    bound: Number.NEGATIVE_INFINITY,
+    orbits: true,
+    depth: 0,
+  };
   const state: Search = {
     request,
     solver,
@@ -161,7 +172,7 @@ function visit(state: Search, node: Node): Node | undefined {
   if (relaxed.kind === 'unknown' || !relaxed.finished) return giveUp(state, node, relaxed);
   const bound = Math.max(node.bound, relaxed.bound);
   if (bound >= cutoffOf(state)) return close(state, bound);
-  if (state.nodes % OFFER_EVERY === 1) {
+  if (state.nodes <= OFFER_FIRST || state.nodes % OFFER_EVERY === 0) {
     const offered = request.onPoint?.(relaxed.values);
     if (offered !== undefined && offered < state.best) {
       state.best = offered;
@@ -176,7 +187,7 @@ function visit(state: Search, node: Node): Node | undefined {
     relaxed,
     bound,
     cutoff: cutoffOf(state),
-    orbits: node.orbits,
+    ownerMarks: node.orbits ? ownerMarks(request.groups, node) : undefined,
   });
   state.iterations += branching.iterations;
   return follow({ state, node, relaxed, bound, branching });
@@ -214,10 +225,13 @@ function follow(request: {
       state.stuck = true;
     return close(state, bound);
   }
+  const room = cutoffOf(state) - relaxed.bound;
+  const tightened = ruledOut({ model: state.request.model, relaxed, bounds: state.held, room });
   const children = branching.children.map(
     (child): Node => ({
       parent: node,
       fixes: child.fixes,
+      tightened,
       bound: Math.max(bound, child.bound),
       orbits: node.orbits && branching.kind === 'orbit',
       depth: node.depth + 1,
@@ -238,7 +252,7 @@ function applyFixes(state: Search, node: Node): { readonly lower: Float64Array; 
   const lower = Float64Array.from(model.columnLower);
   const upper = Float64Array.from(model.columnUpper);
   for (let one: Node | undefined = node; one !== undefined; one = one.parent) {
-    for (const fix of one.fixes) {
+    for (const fix of [...one.fixes, ...one.tightened]) {
       lower[fix.column] = Math.max(at(lower, fix.column), fix.lower);
       upper[fix.column] = Math.min(at(upper, fix.column), fix.upper);
     }
@@ -250,4 +264,48 @@ function applyFixes(state: Search, node: Node): { readonly lower: Float64Array; 
   }
   state.held = { lower, upper };
   return state.held;
+}
+
+/** What was branched on so far, by owner: owners with equal marks are still alike. */
+function ownerMarks(groups: BranchRequest['groups'], node: Node): readonly string[] {
+  const ownerOf = new Map(
+    groups.flatMap((columns) => columns.map((column, owner): [number, number] => [column, owner])),
+  );
+  const groupOf = new Map(
+    groups.flatMap((columns, group) => columns.map((column): [number, number] => [column, group])),
+  );
+  const marks = Array.from({ length: groups[0]?.length ?? 0 }, () => new Map<number, string>());
+  for (let one: Node | undefined = node; one !== undefined; one = one.parent) {
+    for (const fix of one.fixes) {
+      marks[ownerOf.get(fix.column) ?? 0]?.set(groupOf.get(fix.column) ?? 0, fix.lower >= 1 ? 'has' : 'has not');
+    }
+  }
+  return marks.map((mark) =>
+    [...mark]
+      .sort(([a], [b]) => a - b)
+      .map((entry) => entry.join(' '))
+      .join(';'),
+  );
+}
+
+/** Bounds that any point below the cutoff keeps to: a unit of a column costs its reduced cost, and only so much is left to spend. */
+function ruledOut(request: {
+  readonly model: SparseModel;
+  readonly relaxed: Extract<Relaxed, { kind: 'bounded' }>;
+  readonly bounds: { readonly lower: Float64Array; readonly upper: Float64Array };
+  readonly room: number;
+}): readonly Fix[] {
+  const { model, relaxed, bounds } = request;
+  const room = request.room * (1 + 1e-9) + 1e-9;
+  const fixes: Fix[] = [];
+  for (let column = 0; column < model.columns; column += 1) {
+    const reduced = at(relaxed.reducedCost, column);
+    if (at(model.integer, column) === 0 || reduced === 0) continue;
+    const lower = at(bounds.lower, column);
+    const upper = at(bounds.upper, column);
+    const most = Math.floor(room / Math.abs(reduced) + 1e-9);
+    if (!(upper - lower > most)) continue;
+    fixes.push(reduced > 0 ? { column, lower, upper: lower + most } : { column, lower: upper - most, upper });
+  }
+  return fixes;
 }

@@ -43,7 +43,8 @@ interface ChoiceRequest {
   readonly relaxed: Extract<Relaxed, { kind: 'bounded' }>;
   readonly bound: number;
   readonly cutoff: number;
-  readonly orbits: boolean;
+  /** Owners with equal marks are alike; undefined when none are any more. */
+  readonly ownerMarks: readonly string[] | undefined;
 }
 
 interface Candidate {
@@ -100,7 +101,7 @@ function product(request: ChoiceRequest, gains: readonly number[]): number {
 
 /** Groups with a fraction, the most promising first. */
 function groupCandidates(request: ChoiceRequest): readonly Candidate[] {
-  const signatures = request.orbits ? ownerSignatures(request) : undefined;
+  const signatures = request.ownerMarks;
   const candidates: Candidate[] = [];
   for (const [group, columns] of request.groups.entries()) {
     let chosen: number | undefined;
@@ -146,19 +147,6 @@ function scoreOf(
 
 function timesTried(gains: Gains, group: number): number {
   return Math.min(gains.up.get(group)?.times ?? 0, gains.down.get(group)?.times ?? 0);
-}
-
-/** Owners whose columns have equal bounds in all groups are still alike. */
-function ownerSignatures(request: ChoiceRequest): readonly string[] {
-  const owners = request.groups[0]?.length ?? 0;
-  return Array.from({ length: owners }, (_, owner) =>
-    request.groups
-      .map((columns) => {
-        const column = columns[owner] ?? 0;
-        return `${at(request.bounds.lower, column)},${at(request.bounds.upper, column)}`;
-      })
-      .join(';'),
-  );
 }
 
 /** Either the first of the alike owners has it, or none of them has. */

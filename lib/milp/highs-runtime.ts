@@ -36,7 +36,8 @@ export async function withSolver<Value>(request: {
       }),
     );
   } catch (error) {
-    if (error instanceof InvariantError) throw error;
+    // A programmer's mistake is no abort of the solver.
+    if (error instanceof InvariantError || error instanceof TypeError || error instanceof ReferenceError) throw error;
     // An abort leaves the heap in an unknown state: the next call loads a new runtime.
     runtime = undefined;
     return failed({
