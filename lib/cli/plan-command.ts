@@ -5,7 +5,7 @@
  * Read next: answer.ts.
  */
 import { mkdir, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, extname, join } from 'node:path';
 import { NO_CONSTRAINTS } from '#lib/contracts/constraints.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
@@ -55,7 +55,7 @@ export async function planCommand(options: Options): Promise<number> {
     issuedOn: today(context),
     house,
     customer: { name: 'To be named', address: [] },
-    title: options.list,
+    title: basename(options.list, extname(options.list)),
     site,
     models: input.models,
     lines: input.lines,

@@ -7,6 +7,7 @@
 
 import { type Assumption, gatherAssumptions } from './assumptions.ts';
 import { gatherClasses, modelName, type PaperClass, partNumbers, rangeText, valveWords } from './line-classes.ts';
+import { gatherWarnings, type LineWarning, warningNumbers } from './line-warnings.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
 import type { KitInput, PaperContext, PaperLine, PriceInput, UnservedLine } from './paper-inputs.ts';
@@ -145,13 +146,14 @@ function kitBlocks(input: QuoteInput): readonly Block[] {
 
 function lineBlocks(input: QuoteInput): readonly Block[] {
   const classes = gatherClasses(input.lines);
+  const warnings = gatherWarnings(classes);
   return [
     {
       kind: 'table',
       caption: {
         level: 1,
         text: 'Lines and what serves them',
-        words: `Equal valves stand together. Torques are at the wheel or nut, the worse direction. ${BASIS_LEGEND}`,
+        words: `Equal valves stand together. Torques are at the wheel or nut, the worse direction. ▲ numbers a warning told below. ${BASIS_LEGEND}`,
       },
       columns: [
         { label: 'Valves', share: 23 },
@@ -161,7 +163,7 @@ function lineBlocks(input: QuoteInput): readonly Block[] {
         { label: 'Crew', share: 7, align: 'centre' },
         { label: 'Equipment', share: 27 },
       ],
-      rows: classes.flatMap((one) => classRows(one, input)),
+      rows: classes.flatMap((one) => classRows({ one, input, warnings })),
       dense: true,
     },
     {
@@ -169,10 +171,34 @@ function lineBlocks(input: QuoteInput): readonly Block[] {
       tone: 'muted',
       text: 'Settings, turns and times of each line are on the site sheet; the working is on the calculation sheet.',
     },
+    ...warningBlocks(warnings),
   ];
 }
 
-function classRows(one: PaperClass, input: QuoteInput): readonly TableRow[] {
+function warningBlocks(warnings: readonly LineWarning[]): readonly Block[] {
+  if (warnings.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      caption: { level: 1, text: 'Warnings about lines' },
+      columns: [
+        { label: '▲', share: 6, align: 'right' },
+        { label: 'Warning', share: 64 },
+        { label: 'Lines', share: 30 },
+      ],
+      rows: warnings.map(({ number, sentence, tags }) => ({ cells: [String(number), sentence, tagsText(tags, 12)] })),
+      dense: true,
+    },
+  ];
+}
+
+interface ClassRowsInput {
+  readonly one: PaperClass;
+  readonly input: QuoteInput;
+  readonly warnings: readonly LineWarning[];
+}
+
+function classRows({ one, input, warnings }: ClassRowsInput): readonly TableRow[] {
   const { system } = input.context;
   const worse = one.duty.opening.starting.high >= one.duty.closing.starting.high ? one.duty.opening : one.duty.closing;
   const lowest =
@@ -182,15 +208,12 @@ function classRows(one: PaperClass, input: QuoteInput): readonly TableRow[] {
   const start = `${rangeText(worse.starting, system)} (${BASIS_MARKS[worse.starting.basis]})`;
   const never = `${rangeText({ ...lowest.torque, nominal: lowest.torque.low, high: lowest.torque.low }, system)} (${BASIS_MARKS[lowest.torque.basis]})`;
   const crews = one.crews.length === 0 ? '—' : one.crews.join(', ');
-  const warnings = (one.assembly?.findings ?? [])
-    .filter((finding) => finding.severity === 'warning')
-    .map((finding) => finding.sentence);
+  const marks = warningNumbers(one, warnings);
   const chunks = Array.from({ length: Math.ceil(one.tags.length / TAGS_A_ROW) }, (_, index) =>
     one.tags.slice(index * TAGS_A_ROW, (index + 1) * TAGS_A_ROW),
   );
   return chunks.map((tags, index): TableRow => {
-    const note =
-      index === 0 && warnings.length > 0 ? `${tags.join(', ')} — ▲ ${warnings.join(' ▲ ')}` : tags.join(', ');
+    const note = index === 0 && marks.length > 0 ? `${tags.join(', ')} — ▲ ${marks.join(', ')}` : tags.join(', ');
     if (index > 0) return { cells: ['continued'], tone: 'muted', note };
     return {
       cells: [
