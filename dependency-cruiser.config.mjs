@@ -38,7 +38,7 @@ const table = [
   {
     folder: 'lib/contracts',
     may: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules'].map((name) => `lib/${name}`),
-    packages: ['zod', 'zod-openapi'],
+    packages: ['zod'],
     node: false,
   },
   {
@@ -71,16 +71,7 @@ const table = [
   {
     folder: 'app',
     may: ['services', 'contracts', 'documents', 'kernel', 'units', 'money'].map((name) => `lib/${name}`),
-    packages: [
-      'next',
-      'react',
-      'react-dom',
-      '@base-ui/react',
-      '@tanstack/react-virtual',
-      '@fontsource/noto-sans',
-      'zod',
-      'zod-openapi',
-    ],
+    packages: ['next', 'react', 'react-dom', '@tanstack/react-virtual', '@fontsource/noto-sans', 'zod'],
     node: true,
   },
   { folder: 'tests', may: ['lib', 'db', 'seeds', 'app'], packages: 'any', node: true },

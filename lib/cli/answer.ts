@@ -1,6 +1,6 @@
 /*
  * The one JSON document that `plan --json` prints.
- * Invariant: quantities carry their unit in the key; the top-level keys are schedule, duties, plans, unserved, quote, timings.
+ * Invariant: quantities carry their unit in the key; the top-level keys are schedule, duties, plans, unserved, shortage, quote, timings.
  * Not here: working anything out.
  * Read next: plan-command.ts.
  */
@@ -30,6 +30,7 @@ export function planAnswer({ taken, papers, intake_ms }: AnswerInput) {
     duties: worked.duties.map(dutyAnswer),
     plans: worked.plans.map(planOf),
     unserved: worked.unserved.map(({ tag, because, repairs }) => ({ tag, because, repairs })),
+    shortage: worked.shortage,
     quote: price,
     timings: { ...worked.timings, intake: Math.round(intake_ms) },
   };

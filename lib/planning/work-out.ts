@@ -11,6 +11,8 @@ import { assessDuties } from '#lib/duty/assess-duties.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { CrewKit, FleetItem, FleetPlan, ItemNeed, LineClass, Served } from '#lib/equipment/choices.ts';
 import type { Model } from '#lib/equipment/model.ts';
+import { findShortage, type Shortage } from '#lib/fleet/find-shortage.ts';
+import type { FleetProblem } from '#lib/fleet/fleet-problem.ts';
 import { planFleet } from '#lib/fleet/plan-fleet.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import { crewAccessories } from '#lib/kits/accessories.ts';
@@ -37,26 +39,21 @@ export async function workOut(input: WorkOutInput, onProgress?: (note: string) =
   );
   const items = fleetItems(input);
   const plans: PlanOutcome[] = [];
+  const problem = fleetProblem({ input, classes: choices.classes, items });
   for (const preference of input.preferences) {
     onProgress?.(`Planning for ${preference}.`);
     const started = performance.now();
-    const fleet = await planFleet({
-      classes: choices.classes,
-      items,
-      crews: input.site.crews,
-      secondsPerCrew: minutes(input.site.shiftHours * 60 * input.site.days),
-      labour_minor_per_hour: toMinor(input.labour_minor_per_hour),
-      preference,
-      budget: input.budget,
-    });
+    const fleet = await planFleet({ ...problem, preference });
     timings[`plan ${preference}`] = Math.round(performance.now() - started);
     plans.push(timed(`settle ${preference}`, () => settle({ input, choices, lineDuties, items, fleet })));
   }
+  const shortage = await shortageOf({ problem, plans, timings });
   return {
     duties: lineDuties.map(({ duty }) => duty),
     classes: choices.classes.map(({ id, tags, qty }) => ({ id, tags, qty })),
     plans,
     unserved: choices.unserved,
+    shortage,
     effort: choices.effort,
     timings,
   };
@@ -69,6 +66,39 @@ function stopwatch(timings: Record<string, number>): <Value>(name: string, run: 
     timings[name] = Math.round((performance.now() - started) * 10) / 10;
     return value;
   };
+}
+
+interface ProblemInput {
+  readonly input: WorkOutInput;
+  readonly classes: readonly LineClass[];
+  readonly items: readonly FleetItem[];
+}
+
+function fleetProblem({ input, classes, items }: ProblemInput): Omit<FleetProblem, 'preference'> {
+  return {
+    classes,
+    items,
+    crews: input.site.crews,
+    secondsPerCrew: minutes(input.site.shiftHours * 60 * input.site.days),
+    labour_minor_per_hour: toMinor(input.labour_minor_per_hour),
+    budget: input.budget,
+  };
+}
+
+interface ShortageInput {
+  readonly problem: Omit<FleetProblem, 'preference'>;
+  readonly plans: readonly PlanOutcome[];
+  readonly timings: Record<string, number>;
+}
+
+/** Asked once, of the first plan: which valves are served is the same for every preference. */
+async function shortageOf({ problem, plans, timings }: ShortageInput): Promise<Shortage | null> {
+  const plan = plans[0]?.fleet;
+  if (!plan || plan.served === plan.asked) return null;
+  const started = performance.now();
+  const shortage = await findShortage({ problem: { ...problem, preference: plan.preference }, plan });
+  timings.shortage = Math.round(performance.now() - started);
+  return shortage;
 }
 
 /** Every model that may be carried, at its best rate over the hire, with what is free on the dates. */

@@ -11,6 +11,7 @@ import type { Site } from '#lib/duty/site.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { FleetPlan, ItemNeed, Preference, Served } from '#lib/equipment/choices.ts';
 import type { Model } from '#lib/equipment/model.ts';
+import type { Shortage } from '#lib/fleet/find-shortage.ts';
 import type { Unserved } from '#lib/kits/find-choices.ts';
 
 export interface WorkOutInput {
@@ -63,6 +64,8 @@ export interface WorkedOut {
   readonly classes: readonly { readonly id: string; readonly tags: readonly string[]; readonly qty: number }[];
   readonly plans: readonly PlanOutcome[];
   readonly unserved: readonly Unserved[];
+  /** What stock would have to be there to serve more; null where the first plan serves all that equipment fits. */
+  readonly shortage: Shortage | null;
   readonly effort: Readonly<Record<string, number>>;
   /** Milliseconds by stage. */
   readonly timings: Readonly<Record<string, number>>;

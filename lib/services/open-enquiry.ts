@@ -5,6 +5,7 @@
  * Read next: list-lines.ts, plan-view.ts.
  */
 
+import { auditOf } from '#db/queries/audit.ts';
 import { listQuotes, type QuoteSummary } from '#db/queries/quotes.ts';
 import { listListFiles } from '#db/queries/schedule.ts';
 import type { PlanConstraints } from '#lib/contracts/constraints.ts';
@@ -38,6 +39,8 @@ export interface EnquiryView {
   }[];
   readonly quotes: readonly QuoteSummary[];
   readonly plan: PlanState;
+  /** The newest first. */
+  readonly log: readonly { readonly at: string; readonly who: string; readonly action: string }[];
 }
 
 export function openEnquiry(context: Context, enquiryId: number): Result<EnquiryView> {
@@ -70,5 +73,6 @@ export function openEnquiry(context: Context, enquiryId: number): Result<Enquiry
     })),
     quotes: listQuotes(db, enquiryId),
     plan: planStateOf(context, { enquiryId, hash }),
+    log: auditOf(db, `enquiry ${enquiryId}`).map(({ at, who, action }) => ({ at, who, action })),
   });
 }

@@ -146,16 +146,27 @@ export function crewOffset(outcome: PlanOutcome): number {
   return outcome.kits.some((kit) => kit.crew === 0) ? 1 : 0;
 }
 
-const NOT_ENOUGH = {
-  id: 'not-in-the-time-or-stock',
-  severity: 'refusal',
-  about: ['crews', 'days', 'stock'],
-  sentence:
-    'Equipment fits this line, but the crews, days or pieces free on these dates do not reach for all of its valves.',
-  source: 'the plan and its bound',
-} as const;
+/** Why valves that equipment fits are left: stock where more pieces would help, otherwise the hours of the crews. */
+function notEnough({ worked, models }: PapersInput) {
+  const short = (worked.shortage?.valvesMore ?? 0) > 0 ? (worked.shortage?.short ?? []) : [];
+  const pieces = short.map(
+    ({ item, wanted, free }) =>
+      `${models.find(({ number }) => number === item)?.name ?? item} (${item}): ${wanted} wanted, ${free} free`,
+  );
+  return {
+    id: 'not-in-the-time-or-stock',
+    severity: 'refusal',
+    about: ['crews', 'days', 'stock'],
+    sentence:
+      pieces.length > 0
+        ? `Equipment fits this line, but too few pieces are free on these dates: ${pieces.join('; ')}.`
+        : 'Equipment fits this line, but the hours of the crews in these days do not reach for all of its valves.',
+    source: 'the plan and its bound',
+  } as const;
+}
 
-function unservedLines({ lines, worked, outcome }: PapersInput): readonly UnservedLine[] {
+function unservedLines(input: PapersInput): readonly UnservedLine[] {
+  const { lines, worked, outcome } = input;
   const qty = new Map(lines.map((line) => [line.tag, line.qty]));
   const none = worked.unserved.map(({ tag, because, repairs }) => ({
     tag,
@@ -168,7 +179,7 @@ function unservedLines({ lines, worked, outcome }: PapersInput): readonly Unserv
     .map((line) => ({
       tag: line.tag,
       qty: line.asked - line.served,
-      because: [NOT_ENOUGH],
+      because: [notEnough(input)],
       repairs: [{ sentence: 'Allow more days, another crew, or other dates.' }],
     }));
   return [...none, ...short];

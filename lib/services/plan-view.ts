@@ -61,6 +61,7 @@ export interface PlanView {
   }[];
   readonly lines: readonly PlannedLineView[];
   readonly unserved: WorkedOut['unserved'];
+  readonly shortage: WorkedOut['shortage'];
   readonly price: PricedPlan | null;
   readonly timings: WorkedOut['timings'];
   readonly effort: WorkedOut['effort'];
@@ -107,6 +108,7 @@ export function readPlanView(
       assembly: outcome.assemblies[line.parts[0]?.assembly ?? ''] ?? null,
     })),
     unserved: worked.unserved,
+    shortage: worked.shortage ?? null,
     price: price(outcome),
     timings: worked.timings,
     effort: worked.effort,

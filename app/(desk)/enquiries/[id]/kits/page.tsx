@@ -89,8 +89,7 @@ function Planned({ enquiry, view, names }: PlannedProps) {
         )}
         {left > 0 ? (
           <p className={styles.notice}>
-            {countText(left, 'line')} could be served by equipment but not in full: the crews, the days or the pieces
-            free on these dates do not reach.
+            {countText(left, 'line')} could be served by equipment but not in full. {shortageText(view, names)}
           </p>
         ) : null}
       </section>
@@ -99,6 +98,18 @@ function Planned({ enquiry, view, names }: PlannedProps) {
       </section>
     </>
   );
+}
+
+/** Stock where more pieces would serve more valves, otherwise the hours. */
+function shortageText({ shortage }: PlanView, names: Readonly<Record<string, string>>): string {
+  if (shortage === null) return 'Plan again to see what is short.';
+  if (shortage.valvesMore === 0 || shortage.short.length === 0) {
+    return 'The hours of the crews in these days do not reach: more days or another crew would.';
+  }
+  const pieces = shortage.short.map(
+    ({ item, wanted, free }) => `${names[item] ?? item} (${item}): ${wanted} wanted, ${free} free`,
+  );
+  return `${countText(shortage.valvesMore, 'valve')} more could be served if these pieces were free: ${pieces.join('; ')}.`;
 }
 
 function preferenceRows({ summaries, currency }: PlanView) {

@@ -9,6 +9,20 @@ export const dynamic = 'force-dynamic';
 export default async function SitePage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
   const enquiry = openEnquiry(openHouse(), idOf((await params).id));
   if (!enquiry.ok) notFound();
-  const { id, version, siteJson, site } = enquiry.value;
-  return <SiteForm key={version} enquiryId={id} version={version} site={{ starts_on: site.startsOn, ...siteJson }} />;
+  const { id, version, siteJson, site, log } = enquiry.value;
+  return (
+    <>
+      <SiteForm key={version} enquiryId={id} version={version} site={{ starts_on: site.startsOn, ...siteJson }} />
+      <details className="panel">
+        <summary>Who did what ({log.length})</summary>
+        <ul>
+          {log.map((entry) => (
+            <li key={`${entry.at} ${entry.action}`}>
+              {entry.at.slice(0, 16).replace('T', ' ')} · {entry.who} · {entry.action}
+            </li>
+          ))}
+        </ul>
+      </details>
+    </>
+  );
 }
