@@ -6,6 +6,7 @@ import styles from '#app/_ui/plan-sheet.module.css';
 import type { PlanState } from '#lib/services/plan-enquiry.ts';
 
 const POLL_MS = 1000;
+const RUN_ENDED = { kind: 'running', note: 'Done; reading the result.' } as const;
 
 interface RunProps {
   readonly enquiryId: number;
@@ -22,6 +23,7 @@ export function PlanRun({ enquiryId, state: opened, lines }: RunProps) {
   const [busy, setBusy] = useState(false);
   const state = watched ?? opened;
   const running = state.kind === 'running';
+  const startedAt = state.kind === 'running' ? state.since : '';
 
   // What the page was opened with is newer than what was watched before it was read again.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the opened state is the trigger
@@ -34,11 +36,12 @@ export function PlanRun({ enquiryId, state: opened, lines }: RunProps) {
       if (!answer.ok) return setProblem(answer.sentence);
       setProblem('');
       const next = answer.value as PlanState;
-      setWatched(next);
+      // Until the page is read again it still shows the old plan, so the end is not told before that.
+      setWatched(next.kind === 'running' ? next : { ...RUN_ENDED, since: startedAt });
       if (next.kind !== 'running') router.refresh();
     }, POLL_MS);
     return () => clearInterval(timer);
-  }, [running, path, router]);
+  }, [running, startedAt, path, router]);
 
   async function act(method: 'POST' | 'DELETE'): Promise<void> {
     setBusy(true);

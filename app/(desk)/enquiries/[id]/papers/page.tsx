@@ -8,6 +8,7 @@ import { GENERAL_CAUTIONS } from '#lib/documents/safety-words.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/open-enquiry.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 import { type PlanView, readPlanView } from '#lib/services/plan-view.ts';
+import { PlanRun } from '../kits/plan-run.client.tsx';
 import { PriceIssue } from './price-issue.client.tsx';
 
 export const dynamic = 'force-dynamic';
@@ -51,32 +52,17 @@ function Priced({ enquiry, view }: PricedProps) {
   const price = view?.price ?? null;
   if (view === null || price === null) {
     return (
-      <div className={styles.notice}>
-        <p>
-          <strong>No price yet.</strong>{' '}
-          {plan.kind === 'running'
-            ? 'The plan is being worked out; the price follows it.'
-            : 'The price follows the plan: work out the kits first.'}
-        </p>
-        <a href={`/enquiries/${id}/kits`}>To the kits</a>
-      </div>
+      <>
+        <PlanRun enquiryId={id} state={plan} lines={enquiry.lines} />
+        <p className={styles.soft}>There is no price yet: it follows the plan.</p>
+      </>
     );
   }
   const current = plan.kind === 'ready' && plan.current;
   const name = PREFERENCE_NAMES[view.shown];
   return (
     <>
-      {current ? null : (
-        <div className={styles.notice}>
-          <p>
-            <strong>This price is out of date.</strong>{' '}
-            {plan.kind === 'running'
-              ? 'A new plan is being worked out.'
-              : 'The enquiry has changed since the plan was worked out; plan again before you send anything.'}
-          </p>
-          <a href={`/enquiries/${id}/kits`}>To the kits</a>
-        </div>
-      )}
+      <PlanRun enquiryId={id} state={plan} lines={enquiry.lines} />
       <section className={styles.panel} aria-labelledby="price">
         <div className={styles.spread}>
           <h2 id="price">Price of the plan: {name}</h2>
