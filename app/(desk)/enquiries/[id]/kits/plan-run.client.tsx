@@ -36,9 +36,12 @@ export function PlanRun({ enquiryId, state: opened, lines }: RunProps) {
       if (!answer.ok) return setProblem(answer.sentence);
       setProblem('');
       const next = answer.value as PlanState;
-      // Until the page is read again it still shows the old plan, so the end is not told before that.
-      setWatched(next.kind === 'running' ? next : { ...RUN_ENDED, since: startedAt });
-      if (next.kind !== 'running') router.refresh();
+      if (next.kind === 'running') return setWatched(next);
+      // Until the page is read again it still shows the old plan, so the end is not told before that; asking for
+      // the page a second time would only throw the first answer away.
+      clearInterval(timer);
+      setWatched({ ...RUN_ENDED, since: startedAt });
+      router.refresh();
     }, POLL_MS);
     return () => clearInterval(timer);
   }, [running, startedAt, path, router]);
