@@ -49,7 +49,13 @@ export const cellEditsSchema = z
 export const newLinesSchema = z
   .object({
     lines: z
-      .array(z.object({ cells: z.record(z.string(), cellText), measured: z.array(z.string()).optional() }))
+      .array(
+        z.object({
+          cells: z.record(z.string(), cellText),
+          measured: z.array(z.string()).optional(),
+          place: z.object({ position: z.number().int(), row: z.number().int().nonnegative() }).optional(),
+        }),
+      )
       .min(1)
       .max(LIMITS.schedule_lines),
   })

@@ -17,6 +17,8 @@ import { readEnquiry } from './enquiry-record.ts';
 export interface NewLine {
   readonly cells: Cells;
   readonly measured?: readonly string[] | undefined;
+  /** Where a removed line stood: given back, it goes there again instead of to the end. */
+  readonly place?: { readonly position: number; readonly row: number } | undefined;
 }
 
 export function addLines(
@@ -41,8 +43,8 @@ export function addLines(
         tx,
         input.lines.map((line, index) => ({
           enquiry_id: input.enquiryId,
-          position: start + index + 1,
-          row: start + index + 1,
+          position: line.place?.position ?? start + index + 1,
+          row: line.place?.row ?? start + index + 1,
           cells_json: JSON.stringify(line.cells),
           measured_json: JSON.stringify(line.measured ?? []),
         })),
@@ -85,6 +87,7 @@ export function removeLines(
         (row): NewLine => ({
           cells: JSON.parse(row.cells_json) as Cells,
           measured: JSON.parse(row.measured_json) as string[],
+          place: { position: row.position, row: row.row },
         }),
       );
     },

@@ -6,6 +6,7 @@ import { USER_ROLES } from '#lib/services/context.ts';
 import { createEnquiry } from '#lib/services/create-enquiry.ts';
 import { editCells } from '#lib/services/edit-cells.ts';
 import { listEnquiries } from '#lib/services/list-enquiries.ts';
+import { listLines } from '#lib/services/list-lines.ts';
 import { listModelsView } from '#lib/services/list-models-view.ts';
 import { startPlan } from '#lib/services/plan-enquiry.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
@@ -57,6 +58,18 @@ describe('lines removed', () => {
       addLines(context, { enquiryId: 1, lines: [{ cells: { tag: 'X1', size: 'DN 90' }, measured: ['size'] }] }),
     );
     const { removed } = granted(removeLines(context, { enquiryId: 1, lineIds }));
-    expect(removed).toEqual([{ cells: { tag: 'X1', size: 'DN 90' }, measured: ['size'] }]);
+    expect(removed).toMatchObject([{ cells: { tag: 'X1', size: 'DN 90' }, measured: ['size'] }]);
+  });
+
+  it('go back to the place where they stood', async () => {
+    const context = await demoHouseContext();
+    const tags = () =>
+      granted(listLines(context, { enquiryId: 1, from: 0, count: 50 })).lines.map(({ tag, row }) => `${tag} ${row}`);
+    const before = tags();
+    const second = granted(listLines(context, { enquiryId: 1, from: 1, count: 1 })).lines.map(({ id }) => id);
+    const { removed } = granted(removeLines(context, { enquiryId: 1, lineIds: second }));
+    expect(tags()).toEqual(before.filter((_, index) => index !== 1));
+    granted(addLines(context, { enquiryId: 1, lines: removed }));
+    expect(tags()).toEqual(before);
   });
 });

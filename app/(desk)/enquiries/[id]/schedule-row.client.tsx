@@ -1,12 +1,12 @@
 'use client';
 
 import Link from 'next/link';
-import type { KeyboardEvent } from 'react';
 import { KnownMark } from '#app/_ui/known-mark.tsx';
 import type { CellEdit } from '#lib/services/edit-cells.ts';
 import type { LineView } from '#lib/services/line-view.ts';
 import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
 import styles from './schedule-table.module.css';
+import { SheetCell, type SheetPlace } from './sheet-cell.client.tsx';
 
 interface ScheduleRowProps {
   readonly enquiryId: number;
@@ -16,10 +16,14 @@ interface ScheduleRowProps {
   readonly columns: readonly ColumnChoice[];
   readonly isChosen: boolean;
   readonly onEdit: (edits: readonly CellEdit[]) => void;
+  readonly onMove: (place: SheetPlace) => void;
+  readonly onBlock: (text: string, place: SheetPlace) => void;
   readonly onChoose: (lineId: number) => void;
 }
 
-export function ScheduleRow({ enquiryId, index, top, line, columns, isChosen, onEdit, onChoose }: ScheduleRowProps) {
+/** One line of the schedule: its cells to write in, its duty, and what is to settle. */
+export function ScheduleRow(props: ScheduleRowProps) {
+  const { enquiryId, index, top, line, columns, isChosen } = props;
   const place = { transform: `translateY(${top}px)` };
   if (!line) {
     return (
@@ -30,41 +34,33 @@ export function ScheduleRow({ enquiryId, index, top, line, columns, isChosen, on
       </div>
     );
   }
+  const name = line.tag === '' ? `row ${line.row}` : line.tag;
   const { duty } = line;
-  const refusals = duty.findings.filter(({ severity }) => severity !== 'note').length;
   return (
     <div
       role="row"
       className={isChosen ? `${styles.row} ${styles.chosen}` : styles.row}
       style={place}
       aria-rowindex={index + 2}
-      onFocus={() => onChoose(line.id)}
     >
+      <div role="cell" className={`${styles.cell} ${styles.pick}`}>
+        <input
+          type="checkbox"
+          aria-label={`Choose ${name}`}
+          checked={isChosen}
+          onChange={() => props.onChoose(line.id)}
+        />
+      </div>
       {columns.map((column, at) => (
-        <div role="cell" className={styles.cell} key={column.name}>
-          <input
-            key={`${line.version} ${column.name}`}
-            className={styles.input}
-            aria-label={`${column.label}, ${line.tag}`}
-            title={column.help}
-            data-row={index}
-            data-column={at}
-            defaultValue={cellText(line, column)}
-            onChange={(event) => {
-              event.target.dataset.dirty = 'yes';
-            }}
-            onKeyDown={(event) => moveOrReset(event, cellText(line, column))}
-            onPaste={(event) => {
-              const rows = event.clipboardData.getData('text');
-              if (!rows.includes('\t')) return;
-              event.preventDefault();
-              onEdit(pasted({ text: rows.split(/\r?\n/)[0] ?? '', lineId: line.id, columns: columns.slice(at) }));
-            }}
-            onBlur={(event) => {
-              delete event.target.dataset.dirty;
-              if (event.target.value === cellText(line, column)) return;
-              onEdit([{ lineId: line.id, column: column.name, text: event.target.value }]);
-            }}
+        <div role="cell" className={`${styles.cell} ${widthOf(column.name)}`} key={column.name}>
+          <SheetCell
+            place={{ row: index, column: at }}
+            column={column}
+            label={`${column.label}, ${name}`}
+            text={cellText(line, column)}
+            onSave={(text) => props.onEdit([{ lineId: line.id, column: column.name, text }])}
+            onMove={props.onMove}
+            onBlock={props.onBlock}
           />
         </div>
       ))}
@@ -73,54 +69,47 @@ export function ScheduleRow({ enquiryId, index, top, line, columns, isChosen, on
           <KnownMark known={known} />
         </div>
       ))}
-      <div role="cell" className={styles.cell}>
-        <Link
-          href={`/enquiries/${enquiryId}/lines/${line.id}`}
-          title={[
-            ...line.problems.map(({ sentence }) => sentence),
-            ...duty.findings.map(({ sentence }) => sentence),
-          ].join('\n')}
-        >
-          {line.problems.length + refusals === 0 ? 'details' : `${line.problems.length + refusals} to settle`}
-        </Link>
+      <div role="cell" className={`${styles.cell} ${styles.settle}`}>
+        <ToSettle line={line} name={name} href={`/enquiries/${enquiryId}/lines/${line.id}`} />
       </div>
     </div>
   );
 }
 
+function ToSettle({ line, name, href }: { readonly line: LineView; readonly name: string; readonly href: string }) {
+  const refused = line.problems.filter(({ severity }) => severity === 'refused').length;
+  const doubts = line.problems.filter(({ severity }) => severity === 'doubt').length;
+  const warnings = line.duty.findings.filter(({ severity }) => severity !== 'note').length;
+  const sentences = [...line.problems, ...line.duty.findings].map(({ sentence }) => sentence);
+  return (
+    <Link
+      href={href}
+      title={sentences.join('\n')}
+      aria-label={`Details of ${name}: ${said(refused, doubts, warnings)}`}
+    >
+      {refused > 0 && <span className="mark refusal">{refused} refused</span>}{' '}
+      {doubts > 0 && <span className="mark warning">{doubts} in doubt</span>}{' '}
+      {warnings > 0 && <span className="mark warning">{warnings} to heed</span>}{' '}
+      {refused + doubts + warnings === 0 && 'details'}
+    </Link>
+  );
+}
+
+function said(refused: number, doubts: number, warnings: number): string {
+  const parts = [
+    refused > 0 ? `${refused} refused` : '',
+    doubts > 0 ? `${doubts} in doubt` : '',
+    warnings > 0 ? `${warnings} to heed` : '',
+  ].filter((part) => part !== '');
+  return parts.length === 0 ? 'nothing to settle' : parts.join(', ');
+}
+
+export function widthOf(column: string): string {
+  if (column === 'tag') return styles.tag ?? '';
+  return column === 'qty' ? (styles.short ?? '') : '';
+}
+
 function cellText(line: LineView, column: ColumnChoice): string {
   const cells: Readonly<Record<string, string | undefined>> = line.cells;
   return cells[column.name] ?? '';
-}
-
-function pasted({
-  text,
-  lineId,
-  columns,
-}: {
-  readonly text: string;
-  readonly lineId: number;
-  readonly columns: readonly ColumnChoice[];
-}): readonly CellEdit[] {
-  return text.split('\t').flatMap((value, at) => {
-    const column = columns[at];
-    return column ? [{ lineId, column: column.name, text: value }] : [];
-  });
-}
-
-/** Enter and the arrows up and down go to the same column of the next row; Escape brings the text back. */
-function moveOrReset(event: KeyboardEvent<HTMLInputElement>, before: string): void {
-  const input = event.currentTarget;
-  if (event.key === 'Escape') {
-    input.value = before;
-    delete input.dataset.dirty;
-  }
-  const by = event.key === 'Enter' || event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
-  if (by === 0) return;
-  event.preventDefault();
-  const next = document.querySelector<HTMLInputElement>(
-    `input[data-row="${Number(input.dataset.row) + by}"][data-column="${input.dataset.column}"]`,
-  );
-  if (next) next.focus();
-  else input.blur();
 }

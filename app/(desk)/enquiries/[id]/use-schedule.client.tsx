@@ -1,137 +1,132 @@
 'use client';
 
-import { useCallback, useRef, useState } from 'react';
-import { send } from '#app/_lib/send.client.tsx';
-import type { CellEdit, CellsEdited } from '#lib/services/edit-cells.ts';
-import type { LineView } from '#lib/services/line-view.ts';
+import { useRef, useState } from 'react';
+import type { CellEdit } from '#lib/services/edit-cells.ts';
 import type { LinesView } from '#lib/services/list-lines.ts';
+import { type PastedBlock, pasteSteps } from './paste-block.ts';
+import { renameLines, type Step, takeStep } from './schedule-steps.ts';
+import { type Lines, NO_FILTER, useLines } from './use-lines.client.tsx';
 
-export interface Filter {
-  readonly text: string;
-  readonly problems: boolean;
-}
+type Change = readonly Step[];
 
-const WINDOW = 100;
-
-export interface Schedule {
-  readonly total: number;
-  readonly at: (index: number) => LineView | undefined;
-  readonly filter: Filter;
+export interface Schedule extends Lines {
   readonly trouble: string;
+  readonly told: string;
   readonly saving: boolean;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
-  readonly need: (from: number, to: number) => void;
-  readonly refilter: (filter: Filter) => void;
   readonly edit: (edits: readonly CellEdit[]) => void;
+  readonly paste: (block: PastedBlock) => void;
   readonly undo: () => void;
   readonly redo: () => void;
-  readonly add: (cells: readonly Readonly<Record<string, string>>[]) => void;
+  /** Answers with the number of lines there are then. */
+  readonly addLine: () => Promise<number>;
   readonly remove: (lineIds: readonly number[]) => void;
 }
 
-/** The lines that were loaded so far, edits as they are made, and the way back. */
+/** Edits as they are made, one after the other, and the way back and forth. */
 export function useSchedule({ enquiryId, first }: { readonly enquiryId: number; readonly first: LinesView }): Schedule {
   const path = `/api/v1/enquiries/${enquiryId}/lines`;
-  const [total, setTotal] = useState(first.total);
-  const [lines, setLines] = useState<ReadonlyMap<number, LineView>>(
-    () => new Map(first.lines.map((line, index) => [index, line])),
-  );
-  const [filter, setFilter] = useState<Filter>({ text: '', problems: false });
+  const lines = useLines({ path, first });
   const [trouble, setTrouble] = useState('');
-  const [saving, setSaving] = useState(false);
-  const [past, setPast] = useState<readonly (readonly CellEdit[])[]>([]);
-  const [future, setFuture] = useState<readonly (readonly CellEdit[])[]>([]);
-  const asked = useRef(new Set<number>([0]));
+  const [told, setTold] = useState('');
+  const [waiting, setWaiting] = useState(0);
+  const [depth, setDepth] = useState({ past: 0, future: 0 });
+  const past = useRef<Change[]>([]);
+  const future = useRef<Change[]>([]);
+  const queue = useRef<Promise<unknown>>(Promise.resolve());
 
-  const load = useCallback(
-    async (from: number, by: Filter): Promise<void> => {
-      const query = new URLSearchParams({
-        from: String(from),
-        count: String(WINDOW),
-        text: by.text,
-        only: by.problems ? 'problems' : '',
-      });
-      const sent = await send<LinesView>({ method: 'GET', path: `${path}?${query}` });
-      if (!sent.ok) {
-        setTrouble(sent.sentence);
-        return;
+  /** Changes wait for each other, so that they come back in the order they were made. */
+  function inTurn(work: () => Promise<void>): Promise<void> {
+    setWaiting((count) => count + 1);
+    const done = queue.current.then(work).finally(() => {
+      setWaiting((count) => count - 1);
+      setDepth({ past: past.current.length, future: future.current.length });
+    });
+    queue.current = done.catch(() => undefined);
+    return done;
+  }
+
+  /** Answers with what takes back the steps that were done, even when a later one was refused. */
+  async function take(
+    change: Change,
+  ): Promise<{ readonly back: Change; readonly ok: boolean; readonly moved: boolean }> {
+    const back: Step[] = [];
+    let moved = false;
+    for (const step of change) {
+      const sent = await takeStep(path, step);
+      setTrouble(sent.ok ? '' : sent.sentence);
+      if (!sent.ok) return { back, ok: false, moved };
+      const { value } = sent;
+      for (const stack of [past, future]) {
+        stack.current = stack.current.map((one) => one.map((other) => renameLines(other, value.renamed)));
       }
-      setTotal(sent.value.total);
-      setLines(
-        (before) => new Map([...before, ...sent.value.lines.map((line, index) => [from + index, line] as const)]),
-      );
-    },
-    [path],
-  );
-
-  const need = useCallback(
-    (from: number, to: number): void => {
-      for (let start = Math.floor(from / WINDOW) * WINDOW; start <= to; start += WINDOW) {
-        if (asked.current.has(start)) continue;
-        asked.current.add(start);
-        void load(start, filter);
-      }
-    },
-    [filter, load],
-  );
-
-  function refilter(next: Filter): void {
-    setFilter(next);
-    setLines(new Map());
-    asked.current = new Set([0]);
-    void load(0, next);
+      back.unshift(value.back);
+      lines.change(value.changed);
+      moved ||= value.moved;
+    }
+    return { back, ok: true, moved };
   }
 
-  async function save(edits: readonly CellEdit[]): Promise<readonly CellEdit[] | undefined> {
-    setSaving(true);
-    const sent = await send<CellsEdited>({ method: 'PATCH', path, body: { edits } });
-    setSaving(false);
-    setTrouble(sent.ok ? '' : sent.sentence);
-    if (!sent.ok) return undefined;
-    const changed = new Map(sent.value.lines.map((line) => [line.id, line]));
-    setLines((before) => new Map([...before].map(([index, line]) => [index, changed.get(line.id) ?? line])));
-    return sent.value.undo;
+  async function make(change: Change): Promise<boolean> {
+    const { back, moved } = await take(change);
+    if (back.length === 0) return false;
+    past.current.push(back);
+    future.current = [];
+    return moved;
   }
 
-  async function edit(edits: readonly CellEdit[]): Promise<void> {
-    const back = await save(edits);
-    if (!back) return;
-    setPast((before) => [...before, back]);
-    setFuture([]);
+  function step(way: 'undo' | 'redo'): Promise<void> {
+    return inTurn(async () => {
+      const [from, to] = way === 'undo' ? [past, future] : [future, past];
+      const change = from.current.at(-1);
+      if (!change) return;
+      const { back, ok, moved } = await take(change);
+      if (!ok && back.length === 0) return;
+      from.current.pop();
+      to.current.push(back);
+      if (moved) await lines.reload(lines.filter);
+    });
   }
 
-  async function step(way: 'undo' | 'redo'): Promise<void> {
-    const stack = way === 'undo' ? past : future;
-    const edits = stack.at(-1);
-    if (!edits) return;
-    const back = await save(edits);
-    if (!back) return;
-    const [setFrom, setTo] = way === 'undo' ? [setPast, setFuture] : [setFuture, setPast];
-    setFrom((before) => before.slice(0, -1));
-    setTo((before) => [...before, back]);
+  async function addLine(): Promise<number> {
+    let total = 0;
+    await inTurn(async () => {
+      await make([{ kind: 'add', lines: [{ cells: {} }], was: [] }]);
+      total = await lines.reload(NO_FILTER);
+    });
+    return total;
   }
 
-  async function change(method: 'POST' | 'DELETE', body: unknown): Promise<void> {
-    const sent = await send({ method, path, body });
-    setTrouble(sent.ok ? '' : sent.sentence);
-    if (sent.ok) refilter(filter);
+  function paste(block: PastedBlock): Promise<void> {
+    return inTurn(async () => {
+      const targets = await lines.fetchFrom(block.index, block.rows.length);
+      const { steps, sentence } = pasteSteps({ block, targets, isFiltered: isSet(lines) });
+      setTold(sentence);
+      if (steps.length > 0 && (await make(steps))) await lines.reload(lines.filter);
+    });
   }
 
   return {
-    total,
-    at: (index) => lines.get(index),
-    filter,
-    trouble,
-    saving,
-    canUndo: past.length > 0,
-    canRedo: future.length > 0,
-    need,
-    refilter,
-    edit: (edits) => void edit(edits),
+    ...lines,
+    trouble: trouble === '' ? lines.lost : trouble,
+    told,
+    saving: waiting > 0,
+    canUndo: depth.past > 0,
+    canRedo: depth.future > 0,
+    edit: (edits) => void inTurn(async () => void (await make([{ kind: 'cells', edits }]))),
+    paste: (block) => void paste(block),
     undo: () => void step('undo'),
     redo: () => void step('redo'),
-    add: (cells) => void change('POST', { lines: cells.map((one) => ({ cells: one })) }),
-    remove: (lineIds) => void change('DELETE', { lineIds }),
+    addLine,
+    remove: (lineIds) =>
+      void inTurn(async () => {
+        await make([{ kind: 'remove', lineIds }]);
+        await lines.reload(lines.filter);
+      }),
   };
+}
+
+function isSet({ filter }: Lines): boolean {
+  return filter.text.trim() !== '' || filter.problems;
 }

@@ -1,0 +1,119 @@
+'use client';
+
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { send } from '#app/_lib/send.client.tsx';
+import type { LineView } from '#lib/services/line-view.ts';
+import type { LinesView } from '#lib/services/list-lines.ts';
+
+export interface Filter {
+  readonly text: string;
+  readonly problems: boolean;
+}
+
+export const NO_FILTER: Filter = { text: '', problems: false };
+
+const WINDOW = 100;
+const MOST_AT_ONCE = 500;
+
+export interface Lines {
+  readonly total: number;
+  readonly at: (index: number) => LineView | undefined;
+  readonly filter: Filter;
+  readonly lost: string;
+  /** Loads what the eye can see. */
+  readonly need: (from: number, to: number) => void;
+  /** Loads from the beginning; answers with the number of lines. */
+  readonly reload: (filter: Filter) => Promise<number>;
+  readonly change: (lines: readonly LineView[]) => void;
+  /** Lines by their place under the filter, loaded if they are not there. */
+  readonly fetchFrom: (from: number, count: number) => Promise<readonly LineView[]>;
+}
+
+/** The lines that were loaded so far, window by window; an answer to an older filter is dropped. */
+export function useLines({ path, first }: { readonly path: string; readonly first: LinesView }): Lines {
+  const [total, setTotal] = useState(first.total);
+  const [lines, setLines] = useState<ReadonlyMap<number, LineView>>(
+    () => new Map(first.lines.map((line, index) => [index, line])),
+  );
+  const [filter, setFilter] = useState(NO_FILTER);
+  const [lost, setLost] = useState('');
+  const asked = useRef(new Set<number>([0]));
+  const ticket = useRef({ latest: 0, shown: 0 });
+
+  const read = useCallback(
+    (by: Filter, from: number, count: number) => {
+      const only = by.problems ? 'problems' : '';
+      const query = new URLSearchParams({ from: String(from), count: String(count), text: by.text, only });
+      return send<LinesView>({ method: 'GET', path: `${path}?${query}` });
+    },
+    [path],
+  );
+
+  const load = useCallback(
+    async (by: Filter, from: number): Promise<number> => {
+      const mine = ticket.current.latest;
+      const sent = await read(by, from, WINDOW);
+      if (mine !== ticket.current.latest) return 0;
+      setLost(sent.ok ? '' : sent.sentence);
+      if (!sent.ok) {
+        asked.current.delete(from);
+        return 0;
+      }
+      const isFirst = ticket.current.shown !== mine;
+      ticket.current.shown = mine;
+      const loaded = sent.value.lines.map((line, index) => [from + index, line] as const);
+      setTotal(sent.value.total);
+      setLines((before) => new Map([...(isFirst ? [] : before), ...loaded]));
+      return sent.value.total;
+    },
+    [read],
+  );
+
+  const reload = useCallback(
+    (next: Filter): Promise<number> => {
+      setFilter(next);
+      ticket.current.latest += 1;
+      asked.current = new Set([0]);
+      return load(next, 0);
+    },
+    [load],
+  );
+
+  // Back from another screen the first window may be an old one.
+  useEffect(() => void reload(NO_FILTER), [reload]);
+
+  const need = useCallback(
+    (from: number, to: number): void => {
+      for (let start = Math.floor(from / WINDOW) * WINDOW; start <= to; start += WINDOW) {
+        if (asked.current.has(start)) continue;
+        asked.current.add(start);
+        void load(filter, start);
+      }
+    },
+    [filter, load],
+  );
+
+  async function fetchFrom(from: number, count: number): Promise<readonly LineView[]> {
+    const found: LineView[] = [];
+    while (found.length < count) {
+      const sent = await read(filter, from + found.length, Math.min(count - found.length, MOST_AT_ONCE));
+      if (!sent.ok || sent.value.lines.length === 0) break;
+      found.push(...sent.value.lines);
+    }
+    return found;
+  }
+
+  return {
+    total,
+    at: (index) => lines.get(index),
+    filter,
+    lost,
+    need,
+    reload,
+    fetchFrom,
+    change: (changed) => {
+      const byId = new Map(changed.map((line) => [line.id, line]));
+      setLines((before) => new Map([...before].map(([index, line]) => [index, byId.get(line.id) ?? line])));
+    },
+  };
+}
