@@ -48,9 +48,13 @@ function cellsOf(block: PastedBlock, row: number): readonly { readonly column: s
 /** Says what of the block found no place, so that nothing is lost unseen. */
 function tell(block: PastedBlock, over: number, isFiltered: boolean): string {
   const beyond = Math.max(...block.rows.map((row) => row.length)) - block.columns.length;
-  const parts = [`Pasted ${block.rows.length} rows.`];
-  if (beyond > 0) parts.push(`The last ${beyond} columns of the block have no column here and were left out.`);
-  if (over > 0 && isFiltered) parts.push(`${over} rows were left out: show all lines to add new ones.`);
-  if (over > 0 && !isFiltered) parts.push(`${over} of them are new lines.`);
+  const parts = [`Pasted ${counted(block.rows.length, 'row')}.`];
+  if (over > 0 && !isFiltered) parts.push(`New lines: ${over}.`);
+  if (over > 0 && isFiltered) parts.push(`Left out: ${counted(over, 'row')}; show all lines to add new ones.`);
+  if (beyond > 0) parts.push(`Left out: ${counted(beyond, 'column')} at the right, past the last column shown.`);
   return parts.join(' ');
+}
+
+function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
 }

@@ -69,6 +69,7 @@ export function useSchedule({ enquiryId, first }: { readonly enquiryId: number; 
   }
 
   async function make(change: Change): Promise<boolean> {
+    setTold('');
     const { back, moved } = await take(change);
     if (back.length === 0) return false;
     past.current.push(back);
@@ -102,8 +103,8 @@ export function useSchedule({ enquiryId, first }: { readonly enquiryId: number; 
     return inTurn(async () => {
       const targets = await lines.fetchFrom(block.index, block.rows.length);
       const { steps, sentence } = pasteSteps({ block, targets, isFiltered: isSet(lines) });
-      setTold(sentence);
       if (steps.length > 0 && (await make(steps))) await lines.reload(lines.filter);
+      setTold(sentence);
     });
   }
 
