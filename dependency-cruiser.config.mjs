@@ -168,6 +168,7 @@ export default {
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
     enhancedResolveOptions: {
+      exportsFields: ['exports'],
       conditionNames: ['import', 'require', 'node', 'default'],
       extensions: ['.ts', '.tsx', '.mjs', '.js', '.json', '.css'],
     },

@@ -7,8 +7,6 @@
 import { invariant } from '#lib/kernel/invariant.ts';
 import {
   type Degrees,
-  type Joules,
-  joules,
   type Metres,
   type NewtonMetres,
   pascals,
@@ -49,22 +47,6 @@ export function windUp({ torque, shaft }: { readonly torque: NewtonMetres; reado
     length: shaft.length,
     shearModulus: STEEL_SHEAR_MODULUS,
   });
-}
-
-/**
- * Energy stored in a wound-up shaft, which comes back when the drive lets go.
- *
- * Formula: U = T·φ/2 = T²·L/(2·G·J)
- *
- * @param torque - Torque in the shaft. [N·m] range 0…1e5
- * @param shaft - Outer and inner diameter and length. [m] range above 0
- * @returns Stored energy. [J]
- * @source Work of a torque that rises in a straight line with wind-up: U = T·φ/2.
- * @assumes Steel with G = 79 GPa, below yield.
- * @example storedEnergy({ torque: newtonMetres(300), shaft: { outer: metres(0.03), inner: metres(0), length: metres(2) } }) // => 14.33
- */
-export function storedEnergy({ torque, shaft }: { readonly torque: NewtonMetres; readonly shaft: RoundShaft }): Joules {
-  return joules((torque * windUp({ torque, shaft }) * (Math.PI / 180)) / 2);
 }
 
 /**

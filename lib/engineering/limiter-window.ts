@@ -71,32 +71,6 @@ export function limiterWindow({
 }
 
 /**
- * Grade of a window: empty is a refusal only where even the lowest starting torque is above never-exceed.
- *
- * Formula: impossible if T_start,low > T_never,high; else open if low ≤ high; else narrow
- *
- * @param window - Ends of the window. [N·m]
- * @param startingLow - Lowest torque needed to start. [N·m] range 0…1e6
- * @param neverExceedHigh - Highest torque that the never-exceed bound may really be. [N·m] range 0…1e6
- * @returns `open`, `narrow` (a warning, to be agreed before hire) or `impossible` (a refusal). [–]
- * @source House design.
- * @assumes Both torques are at the same place.
- * @example gradeWindow({ window: { low: newtonMetres(139), high: newtonMetres(120) }, startingLow: newtonMetres(60), neverExceedHigh: newtonMetres(130) }) // => 'narrow'
- */
-export function gradeWindow({
-  window,
-  startingLow,
-  neverExceedHigh,
-}: {
-  readonly window: LimiterWindow;
-  readonly startingLow: NewtonMetres;
-  readonly neverExceedHigh: NewtonMetres;
-}): WindowGrade {
-  if (startingLow > neverExceedHigh) return 'impossible';
-  return window.low <= window.high ? 'open' : 'narrow';
-}
-
-/**
  * The window referred to where the limiter sits.
  *
  * Formula: low_limiter = low/k_low; high_limiter = high/k_high

@@ -133,25 +133,3 @@ export function needsSecondChain({
 }): boolean {
   return directions === 'one way' && strokes > 1;
 }
-
-/**
- * Reaction at the input of a right-angle head, about the drive's own axis.
- *
- * Formula: T_input = T_valve/k_low
- *
- * @param torqueAtValve - Highest torque about the valve's axis. [N·m] range 0…1e6
- * @param factorLow - Lowest torque factor of the head. [1] range above 0
- * @returns Torque that the drive's handle or support feels besides. [N·m]
- * @source Balance of a gear head: input, output and housing torques are in equilibrium.
- * @assumes The head is the last stage.
- * @example inputReaction({ torqueAtValve: newtonMetres(600), factorLow: ratio(3.4) }) // => 176.5
- */
-export function inputReaction({
-  torqueAtValve,
-  factorLow,
-}: {
-  readonly torqueAtValve: NewtonMetres;
-  readonly factorLow: Ratio;
-}): NewtonMetres {
-  return newtonMetres(torqueAtValve / factorLow);
-}

@@ -34,22 +34,6 @@ export function jointSpeeds({
 }
 
 /**
- * Total speed ripple of a joint as a share of the steady speed.
- *
- * Formula: q = 1/cos α − cos α
- *
- * @param angle - Angle of the joint. [°] range 0…45
- * @returns Fastest less slowest speed over the steady speed. [1]
- * @source R. S. Khurmi & J. K. Gupta, Theory of Machines, ch. 9, Examples 9.4 and 9.5.
- * @assumes One joint.
- * @example jointRipple(degrees(20)) // => 0.1245
- */
-export function jointRipple(angle: Degrees): Ratio {
-  const cosine = Math.cos(angle * RADIAN);
-  return ratio(1 / cosine - cosine);
-}
-
-/**
  * Largest angle for a total ripple.
  *
  * Formula: cos α = (√(q² + 4) − q)/2
@@ -95,19 +79,4 @@ export function jointRatioAt({ angle, rotation }: { readonly angle: Degrees; rea
 export function evenPosition(angle: Degrees): Degrees {
   const alpha = angle * RADIAN;
   return degrees(Math.acos(Math.sqrt((1 - Math.cos(alpha)) / Math.sin(alpha) ** 2)) / RADIAN);
-}
-
-/**
- * Peak of the torque that a joint adds to a steady torque.
- *
- * Formula: T_peak/T = 1/cos α
- *
- * @param angle - Angle of the joint. [°] range 0…45
- * @returns Factor on the torque for the joint's rating. [1]
- * @source Power before and behind the joint is equal at every moment; ratio of speeds as in jointSpeeds.
- * @assumes No loss in the joint.
- * @example jointTorquePeak(degrees(30)) // => 1.155
- */
-export function jointTorquePeak(angle: Degrees): Ratio {
-  return ratio(1 / Math.cos(angle * RADIAN));
 }

@@ -5,9 +5,8 @@
  * Read next: certificate.ts.
  */
 import type { Model } from 'highs';
-import type { Result } from '#lib/kernel/result.ts';
 import { type Bounds, certify, provesEmpty } from './certificate.ts';
-import { holdsModel, infoNumber, withSolver } from './highs-runtime.ts';
+import { holdsModel, infoNumber } from './highs-runtime.ts';
 import type { SparseModel } from './sparse-model.ts';
 
 export type Relaxed =
@@ -24,22 +23,6 @@ export type Relaxed =
   /** Nothing meets the rows within the bounds; verified by a dual ray. */
   | { readonly kind: 'empty'; readonly iterations: number }
   | { readonly kind: 'unknown'; readonly iterations: number };
-
-export async function relax(request: {
-  readonly model: SparseModel;
-  readonly seconds: number;
-}): Promise<Result<{ readonly relaxed: Relaxed; readonly seconds: number }>> {
-  const { model, seconds } = request;
-  return withSolver({
-    model,
-    relax: 'integers dropped',
-    options: { presolve: 'on', time_limit: seconds },
-    work: (solver) => ({
-      relaxed: runRelaxation({ solver, model, bounds: { lower: model.columnLower, upper: model.columnUpper } }),
-      seconds: solver.getRunTime(),
-    }),
-  });
-}
 
 /** Runs the linear program that the solver holds and certifies what comes out. */
 export function runRelaxation(request: {
