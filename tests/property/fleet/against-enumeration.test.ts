@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { checkPlan } from '#lib/checking/check-plan.ts';
+import type { Preference } from '#lib/equipment/choices.ts';
+import { planFleet } from '#lib/fleet/plan-fleet.ts';
+import { enumerateBest } from '#tests/support/enumerate-fleet.ts';
+import { tinyCase } from '#tests/support/fleet-cases.ts';
+
+const CASES = 320;
+const PREFERENCES: readonly Preference[] = ['cost', 'pieces', 'time', 'surest'];
+const BUDGET = { seconds: 30, nodes: 20_000 };
+
+describe('plans of small problems', () => {
+  it(`are the best of all plans there are, by every preference, on ${CASES} random problems with one to three crews`, async () => {
+    let checked = 0;
+    let listed = 0;
+    const crews = new Map<number, number>();
+    for (let seed = 1; seed <= CASES; seed += 1) {
+      const problem = tinyCase(seed);
+      const { best, leaves } = enumerateBest(problem);
+      listed += leaves;
+      crews.set(problem.crews, (crews.get(problem.crews) ?? 0) + 1);
+      for (const preference of PREFERENCES) {
+        const plan = await planFleet({ ...problem, preference, budget: BUDGET });
+        const where = `seed ${seed}, ${preference}`;
+        expect(plan.served, `${where}: valves served`).toBe(best[preference].served);
+        expect(plan.objective, `${where}: objective`).toBeCloseTo(best[preference].primary, 5);
+        expect(plan.cost_minor, `${where}: cost that settles ties`).toBeCloseTo(best[preference].cost, 3);
+        expect(plan.bound, `${where}: bound`).toBeLessThanOrEqual(
+          plan.objective + 1e-6 * Math.max(1, Math.abs(plan.objective)),
+        );
+        expect(plan.proof, where).toBe('proven');
+        expect(checkPlan({ ...problem, plan }), where).toEqual([]);
+        checked += 1;
+      }
+    }
+    console.info(
+      `fleet against enumeration: ${checked} plans of ${CASES} problems checked (crews ${JSON.stringify([...crews])}), ${listed} plans listed`,
+    );
+    expect(checked).toBe(CASES * PREFERENCES.length);
+  });
+});
