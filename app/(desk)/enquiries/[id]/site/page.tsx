@@ -12,7 +12,7 @@ export default async function SitePage({ params }: { readonly params: Promise<{ 
   const { id, version, siteJson, site, log } = enquiry.value;
   return (
     <>
-      <SiteForm key={version} enquiryId={id} version={version} site={{ starts_on: site.startsOn, ...siteJson }} />
+      <SiteForm enquiryId={id} version={version} site={{ starts_on: site.startsOn, ...siteJson }} />
       <details className="panel">
         <summary>Who did what ({log.length})</summary>
         <ul>
