@@ -4,6 +4,7 @@
  * Not here: accessories of one chain (chain-accessories.ts).
  * Read next: chain-accessories.ts.
  */
+
 import type { Site } from '#lib/duty/site.ts';
 import { needsCutOff } from '#lib/engineering/air-supply.ts';
 import { coldShare, packsPerShift } from '#lib/engineering/energy.ts';
@@ -11,8 +12,8 @@ import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { ItemNeed } from '#lib/equipment/choices.ts';
 import type { AirSupply, BatteryStore } from '#lib/equipment/drive.ts';
 import type { AccessoryModel, DriveModel, Model } from '#lib/equipment/model.ts';
+import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { celsius, seconds, wattHours } from '#lib/units/quantity.ts';
-import { KIT_CONSTANTS } from './kit-constants.ts';
 import { fitsPart } from './reactions.ts';
 import { type StockByRole, stockByRole } from './stock-by-role.ts';
 
@@ -83,7 +84,7 @@ function packsNeeded(
   const joules = mine.reduce((sum, { assembly, qty }) => sum + assembly.figures.energyPerVisit * qty, 0);
   const perShift = joules / 3600 / power.efficiency / Math.max(1, at.site.days);
   const cold = coldShare(celsius(at.site.temperature?.low ?? 20));
-  const usable = power.voltage * power.capacity_ah * KIT_CONSTANTS.packShare * cold;
+  const usable = power.voltage * power.capacity_ah * WORKING_CONSTANTS.packShare * cold;
   if (usable <= 0) return power.packsIncluded;
   return packsPerShift({
     energyPerShift: wattHours(perShift),
@@ -105,7 +106,9 @@ function airNeeds(at: DriveWork, power: AirSupply): readonly ItemNeed[] {
     );
   const hose = hoses[0];
   const lengths =
-    hose === undefined ? 0 : Math.ceil(KIT_CONSTANTS.hoseLength / (hose.facts.hoseLength ?? KIT_CONSTANTS.hoseLength));
+    hose === undefined
+      ? 0
+      : Math.ceil(WORKING_CONSTANTS.hoseLength / (hose.facts.hoseLength ?? WORKING_CONSTANTS.hoseLength));
   const filters: AccessoryModel['facts']['kind'] = needsDryAir(at)
     ? 'dry filter-regulator'
     : 'filter-regulator-lubricator';

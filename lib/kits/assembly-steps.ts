@@ -4,13 +4,14 @@
  * Not here: the steps of the duty.
  * Read next: build-assembly.ts.
  */
+
 import { DIRECTIONS, type Direction } from '#lib/duty/duty.ts';
 import type { AssemblyFigures, DirectionSettings, LimiterSetting } from '#lib/equipment/assembly.ts';
+import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { WholeFacts } from '#lib/rules/facts.ts';
 import type { Step, StepInput } from '#lib/units/calculation-step.ts';
 import { type Basis, type Known, known, worstBasis } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
-import { KIT_CONSTANTS } from './kit-constants.ts';
 import { LIMITER_MARGIN } from './limiter-settings.ts';
 
 interface StepsInput {
@@ -203,9 +204,9 @@ function timeStep({ whole }: StepsInput, direction: Direction): Step {
     inputs: [
       asInput('N', 'Turns', whole.duty.turns),
       fixed('n', 'Speed at the valve', whole.core.figures[direction].speed, '1/min', 'The step before'),
-      fixed('Ns', 'Slow turns at both ends', KIT_CONSTANTS.slowTurns, 'turn', PRACTICE),
-      fixed('ns', 'Speed over the slow turns', KIT_CONSTANTS.slowSpeed, '1/min', PRACTICE),
-      fixed('t0', 'Starting', KIT_CONSTANTS.startTime, 's', PRACTICE),
+      fixed('Ns', 'Slow turns at both ends', WORKING_CONSTANTS.slowTurns, 'turn', PRACTICE),
+      fixed('ns', 'Speed over the slow turns', WORKING_CONSTANTS.slowSpeed, '1/min', PRACTICE),
+      fixed('t0', 'Starting', WORKING_CONSTANTS.startTime, 's', PRACTICE),
     ],
     result: result('s', { low, nominal: (low + high) / 2, high }, whole.duty.turns.basis),
     source: 'Kinematics; the shares are common practice, no source.',
@@ -228,8 +229,8 @@ function reactionStep({ whole }: StepsInput): Step {
         'Stall, or the limiter at its ceiling with its error',
       ),
       fixed('a', 'Shortest arm', reaction.arm_m, 'm'),
-      fixed('β', 'Least angle between arm and pull', KIT_CONSTANTS.pullAngle, '°', PRACTICE),
-      fixed('c', 'Shock of a stall', KIT_CONSTANTS.shock, '1', 'Judgement, no source'),
+      fixed('β', 'Least angle between arm and pull', WORKING_CONSTANTS.pullAngle, '°', PRACTICE),
+      fixed('c', 'Shock of a stall', WORKING_CONSTANTS.shock, '1', 'Judgement, no source'),
     ],
     result: result('N', just(reaction.force), 'rule of thumb'),
     source: 'Statics; the shock factor is judgement, no source.',
@@ -246,7 +247,7 @@ function energyStep({ whole, figures }: StepsInput): Step {
       asInput('N', 'Turns', duty.turns),
       asInput('T_start', 'Starting torque, opening', duty.opening.starting),
       asInput('T_run', 'Running torque, opening', duty.opening.running),
-      fixed('Ns', 'Turns over which the torque falls', KIT_CONSTANTS.startingTurns, 'turn', PRACTICE),
+      fixed('Ns', 'Turns over which the torque falls', WORKING_CONSTANTS.startingTurns, 'turn', PRACTICE),
       fixed('strokes', 'Strokes of a visit', duty.strokes, '1'),
     ],
     result: result('J', just(figures.energyPerVisit), duty.opening.running.basis),

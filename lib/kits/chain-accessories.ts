@@ -4,10 +4,11 @@
  * Not here: what a crew carries besides (accessories.ts).
  * Read next: accessories.ts.
  */
+
 import type { AccessoryModel } from '#lib/equipment/model.ts';
+import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { GUIDED_FROM_M, WORKING_HEIGHT_M } from '#lib/rules/buried.ts';
 import type { Core, LineFacts } from '#lib/rules/facts.ts';
-import { KIT_CONSTANTS } from './kit-constants.ts';
 import { fitsPart } from './reactions.ts';
 import type { Grip } from './search-class.ts';
 import type { StockByRole } from './stock-by-role.ts';
@@ -21,7 +22,7 @@ export function coreAccessories(at: {
   readonly core: Core;
 }): readonly string[] {
   const { drive, head } = at.core;
-  if (at.facts.place.faces === 'up' || drive.mass + head.mass <= KIT_CONSTANTS.hangingMass) return [];
+  if (at.facts.place.faces === 'up' || drive.mass + head.mass <= WORKING_CONSTANTS.hangingMass) return [];
   const sling = firstFitting(at.stock, 'sling support', drive.number);
   return sling === null ? [] : [sling.number];
 }

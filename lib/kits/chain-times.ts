@@ -4,11 +4,13 @@
  * Not here: moving and access, which belong to the line.
  * Read next: families.ts.
  */
+
 import type { AdapterModel, ExtensionModel, OptionModel } from '#lib/equipment/model.ts';
+import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { Core, LineFacts } from '#lib/rules/facts.ts';
 import { type Seconds, seconds } from '#lib/units/quantity.ts';
 import { visitStrokeTime } from './core-figures.ts';
-import { KIT_CONSTANTS, wholeSeconds } from './kit-constants.ts';
+import { wholeSeconds } from './kit-constants.ts';
 import type { Reaction } from './reactions.ts';
 
 export function strokesTime({ facts, core }: { readonly facts: LineFacts; readonly core: Core }): Seconds {
@@ -18,7 +20,7 @@ export function strokesTime({ facts, core }: { readonly facts: LineFacts; readon
 
 /** Putting drive, head and limiter on the valve. */
 export function mountTime(core: Core): Seconds {
-  return wholeSeconds(KIT_CONSTANTS.mountTime + (core.limiter?.facts.setUpTime ?? 0));
+  return wholeSeconds(WORKING_CONSTANTS.mountTime + (core.limiter?.facts.setUpTime ?? 0));
 }
 
 export function counterTime(counter: OptionModel | null): Seconds {
@@ -36,11 +38,11 @@ export function gripTime({
   readonly elements: readonly { readonly adapter: AdapterModel; readonly extensions: readonly ExtensionModel[] }[];
 }): Seconds {
   const times = elements.map(
-    ({ adapter, extensions }) => adapter.facts.fittingTime + extensions.length * KIT_CONSTANTS.extensionTime,
+    ({ adapter, extensions }) => adapter.facts.fittingTime + extensions.length * WORKING_CONSTANTS.extensionTime,
   );
   return wholeSeconds(Math.max(0, ...times));
 }
 
 export function reactionTime({ restraint, secondChain }: Reaction): Seconds {
-  return wholeSeconds(restraint.facts.setUpTime + (secondChain === null ? 0 : KIT_CONSTANTS.secondChainTime));
+  return wholeSeconds(restraint.facts.setUpTime + (secondChain === null ? 0 : WORKING_CONSTANTS.secondChainTime));
 }

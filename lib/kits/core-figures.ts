@@ -4,6 +4,7 @@
  * Not here: adapters, restraints and whether any rule objects.
  * Read next: supply-share.ts, search-class.ts.
  */
+
 import type { Direction, DirectionDuty } from '#lib/duty/duty.ts';
 import { chainFactor } from '#lib/engineering/chain-torque.ts';
 import { timeWithRests } from '#lib/engineering/duty-cycle.ts';
@@ -11,6 +12,7 @@ import { breakawayWork } from '#lib/engineering/energy.ts';
 import { highestTorque } from '#lib/engineering/reaction.ts';
 import { strokeTime } from '#lib/engineering/stroke-time.ts';
 import { scaleGear, speedAtTorque } from '#lib/engineering/torque-speed.ts';
+import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import type { ChainLimiter, CoreDirection, CoreFigures, LineFacts } from '#lib/rules/facts.ts';
 import type { Range } from '#lib/units/known-value.ts';
@@ -26,12 +28,8 @@ import {
   type Turns,
 } from '#lib/units/quantity.ts';
 import type { Frame } from './frames.ts';
-import { KIT_CONSTANTS } from './kit-constants.ts';
 import { allowedSetting, ceilingOf, LIMITER_MARGIN, limiterSettings } from './limiter-settings.ts';
 import { type SupplyShare, supplyShare } from './supply-share.ts';
-
-/** Speed below which a stroke is not worth counting; keeps times finite for chains that other rules refuse. */
-const CRAWL = perMinute(0.2);
 
 export interface CoreInput {
   readonly facts: LineFacts;
@@ -157,7 +155,7 @@ function directionFigures(way: WayInput): CoreDirection {
   const { duty, factor, supply, stallAtValve, limiter } = way;
   const gear = way.input.frame.drive.facts.gears[way.input.gearIndex];
   invariant(gear !== undefined, 'A core has a gear.');
-  const start = gear.stallTorque * KIT_CONSTANTS.startShare * supply.torque * factor.low;
+  const start = gear.stallTorque * WORKING_CONSTANTS.startShare * supply.torque * factor.low;
   const wanted = Math.min(duty.starting.high, duty.starting.nominal * LIMITER_MARGIN);
   const speeds = speedsOf(way);
   const times = strokeTimes({ facts: way.input.facts, ...speeds });
@@ -218,7 +216,10 @@ function speedsOf(way: WayInput): { readonly fastest: RevolutionsPerMinute; read
 }
 
 export function isStiff(facts: LineFacts): boolean {
-  return facts.line.state.condition?.value === 'stiff' || (facts.line.state.lastOperated?.value ?? 0) > 5;
+  return (
+    facts.line.state.condition?.value === 'stiff' ||
+    (facts.line.state.lastOperated?.value ?? 0) > WORKING_CONSTANTS.stiffAfterYears
+  );
 }
 
 function strokeTimes(at: {
@@ -229,14 +230,14 @@ function strokeTimes(at: {
   const time = (turns: Turns, speed: number, toAndFro: number): Seconds =>
     strokeTime({
       turns,
-      speed: perMinute(Math.max(CRAWL, speed)),
-      slowTurns: KIT_CONSTANTS.slowTurns,
-      slowSpeed: KIT_CONSTANTS.slowSpeed,
-      startTime: KIT_CONSTANTS.startTime,
+      speed: perMinute(Math.max(WORKING_CONSTANTS.crawl, speed)),
+      slowTurns: WORKING_CONSTANTS.slowTurns,
+      slowSpeed: WORKING_CONSTANTS.slowSpeed,
+      startTime: WORKING_CONSTANTS.startTime,
       toAndFro: ratio(toAndFro),
     });
   const { turns } = at.facts.duty;
-  const stiff = isStiff(at.facts) ? KIT_CONSTANTS.toAndFro : 1;
+  const stiff = isStiff(at.facts) ? WORKING_CONSTANTS.toAndFro : 1;
   const low = time(turns.low, at.fastest, 1);
   return { low, high: seconds(Math.max(low, time(turns.high, at.speed, stiff))) };
 }
@@ -248,10 +249,10 @@ function visitEnergy(facts: LineFacts): CoreFigures['energyPerVisit'] {
       starting: way.starting.high,
       running: way.running.high,
       turns: turns.high,
-      startingTurns: KIT_CONSTANTS.startingTurns,
+      startingTurns: WORKING_CONSTANTS.startingTurns,
     });
   const { both, odd } = strokesEachWay(strokes);
-  const stiff = isStiff(facts) ? KIT_CONSTANTS.toAndFro : 1;
+  const stiff = isStiff(facts) ? WORKING_CONSTANTS.toAndFro : 1;
   return joules(stiff * (both * (work(opening) + work(closing)) + odd * Math.max(work(opening), work(closing))));
 }
 
@@ -261,7 +262,7 @@ function runTime(at: {
   readonly closing: CoreDirection;
 }): Seconds {
   const { turns, strokes } = at.facts.duty;
-  const one = (way: CoreDirection): number => (turns.nominal * 60) / Math.max(CRAWL, way.speed);
+  const one = (way: CoreDirection): number => (turns.nominal * 60) / Math.max(WORKING_CONSTANTS.crawl, way.speed);
   const { both, odd } = strokesEachWay(strokes);
   return seconds(both * (one(at.opening) + one(at.closing)) + odd * Math.max(one(at.opening), one(at.closing)));
 }

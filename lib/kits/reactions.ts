@@ -4,11 +4,12 @@
  * Not here: whether the anchor is there (rules).
  * Read next: search-class.ts.
  */
+
 import { forceWithShock, needsSecondChain, reactionForce, sideLoad } from '#lib/engineering/reaction.ts';
 import type { AccessoryModel, RestraintModel } from '#lib/equipment/model.ts';
+import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { CoreView, LineFacts, ReactionFigures } from '#lib/rules/facts.ts';
 import { metres, newtons } from '#lib/units/quantity.ts';
-import { KIT_CONSTANTS } from './kit-constants.ts';
 import type { StockByRole } from './stock-by-role.ts';
 
 export interface Reaction {
@@ -49,8 +50,8 @@ export function reactionFigures({
   const pull = reactionForce({
     torque: core.figures.highestAtValve,
     arm: metres(single ? arm_m : 2 * arm_m),
-    pullAngle: KIT_CONSTANTS.pullAngle,
+    pullAngle: WORKING_CONSTANTS.pullAngle,
   });
-  const force = forceWithShock({ force: pull, shock: KIT_CONSTANTS.shock });
+  const force = forceWithShock({ force: pull, shock: WORKING_CONSTANTS.shock });
   return { arm_m, force: newtons(force), sideLoad: sideLoad({ force, anchoring: restraint.facts.sideLoad }) };
 }

@@ -4,13 +4,15 @@
  * Not here: the drive's curve (engineering/torque-speed.ts).
  * Read next: core-figures.ts.
  */
+
 import type { Site } from '#lib/duty/site.ts';
 import { airMotorFactors, pressureAtTool } from '#lib/engineering/air-supply.ts';
 import { altitudeShare, heatShare } from '#lib/engineering/petrol-derating.ts';
 import type { AirSupply } from '#lib/equipment/drive.ts';
 import type { DriveModel } from '#lib/equipment/model.ts';
+import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { type Ratio, ratio } from '#lib/units/quantity.ts';
-import { KIT_CONSTANTS, share } from './kit-constants.ts';
+import { share } from './kit-constants.ts';
 
 export interface SupplyShare {
   readonly torque: Ratio;
@@ -40,14 +42,14 @@ function airShare({ power, site }: { readonly power: AirSupply; readonly site: S
   if (site.airPressure === undefined) return FULL;
   const atTool = pressureAtTool({
     supplyPressure: site.airPressure.low,
-    length: KIT_CONSTANTS.hoseLength,
+    length: WORKING_CONSTANTS.hoseLength,
     bore: power.hoseBore,
-    couplings: KIT_CONSTANTS.hoseCouplings,
+    couplings: WORKING_CONSTANTS.hoseCouplings,
     freeAir: power.consumption,
   });
   const rated = airMotorFactors(power.ratedPressure);
   const real = airMotorFactors(atTool);
   const pressure = atTool / power.ratedPressure;
-  if (rated === null || real === null) return { torque: ratio(0.3), speed: ratio(0.5), pressure };
+  if (rated === null || real === null) return { ...WORKING_CONSTANTS.starvedAir, pressure };
   return { torque: share(real.torque / rated.torque), speed: share(real.speed / rated.speed), pressure };
 }

@@ -4,9 +4,10 @@
  * Not here: what the valve must never see (duty).
  * Read next: resolve-parts.ts.
  */
+
 import type { AdapterModel, ExtensionModel, HeadModel, RestraintModel } from '#lib/equipment/model.ts';
+import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { type NewtonMetres, newtonMetres } from '#lib/units/quantity.ts';
-import { KIT_CONSTANTS } from './kit-constants.ts';
 
 export function torqueCap(chain: {
   readonly head: HeadModel;
@@ -20,6 +21,6 @@ export function torqueCap(chain: {
 /** Torque at which the pull, shock included, reaches the force rating: reactions.ts turned round. */
 function restraintCap({ facts }: RestraintModel): number {
   const arms = facts.sideLoad === 'single anchor' ? 1 : 2;
-  const square = Math.sin((KIT_CONSTANTS.pullAngle * Math.PI) / 180);
-  return (facts.forceRating * arms * facts.arm.low * square) / KIT_CONSTANTS.shock;
+  const square = Math.sin((WORKING_CONSTANTS.pullAngle * Math.PI) / 180);
+  return (facts.forceRating * arms * facts.arm.low * square) / WORKING_CONSTANTS.shock;
 }
