@@ -20,6 +20,7 @@ import type {
   RestraintModel,
   Role,
 } from '#lib/equipment/model.ts';
+import { newtonMetres } from '#lib/units/quantity.ts';
 import { type Discrepancy, told } from './discrepancy.ts';
 
 export interface AssemblyFacts {
@@ -157,13 +158,13 @@ function limiterOf(chain: {
   }
   const { lowest, highest, error, overshoot, step, bothDirections, sits } = option.facts;
   if (lowest === undefined || highest === undefined || error === undefined) return null;
-  if (overshoot === undefined || step === undefined) return null;
+  if (step === undefined) return null;
   const factor = sits === 'after head' ? { low: 1, high: 1 } : chain.factor;
   return {
     lowest,
     highest,
     error,
-    overshoot,
+    overshoot: overshoot ?? newtonMetres(0),
     step,
     bothDirections: bothDirections ?? false,
     number: option.number,

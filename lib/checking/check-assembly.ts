@@ -1,11 +1,12 @@
 /*
- * Checks a finished assembly: its chain, grip, place and settings, each re-derived from models, duty and site.
+ * Checks a finished assembly: its chain, grip, place, settings and figures, each re-derived from models, duty and site.
  * Invariant: an empty answer means that nothing was found wrong; nothing of the search is asked.
  * Not here: plans (check-plan.ts).
- * Read next: chain.ts, check-settings.ts.
+ * Read next: chain.ts, check-figures.ts.
  */
 import { type AssemblyFacts, putTogether } from './chain.ts';
 import { checkChain } from './check-chain.ts';
+import { checkFigures } from './check-figures.ts';
 import { checkGrip } from './check-grip.ts';
 import { checkPlace } from './check-place.ts';
 import { checkSettings } from './check-settings.ts';
@@ -15,5 +16,12 @@ export function checkAssembly(facts: AssemblyFacts): readonly Discrepancy[] {
   const { chain, missing } = putTogether(facts);
   if (chain === null) return missing;
   const subject = { ...facts, chain };
-  return [...missing, ...checkChain(subject), ...checkGrip(subject), ...checkPlace(subject), ...checkSettings(subject)];
+  return [
+    ...missing,
+    ...checkChain(subject),
+    ...checkGrip(subject),
+    ...checkPlace(subject),
+    ...checkSettings(subject),
+    ...checkFigures(subject),
+  ];
 }

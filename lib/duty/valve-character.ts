@@ -7,6 +7,7 @@
 import { type Fact, fact } from '#lib/units/known-value.ts';
 import type { DrivenBy, ScheduleLine, StemKind, ValveType } from './schedule-line.ts';
 import type { Site } from './site.ts';
+import { yearsAgo, yearsIdle } from './years-idle.ts';
 
 export type Family = 'gate' | 'globe' | 'squeeze' | 'penstock' | 'quarter turn' | 'keyed';
 
@@ -61,7 +62,7 @@ export function characterise({ line, site }: { readonly line: ScheduleLine; read
     drivenBy,
     stemKind,
     age: yearsAgo(line.state.age, site),
-    idle: yearsAgo(line.state.lastOperated, site),
+    idle: yearsIdle({ line, site }),
   };
 }
 
@@ -169,11 +170,4 @@ function guessStem({
     'rising through the wheel',
     'gates, penstocks and clamping valves in plants usually lift their stem through the wheel',
   );
-}
-
-function yearsAgo(given: Fact<number> | undefined, site: Site): number | null {
-  if (given === undefined || !Number.isFinite(given.value) || given.value < 0) return null;
-  if (given.value < 1800) return given.value <= 300 ? given.value : null;
-  const thisYear = Number(site.startsOn.slice(0, 4));
-  return Number.isFinite(thisYear) ? Math.max(0, thisYear - given.value) : null;
 }

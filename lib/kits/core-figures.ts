@@ -6,6 +6,7 @@
  */
 
 import type { Direction, DirectionDuty } from '#lib/duty/duty.ts';
+import { yearsIdle } from '#lib/duty/years-idle.ts';
 import { chainFactor } from '#lib/engineering/chain-torque.ts';
 import { timeWithRests } from '#lib/engineering/duty-cycle.ts';
 import { breakawayWork } from '#lib/engineering/energy.ts';
@@ -216,10 +217,7 @@ function speedsOf(way: WayInput): { readonly fastest: RevolutionsPerMinute; read
 }
 
 export function isStiff(facts: LineFacts): boolean {
-  return (
-    facts.line.state.condition?.value === 'stiff' ||
-    (facts.line.state.lastOperated?.value ?? 0) > WORKING_CONSTANTS.stiffAfterYears
-  );
+  return facts.line.state.condition?.value === 'stiff' || (yearsIdle(facts) ?? 0) > WORKING_CONSTANTS.stiffAfterYears;
 }
 
 function strokeTimes(at: {

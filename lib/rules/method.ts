@@ -4,6 +4,8 @@
  * Not here: counting turns (counting.ts).
  * Read next: counting.ts.
  */
+import { yearsIdle } from '#lib/duty/years-idle.ts';
+import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { LineFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, said, stated } from './sample-facts.ts';
@@ -108,12 +110,19 @@ export const METHOD_RULES: readonly Rule[] = [
     severity: 'note',
     source: PRACTICE,
     speaksOf: ['condition', 'last_operated'],
-    speaks: ({ line }) => line.state.condition?.value === 'stiff' || (line.state.lastOperated?.value ?? 0) > 5,
+    speaks: ({ line, site }) =>
+      line.state.condition?.value === 'stiff' || (yearsIdle({ line, site }) ?? 0) > WORKING_CONSTANTS.stiffAfterYears,
     sentence: ({ line }) =>
       `${line.tag} is or may be stiff: a few turns on, half back, and again; the time planned allows for it. Do not force it.`,
     examples: () => [
       { name: 'stiff', facts: lineFacts({ line: { state: { condition: said('stiff') } } }), speaks: true },
       { name: 'not moved for years', facts: lineFacts({ line: { state: { lastOperated: said(12) } } }), speaks: true },
+      { name: 'last moved in 2019', facts: lineFacts({ line: { state: { lastOperated: said(2019) } } }), speaks: true },
+      {
+        name: 'last moved in 2029',
+        facts: lineFacts({ line: { state: { lastOperated: said(2029) } } }),
+        speaks: false,
+      },
       { name: 'free', facts: lineFacts({ line: { state: { condition: said('free') } } }), speaks: false },
     ],
   },
