@@ -1,3 +1,4 @@
+import { chainNumbers } from '#lib/equipment/part-numbers.ts';
 import type { LineDetail } from '#lib/services/open-line.ts';
 
 /** Names of an assembly's parts in the order of the torque, with the drive's gear. */
@@ -6,12 +7,7 @@ export function assemblyNames(
   names: Readonly<Record<string, string>>,
 ): readonly string[] {
   const name = (number: string) => names[number] ?? number;
-  return [
-    parts.gear > 1 ? `${name(parts.drive)}, gear ${parts.gear}` : name(parts.drive),
-    name(parts.head),
-    ...parts.extensions.map(name),
-    ...parts.adapters.map(name),
-    name(parts.restraint),
-    ...parts.options.map(name),
-  ];
+  return chainNumbers({ parts }).map((number) =>
+    number === parts.drive && parts.gear > 1 ? `${name(number)}, gear ${parts.gear}` : name(number),
+  );
 }

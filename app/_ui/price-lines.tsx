@@ -4,10 +4,11 @@ import { PlanWide } from './plan-wide.tsx';
 import { moneyIn } from './plan-words.ts';
 
 type Price = NonNullable<PlanView['price']>;
+type Money = (amount: number) => string;
 
 /** Every priced line with how it came about, tax by category, totals. */
 export function PriceLines({ price }: { readonly price: Price }) {
-  const money = (amount: number) => moneyIn(price.currency, amount);
+  const money: Money = (amount) => moneyIn(price.currency, amount);
   return (
     <PlanWide label="Price">
       <table className={styles.table}>
@@ -15,66 +16,82 @@ export function PriceLines({ price }: { readonly price: Price }) {
           {price.days} {price.days === 1 ? 'day' : 'days'} of hire. Each line is rounded; tax is worked out once for
           each category.
         </caption>
-        <thead>
-          <tr>
-            <th scope="col" className={styles.number}>
-              Quantity
-            </th>
-            <th scope="col">What</th>
-            <th scope="col">How it came about</th>
-            <th scope="col">Tax</th>
-            <th scope="col" className={styles.number}>
-              Each
-            </th>
-            <th scope="col" className={styles.number}>
-              Net
-            </th>
-          </tr>
-        </thead>
+        <PriceHead />
         <tbody>
           {price.lines.map((line, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: two lines may say the same, and their order is the price's own
-            <tr key={`${line.kind} ${line.number} ${index}`}>
-              <td className={styles.number}>{line.quantity}</td>
-              <th scope="row">
-                {line.name}
-                <br />
-                <span className={styles.soft}>
-                  {line.kind}
-                  {line.number === '' ? '' : ` · ${line.number}`}
-                </span>
-              </th>
-              <td className={styles.sentence}>
-                {line.sentence}
-                {line.purchase_after_days === null ? null : (
-                  <>
-                    <br />
-                    <span className={styles.soft}>
-                      Buying would have been cheaper after {line.purchase_after_days} days.
-                    </span>
-                  </>
-                )}
-              </td>
-              <td>{line.tax}</td>
-              <td className={styles.number}>{money(line.unit_minor)}</td>
-              <td className={styles.number}>{money(line.net_minor)}</td>
-            </tr>
+            <PriceLine key={`${line.kind} ${line.number} ${index}`} line={line} money={money} />
           ))}
         </tbody>
-        <tfoot>
-          <Total words="Net" amount={money(price.net_minor)} />
-          {price.taxes.map((tax) => (
-            <Total
-              key={tax.code}
-              words={`${tax.name} (${tax.code}), ${tax.percent} % of ${money(tax.taxable_minor)}${tax.reason === undefined ? '' : `: ${tax.reason}`}`}
-              amount={money(tax.tax_minor)}
-            />
-          ))}
-          <Total words="Price with tax" amount={money(price.gross_minor)} />
-          {price.deposit_minor > 0 ? <Total words="Deposit" amount={money(price.deposit_minor)} /> : null}
-        </tfoot>
+        <PriceTotals price={price} money={money} />
       </table>
     </PlanWide>
+  );
+}
+
+function PriceHead() {
+  return (
+    <thead>
+      <tr>
+        <th scope="col" className={styles.number}>
+          Quantity
+        </th>
+        <th scope="col">What</th>
+        <th scope="col">How it came about</th>
+        <th scope="col">Tax</th>
+        <th scope="col" className={styles.number}>
+          Each
+        </th>
+        <th scope="col" className={styles.number}>
+          Net
+        </th>
+      </tr>
+    </thead>
+  );
+}
+
+function PriceLine({ line, money }: { readonly line: Price['lines'][number]; readonly money: Money }) {
+  return (
+    <tr>
+      <td className={styles.number}>{line.quantity}</td>
+      <th scope="row">
+        {line.name}
+        <br />
+        <span className={styles.soft}>
+          {line.kind}
+          {line.number === '' ? '' : ` · ${line.number}`}
+        </span>
+      </th>
+      <td className={styles.sentence}>
+        {line.sentence}
+        {line.purchase_after_days === null ? null : (
+          <>
+            <br />
+            <span className={styles.soft}>Buying would have been cheaper after {line.purchase_after_days} days.</span>
+          </>
+        )}
+      </td>
+      <td>{line.tax}</td>
+      <td className={styles.number}>{money(line.unit_minor)}</td>
+      <td className={styles.number}>{money(line.net_minor)}</td>
+    </tr>
+  );
+}
+
+function PriceTotals({ price, money }: { readonly price: Price; readonly money: Money }) {
+  return (
+    <tfoot>
+      <Total words="Net" amount={money(price.net_minor)} />
+      {price.taxes.map((tax) => (
+        <Total
+          key={tax.code}
+          words={`${tax.name} (${tax.code}), ${tax.percent} % of ${money(tax.taxable_minor)}${tax.reason === undefined ? '' : `: ${tax.reason}`}`}
+          amount={money(tax.tax_minor)}
+        />
+      ))}
+      <Total words="Price with tax" amount={money(price.gross_minor)} />
+      {price.deposit_minor > 0 ? <Total words="Deposit" amount={money(price.deposit_minor)} /> : null}
+    </tfoot>
   );
 }
 

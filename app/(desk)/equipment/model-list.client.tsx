@@ -60,41 +60,39 @@ export function ModelList({ groups }: { readonly groups: readonly ModelGroup[] }
       </search>
       {shown.length === 0 ? <p className={styles.soft}>No model holds all these words.</p> : null}
       {shown.map((group) => (
-        <section key={group.role} className={styles.panel} aria-labelledby={`role-${group.role}`}>
-          <h2 id={`role-${group.role}`}>{group.heading}</h2>
-          <PlanWide label={`Table of ${group.heading.toLowerCase()}`}>
-            <table className={styles.table}>
-              <thead>
-                <tr>
-                  <th scope="col">Model</th>
-                  <th scope="col" className={styles.number}>
-                    Mass
-                  </th>
-                  <th scope="col" className={styles.number}>
-                    Day
-                  </th>
-                  <th scope="col" className={styles.number}>
-                    Week
-                  </th>
-                  <th scope="col" className={styles.number}>
-                    Four weeks
-                  </th>
-                  <th scope="col" className={styles.number}>
-                    Free today
-                  </th>
-                  <th scope="col">Facts</th>
-                </tr>
-              </thead>
-              <tbody>
-                {group.models.map((model) => (
-                  <ModelView key={model.number} model={model} />
-                ))}
-              </tbody>
-            </table>
-          </PlanWide>
-        </section>
+        <GroupView key={group.role} group={group} />
       ))}
     </>
+  );
+}
+
+const FIGURES = ['Mass', 'Day', 'Week', 'Four weeks', 'Free today'];
+
+function GroupView({ group }: { readonly group: ModelGroup }) {
+  return (
+    <section className={styles.panel} aria-labelledby={`role-${group.role}`}>
+      <h2 id={`role-${group.role}`}>{group.heading}</h2>
+      <PlanWide label={`Table of ${group.heading.toLowerCase()}`}>
+        <table className={styles.table}>
+          <thead>
+            <tr>
+              <th scope="col">Model</th>
+              {FIGURES.map((figure) => (
+                <th scope="col" className={styles.number} key={figure}>
+                  {figure}
+                </th>
+              ))}
+              <th scope="col">Facts</th>
+            </tr>
+          </thead>
+          <tbody>
+            {group.models.map((model) => (
+              <ModelView key={model.number} model={model} />
+            ))}
+          </tbody>
+        </table>
+      </PlanWide>
+    </section>
   );
 }
 

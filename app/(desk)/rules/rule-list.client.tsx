@@ -50,41 +50,51 @@ export function RuleList({ rules }: { readonly rules: readonly RuleRow[] }) {
       </search>
       {shown.length === 0 ? <p className={styles.soft}>No rule holds all these words.</p> : null}
       {topics.map((topic) => (
-        <section key={topic} className={styles.panel} aria-label={topic}>
-          <h2>{topic.charAt(0).toUpperCase() + topic.slice(1)}</h2>
-          <PlanWide label={`Rules: ${topic}`}>
-            <table className={styles.table}>
-              <thead>
-                <tr>
-                  <th scope="col">Severity</th>
-                  <th scope="col">Rule</th>
-                  <th scope="col">Looks at</th>
-                  <th scope="col">Source</th>
-                </tr>
-              </thead>
-              <tbody>
-                {shown
-                  .filter((rule) => rule.topic === topic)
-                  .map((rule) => (
-                    <tr key={rule.id} id={rule.id}>
-                      <td>
-                        <span className={styles[rule.severity]}>{rule.severity}</span>
-                      </td>
-                      <th scope="row" className={styles.sentence}>
-                        {rule.title}
-                        <br />
-                        <span className={styles.soft}>{rule.id}</span>
-                      </th>
-                      <td>{rule.about}</td>
-                      <td className={styles.sentence}>{rule.source}</td>
-                    </tr>
-                  ))}
-              </tbody>
-            </table>
-          </PlanWide>
-        </section>
+        <TopicView key={topic} topic={topic} rules={shown.filter((rule) => rule.topic === topic)} />
       ))}
     </>
+  );
+}
+
+function TopicView({ topic, rules }: { readonly topic: string; readonly rules: readonly RuleRow[] }) {
+  return (
+    <section className={styles.panel} aria-label={topic}>
+      <h2>{topic.charAt(0).toUpperCase() + topic.slice(1)}</h2>
+      <PlanWide label={`Rules: ${topic}`}>
+        <table className={styles.table}>
+          <thead>
+            <tr>
+              <th scope="col">Severity</th>
+              <th scope="col">Rule</th>
+              <th scope="col">Looks at</th>
+              <th scope="col">Source</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rules.map((rule) => (
+              <RuleView key={rule.id} rule={rule} />
+            ))}
+          </tbody>
+        </table>
+      </PlanWide>
+    </section>
+  );
+}
+
+function RuleView({ rule }: { readonly rule: RuleRow }) {
+  return (
+    <tr id={rule.id}>
+      <td>
+        <span className={styles[rule.severity]}>{rule.severity}</span>
+      </td>
+      <th scope="row" className={styles.sentence}>
+        {rule.title}
+        <br />
+        <span className={styles.soft}>{rule.id}</span>
+      </th>
+      <td>{rule.about}</td>
+      <td className={styles.sentence}>{rule.source}</td>
+    </tr>
   );
 }
 

@@ -52,60 +52,16 @@ export function PlanPreferences({ enquiryId, version, shown, rows }: Preferences
           <caption>
             As many valves as can be served come first in every plan; then the preference; cost settles what is equal.
           </caption>
-          <thead>
-            <tr>
-              <th scope="col">Preference</th>
-              <th scope="col" className={styles.number}>
-                Valves served
-              </th>
-              <th scope="col" className={styles.number}>
-                Equipment and time
-              </th>
-              <th scope="col" className={styles.number}>
-                Price with tax
-              </th>
-              <th scope="col" className={styles.number}>
-                Crew hours
-              </th>
-              <th scope="col" className={styles.number}>
-                Mass
-              </th>
-              <th scope="col" className={styles.number}>
-                Pieces
-              </th>
-              <th scope="col">Could be better by</th>
-              <th scope="col">Proof</th>
-            </tr>
-          </thead>
+          <PreferenceHead />
           <tbody>
             {rows.map((row) => (
-              <tr key={row.preference} aria-current={row.preference === shown}>
-                <th scope="row">
-                  {row.name}
-                  <br />
-                  {row.preference === shown ? (
-                    <span className={styles.soft}>✓ shown and quoted</span>
-                  ) : (
-                    <button
-                      type="button"
-                      className={styles.small}
-                      disabled={busy}
-                      aria-label={`Use the plan: ${row.name}`}
-                      onClick={() => choose(row.preference)}
-                    >
-                      Use this plan
-                    </button>
-                  )}
-                </th>
-                <td className={styles.number}>{row.served}</td>
-                <td className={styles.number}>{row.cost}</td>
-                <td className={styles.number}>{row.price}</td>
-                <td className={styles.number}>{row.hours}</td>
-                <td className={styles.number}>{row.mass}</td>
-                <td className={styles.number}>{row.pieces}</td>
-                <td>{row.gap}</td>
-                <td className={styles.sentence}>{row.proof}</td>
-              </tr>
+              <PreferenceView
+                key={row.preference}
+                row={row}
+                isShown={row.preference === shown}
+                isBusy={busy}
+                onChoose={choose}
+              />
             ))}
           </tbody>
         </table>
@@ -116,5 +72,64 @@ export function PlanPreferences({ enquiryId, version, shown, rows }: Preferences
         </p>
       )}
     </>
+  );
+}
+
+const FIGURES = ['Valves served', 'Equipment and time', 'Price with tax', 'Crew hours', 'Mass', 'Pieces'];
+
+function PreferenceHead() {
+  return (
+    <thead>
+      <tr>
+        <th scope="col">Preference</th>
+        {FIGURES.map((figure) => (
+          <th scope="col" className={styles.number} key={figure}>
+            {figure}
+          </th>
+        ))}
+        <th scope="col">Could be better by</th>
+        <th scope="col">Proof</th>
+      </tr>
+    </thead>
+  );
+}
+
+interface PreferenceViewProps {
+  readonly row: PreferenceRow;
+  readonly isShown: boolean;
+  readonly isBusy: boolean;
+  readonly onChoose: (preference: PlanSummary['preference']) => Promise<void>;
+}
+
+/** One plan; the one that is shown says so where the others offer to be. */
+function PreferenceView({ row, isShown, isBusy, onChoose }: PreferenceViewProps) {
+  return (
+    <tr aria-current={isShown}>
+      <th scope="row">
+        {row.name}
+        <br />
+        {isShown ? (
+          <span className={styles.soft}>✓ shown and quoted</span>
+        ) : (
+          <button
+            type="button"
+            className={styles.small}
+            disabled={isBusy}
+            aria-label={`Use the plan: ${row.name}`}
+            onClick={() => onChoose(row.preference)}
+          >
+            Use this plan
+          </button>
+        )}
+      </th>
+      <td className={styles.number}>{row.served}</td>
+      <td className={styles.number}>{row.cost}</td>
+      <td className={styles.number}>{row.price}</td>
+      <td className={styles.number}>{row.hours}</td>
+      <td className={styles.number}>{row.mass}</td>
+      <td className={styles.number}>{row.pieces}</td>
+      <td>{row.gap}</td>
+      <td className={styles.sentence}>{row.proof}</td>
+    </tr>
   );
 }

@@ -32,6 +32,7 @@ type Outcome = NonNullable<EnquiryView['files'][number]['outcome']>;
 
 const SHOWN = 200;
 
+/** What became of the rows of one list: the counts, then what was set aside and what is to settle. */
 export function Outcome({ outcome }: { readonly outcome: Outcome }) {
   const { counts, setAside, problems } = outcome;
   return (
@@ -40,71 +41,83 @@ export function Outcome({ outcome }: { readonly outcome: Outcome }) {
         {counts.rows} rows: {counts.lines} lines, {counts.setAside} set aside, {counts.refused} refused, {counts.blank}{' '}
         blank.
       </p>
-      {setAside.length > 0 && (
-        <details>
-          <summary>Rows set aside ({setAside.length})</summary>
-          <div className="wide">
-            <table>
-              <thead>
-                <tr>
-                  <th className="number">Row</th>
-                  <th>Tag</th>
-                  <th>Why</th>
-                </tr>
-              </thead>
-              <tbody>
-                {setAside.slice(0, SHOWN).map((row) => (
-                  <tr key={row.row}>
-                    <td className="number">{row.row}</td>
-                    <td>{row.tag}</td>
-                    <td>{row.reason}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
-        </details>
-      )}
-      {problems.length > 0 && (
-        <details>
-          <summary>Problems and notes ({problems.length})</summary>
-          <div className="wide">
-            <table>
-              <thead>
-                <tr>
-                  <th className="number">Row</th>
-                  <th>Column</th>
-                  <th>Kind</th>
-                  <th>What</th>
-                  <th>What to do</th>
-                </tr>
-              </thead>
-              <tbody>
-                {problems.slice(0, SHOWN).map((problem) => (
-                  <tr key={`${problem.row} ${problem.column} ${problem.code}`}>
-                    <td className="number">{problem.row}</td>
-                    <td>{problem.column}</td>
-                    <td>
-                      <span
-                        className={`mark ${problem.severity === 'refused' ? 'refusal' : problem.severity === 'doubt' ? 'warning' : ''}`}
-                      >
-                        {problem.severity}
-                      </span>
-                    </td>
-                    <td>{problem.sentence}</td>
-                    <td>{problem.remedy}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
-          {problems.length > SHOWN && (
-            <p className="soft">
-              The first {SHOWN} of {problems.length} are shown; the lines themselves carry theirs in the schedule.
-            </p>
-          )}
-        </details>
-      )}
+      {setAside.length > 0 && <SetAside rows={setAside} />}
+      {problems.length > 0 && <Problems problems={problems} />}
     </>
+  );
+}
+
+function SetAside({ rows }: { readonly rows: Outcome['setAside'] }) {
+  return (
+    <details>
+      <summary>Rows set aside ({rows.length})</summary>
+      <div className="wide">
+        <table>
+          <thead>
+            <tr>
+              <th className="number">Row</th>
+              <th>Tag</th>
+              <th>Why</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.slice(0, SHOWN).map((row) => (
+              <tr key={row.row}>
+                <td className="number">{row.row}</td>
+                <td>{row.tag}</td>
+                <td>{row.reason}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  );
+}
+
+function Problems({ problems }: { readonly problems: Outcome['problems'] }) {
+  return (
+    <details>
+      <summary>Problems and notes ({problems.length})</summary>
+      <div className="wide">
+        <table>
+          <thead>
+            <tr>
+              <th className="number">Row</th>
+              <th>Column</th>
+              <th>Kind</th>
+              <th>What</th>
+              <th>What to do</th>
+            </tr>
+          </thead>
+          <tbody>
+            {problems.slice(0, SHOWN).map((problem) => (
+              <ProblemView key={`${problem.row} ${problem.column} ${problem.code}`} problem={problem} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {problems.length > SHOWN && (
+        <p className="soft">
+          The first {SHOWN} of {problems.length} are shown; the lines themselves carry theirs in the schedule.
+        </p>
+      )}
+    </details>
+  );
+}
+
+const MARKS = { refused: 'mark refusal', doubt: 'mark warning', note: 'mark' } as const;
+
+function ProblemView({ problem }: { readonly problem: Outcome['problems'][number] }) {
+  return (
+    <tr>
+      <td className="number">{problem.row}</td>
+      <td>{problem.column}</td>
+      <td>
+        <span className={MARKS[problem.severity]}>{problem.severity}</span>
+      </td>
+      <td>{problem.sentence}</td>
+      <td>{problem.remedy}</td>
+    </tr>
   );
 }
