@@ -1,6 +1,6 @@
 'use client';
 
-import { type ClipboardEvent, type KeyboardEvent, useEffect, useRef } from 'react';
+import { type ClipboardEvent, type FocusEvent, type KeyboardEvent, type RefObject, useEffect, useRef } from 'react';
 import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
 import styles from './schedule-table.module.css';
 
@@ -22,44 +22,17 @@ interface SheetCellProps {
 
 /** One cell: arrows walk, typing replaces, F2 walks inside the text, Enter goes down, Escape brings the text back. */
 export function SheetCell({ place, column, label, text, onSave, onMove, onBlock }: SheetCellProps) {
-  const box = useRef<HTMLInputElement>(null);
-  const latest = useRef({ text, onSave });
-  latest.current = { text, onSave };
-
-  // What is being typed stays when an answer to an earlier edit arrives.
-  useEffect(() => {
-    if (box.current && box.current.dataset.dirty !== 'yes') box.current.value = text;
-  }, [text]);
-
-  // A row that is scrolled out of sight keeps what was typed in it.
-  useEffect(() => {
-    const input = box.current;
-    return () => {
-      if (input?.dataset.dirty === 'yes' && input.value.trim() !== latest.current.text) {
-        latest.current.onSave(input.value.trim());
-      }
-    };
-  }, []);
-
-  function leave(input: HTMLInputElement): void {
-    delete input.dataset.dirty;
-    delete input.dataset.inside;
-    if (input.value.trim() !== text) onSave(input.value.trim());
-  }
+  const box = useKeptTyping({ text, onSave });
 
   function onKeyDown(event: KeyboardEvent<HTMLInputElement>): void {
     const input = event.currentTarget;
     if (event.key === 'Escape') {
-      input.value = text;
-      delete input.dataset.dirty;
-      delete input.dataset.inside;
-      input.select();
+      bringBack(input, text);
       return;
     }
     if (event.key === 'F2') {
       event.preventDefault();
-      input.dataset.inside = 'yes';
-      input.setSelectionRange(input.value.length, input.value.length);
+      walkInside(input);
       return;
     }
     const isInside = input.dataset.inside === 'yes' || input.dataset.dirty === 'yes';
@@ -74,6 +47,11 @@ export function SheetCell({ place, column, label, text, onSave, onMove, onBlock 
     if (!/[\t\n]/.test(block.trimEnd())) return;
     event.preventDefault();
     onBlock(block, place);
+  }
+
+  function onBlur(event: FocusEvent<HTMLInputElement>): void {
+    settle(event.target);
+    if (event.target.value.trim() !== text) onSave(event.target.value.trim());
   }
 
   return (
@@ -95,9 +73,50 @@ export function SheetCell({ place, column, label, text, onSave, onMove, onBlock 
       onFocus={(event) => event.target.select()}
       onKeyDown={onKeyDown}
       onPaste={onPaste}
-      onBlur={(event) => leave(event.target)}
+      onBlur={onBlur}
     />
   );
+}
+
+/** The box of a cell; what is being typed in it survives answers and scrolling. */
+function useKeptTyping({ text, onSave }: Pick<SheetCellProps, 'text' | 'onSave'>): RefObject<HTMLInputElement | null> {
+  const box = useRef<HTMLInputElement>(null);
+  const latest = useRef({ text, onSave });
+  latest.current = { text, onSave };
+
+  // What is being typed stays when an answer to an earlier edit arrives.
+  useEffect(() => {
+    if (box.current && box.current.dataset.dirty !== 'yes') box.current.value = text;
+  }, [text]);
+
+  // A row that is scrolled out of sight keeps what was typed in it.
+  useEffect(() => {
+    const input = box.current;
+    return () => {
+      if (input?.dataset.dirty === 'yes' && input.value.trim() !== latest.current.text) {
+        latest.current.onSave(input.value.trim());
+      }
+    };
+  }, []);
+
+  return box;
+}
+
+/** Nothing is being typed any more, and arrows walk from cell to cell again. */
+function settle(input: HTMLInputElement): void {
+  delete input.dataset.dirty;
+  delete input.dataset.inside;
+}
+
+function bringBack(input: HTMLInputElement, text: string): void {
+  input.value = text;
+  settle(input);
+  input.select();
+}
+
+function walkInside(input: HTMLInputElement): void {
+  input.dataset.inside = 'yes';
+  input.setSelectionRange(input.value.length, input.value.length);
 }
 
 /** Left and right walk inside the text while it is being changed. */
