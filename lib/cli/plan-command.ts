@@ -12,6 +12,7 @@ import { uniqueTags } from '#lib/planning/unique-tags.ts';
 import { workOut } from '#lib/planning/work-out.ts';
 import type { WorkOutInput } from '#lib/planning/worked-out.ts';
 import { today } from '#lib/services/context.ts';
+import { NO_TERMS_AGREED } from '#lib/services/customer-facts.ts';
 import { freePieces, houseFacts, houseModels } from '#lib/services/house-facts.ts';
 import { PAPER_KINDS, type PapersInput, paperOf, planSentence } from '#lib/services/papers-of.ts';
 import { priceOutcome } from '#lib/services/price-outcome.ts';
@@ -61,7 +62,7 @@ export async function planCommand(options: Options): Promise<number> {
     lines: input.lines,
     worked,
     outcome,
-    price: priceOutcome({ house, models: input.models, site, outcome }),
+    price: priceOutcome({ house, models: input.models, site, outcome, agreed: NO_TERMS_AGREED }),
     serials: {},
   };
   const answer = planAnswer({ taken, papers, intake_ms });

@@ -7,7 +7,7 @@
 import type { Step } from '#lib/units/calculation-step.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { known } from '#lib/units/known-value.ts';
-import { gatherClasses, type PaperClass, partNumbers, rangeText, valveWords } from './line-classes.ts';
+import { gatherClasses, type PaperClass, partNumbersText, rangeText, valveWords } from './line-classes.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
 import type { PaperContext, PaperLine } from './paper-inputs.ts';
@@ -61,7 +61,7 @@ function classBlocks(asked: {
   if (one.assembly === null || one.assembly.steps.length === 0) return pageStart(asked.first, duty);
   return pageStart(asked.first, [
     ...duty,
-    stepTable(`What the equipment does: ${partNumbers(one.assembly)}`, one.assembly.steps, system),
+    stepTable(`What the equipment does: ${partNumbersText(one.assembly)}`, one.assembly.steps, system),
   ]);
 }
 

@@ -18,6 +18,7 @@ import type {
 } from '#lib/equipment/model.ts';
 import { formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { CallOut } from './drive-line-scene.ts';
+import { chainNumbers } from './part-numbers.ts';
 import { point } from './shapes.ts';
 
 export interface DriveLineSubject {
@@ -228,13 +229,9 @@ export function remarkCalls(subject: DriveLineSubject, kind: 'wheel' | 'nut' | '
 /** Lines under the picture. */
 export function setUpNote(subject: DriveLineSubject, parts: ChainParts): readonly string[] {
   const notes = ['Side view, not to scale. Equipment in tone, valve and place in grey.'];
-  const missing = [
-    subject.assembly.parts.drive,
-    subject.assembly.parts.head,
-    ...subject.assembly.parts.adapters,
-    ...subject.assembly.parts.extensions,
-    subject.assembly.parts.restraint,
-  ].filter((number) => number !== '' && !subject.models.some((model) => model.number === number));
+  const missing = chainNumbers(subject.assembly).filter(
+    (number) => !subject.models.some((model) => model.number === number),
+  );
   if (missing.length > 0)
     notes.push(`Not drawn because the catalogue given does not hold them: ${missing.join(', ')}.`);
   const carried = subject.assembly.parts.accessories.map((accessory) => {

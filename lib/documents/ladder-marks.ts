@@ -10,6 +10,7 @@ import type { Model } from '#lib/equipment/model.ts';
 import { formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { PaintRole } from './drawing.ts';
+import { chainNumbers } from './part-numbers.ts';
 
 export interface Mark {
   readonly torque: number;
@@ -109,8 +110,8 @@ export function chainMarks(subject: LadderSubject): readonly Mark[] {
       role: 'window',
       bold: false,
     });
-  const { parts } = assembly;
-  for (const number of new Set([parts.head, ...parts.extensions, ...parts.adapters, parts.restraint])) {
+  const driven = chainNumbers(assembly).filter((number) => !assembly.parts.options.includes(number));
+  for (const number of driven) {
     const model = models?.find((candidate) => candidate.number === number);
     if (model === undefined || !('torqueRating' in model.facts)) continue;
     marks.push({

@@ -12,6 +12,7 @@ import { formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import type { PaperLine } from './paper-inputs.ts';
+import { chainNumbers } from './part-numbers.ts';
 
 export interface PaperClass {
   readonly number: number;
@@ -79,11 +80,8 @@ export function nominalSize(size_m: number): string {
 }
 
 /** `D-214 · H-126 · W-117 · R-210` */
-export function partNumbers(assembly: Assembly): string {
-  const { parts } = assembly;
-  return [parts.drive, parts.head, ...parts.extensions, ...parts.adapters, parts.restraint, ...parts.options]
-    .filter((number) => number !== '')
-    .join(' · ');
+export function partNumbersText(assembly: Assembly): string {
+  return chainNumbers(assembly).join(' · ');
 }
 
 export function modelName(models: readonly Model[], number: string): string {

@@ -100,8 +100,8 @@ export interface PriceInput {
   readonly tax_minor: number;
   readonly total_minor: number;
   readonly deposit_minor?: number;
-  /** What the damage waiver leaves out, whole sentences. */
-  readonly waiverExclusions: readonly string[];
+  /** What the price rests on and what the damage waiver leaves out, whole sentences. */
+  readonly notes: readonly string[];
 }
 
 export interface CaseInput {

@@ -6,7 +6,7 @@
  */
 
 import { type Assumption, gatherAssumptions } from './assumptions.ts';
-import { gatherClasses, modelName, type PaperClass, partNumbers, rangeText, valveWords } from './line-classes.ts';
+import { gatherClasses, modelName, type PaperClass, partNumbersText, rangeText, valveWords } from './line-classes.ts';
 import { gatherWarnings, type LineWarning, warningNumbers } from './line-warnings.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
@@ -101,10 +101,7 @@ function priceBlocks(price: PriceInput): readonly Block[] {
       cells: ['Deposit due with the order, part of the total', '', '', money(price.deposit_minor)],
       tone: 'muted',
     });
-  const waiver: Block[] =
-    price.waiverExclusions.length === 0
-      ? []
-      : [{ kind: 'text', tone: 'muted', text: `The damage waiver leaves out: ${price.waiverExclusions.join(' ')}` }];
+  const notes: Block[] = price.notes.map((text) => ({ kind: 'text', tone: 'muted', text }));
   return [
     {
       kind: 'table',
@@ -117,7 +114,7 @@ function priceBlocks(price: PriceInput): readonly Block[] {
       ],
       rows,
     },
-    ...waiver,
+    ...notes,
   ];
 }
 
@@ -222,7 +219,7 @@ function classRows({ one, input, warnings }: ClassRowsInput): readonly TableRow[
         start,
         never,
         crews,
-        one.assembly === null ? 'none' : partNumbers(one.assembly),
+        one.assembly === null ? 'none' : partNumbersText(one.assembly),
       ],
       note,
     };

@@ -8,7 +8,7 @@ import type { Direction } from '#lib/duty/duty.ts';
 import type { Assembly, DirectionSettings, LimiterSetting } from '#lib/equipment/assembly.ts';
 import { formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
 import { driveLine } from './drive-line.ts';
-import { modelName, type PaperClass, partNumbers, rangeText, valveWords } from './line-classes.ts';
+import { modelName, type PaperClass, partNumbersText, rangeText, valveWords } from './line-classes.ts';
 import type { Block, LabelledText, TableRow } from './paper.ts';
 import type { PaperContext } from './paper-inputs.ts';
 import { countText, tagsText } from './print-values.ts';
@@ -31,7 +31,7 @@ export function classBlocks(asked: {
     {
       kind: 'text',
       tone: 'plain',
-      text: `${countText(one.valves, 'valve')}: ${tagsText(one.tags, 14)}.${one.crews.length > 0 ? ` Crew ${one.crews.join(', ')}.` : ''} ${partNumbers(assembly)}`,
+      text: `${countText(one.valves, 'valve')}: ${tagsText(one.tags, 14)}.${one.crews.length > 0 ? ` Crew ${one.crews.join(', ')}.` : ''} ${partNumbersText(assembly)}`,
     },
     { kind: 'drawing', drawing: driveLine({ assembly, models, line: one.line, duty: one.duty, system }), share: 1 },
     limiterTable(assembly, system),

@@ -4,9 +4,6 @@
  * Not here: drawing and keeping them (draft-paper.ts, issue-quote.ts).
  * Read next: papers-of.ts.
  */
-import { findCustomer } from '#db/queries/customers.ts';
-import { customerSchema } from '#lib/contracts/customer.ts';
-import type { CustomerInput } from '#lib/documents/paper-inputs.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { type Context, today } from './context.ts';
 import { houseFacts } from './house-facts.ts';
@@ -37,21 +34,20 @@ export function gatherPapers(
     number: input.number,
     issuedOn: today(context),
     house,
-    customer: customerInput(context, enquiry.customer),
+    customer: enquiry.customer.onPapers,
     title: enquiry.row.title,
     site: enquiry.site,
     models: worked.models,
     lines: worked.lines,
     worked: plan,
     outcome,
-    price: priceOutcome({ house, models: worked.models, site: enquiry.site, outcome }),
+    price: priceOutcome({
+      house,
+      models: worked.models,
+      site: enquiry.site,
+      outcome,
+      agreed: enquiry.customer.terms,
+    }),
     serials: {},
   });
-}
-
-function customerInput(context: Context, customer: { readonly id: number; readonly name: string }): CustomerInput {
-  const row = findCustomer(context.database.db, customer.id);
-  const facts = customerSchema.safeParse(JSON.parse(row?.facts_json ?? '{}'));
-  if (!facts.success) return { name: customer.name, address: [] };
-  return { name: facts.data.name, contact: facts.data.contact, address: facts.data.address };
 }

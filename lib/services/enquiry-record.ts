@@ -4,7 +4,6 @@
  * Not here: its lines (schedule-record.ts).
  * Read next: schedule-record.ts.
  */
-import { findCustomer } from '#db/queries/customers.ts';
 import { type EnquiryRow, findEnquiry } from '#db/queries/enquiries.ts';
 import { type PlanConstraints, parseConstraints } from '#lib/contracts/constraints.ts';
 import { parseSite } from '#lib/contracts/site.ts';
@@ -12,13 +11,14 @@ import type { Site } from '#lib/duty/site.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { type Context, today } from './context.ts';
+import { type CustomerFacts, readCustomer } from './customer-facts.ts';
 import { houseFacts } from './house-facts.ts';
 
 export const PREFERENCES: readonly Preference[] = ['cost', 'pieces', 'time', 'surest'];
 
 export interface EnquiryRecord {
   readonly row: EnquiryRow;
-  readonly customer: { readonly id: number; readonly name: string };
+  readonly customer: CustomerFacts;
   readonly site: Site;
   readonly constraints: PlanConstraints;
   readonly preference: Preference;
@@ -34,10 +34,9 @@ export function readEnquiry(context: Context, enquiryId: number): Result<Enquiry
     });
   const site = parseSite(JSON.parse(row.site_json), { startsOn: today(context) });
   if (!site.ok) return site;
-  const customer = findCustomer(db, row.customer_id);
   return ok({
     row,
-    customer: { id: row.customer_id, name: customer?.name ?? 'Unknown customer' },
+    customer: readCustomer(context, row.customer_id),
     site: withHouseRules(context, site.value),
     constraints: parseConstraints(JSON.parse(row.constraints_json)),
     preference: PREFERENCES.find((name) => name === row.preference) ?? 'cost',

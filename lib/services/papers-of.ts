@@ -209,7 +209,7 @@ export function planSentence({ outcome, site }: Pick<PapersInput, 'outcome' | 's
   return `${fleet.served} of ${fleet.asked} valves that equipment fits are served by ${site.crews} ${site.crews === 1 ? 'crew' : 'crews'} in ${site.days} ${site.days === 1 ? 'day' : 'days'}; chosen for ${wish}, ${proof}.`;
 }
 
-function priceInput({ price, house }: PapersInput): PriceInput {
+function priceInput({ price }: PapersInput): PriceInput {
   return {
     currency: price.currency,
     days: price.days,
@@ -231,7 +231,7 @@ function priceInput({ price, house }: PapersInput): PriceInput {
     tax_minor: price.tax_minor,
     total_minor: price.gross_minor,
     ...(price.deposit_minor > 0 ? { deposit_minor: price.deposit_minor } : {}),
-    waiverExclusions: house.pricing.waiver.leavesOut,
+    notes: price.notes,
   };
 }
 

@@ -4,6 +4,8 @@
  * Not here: working out (../planning) and drawing papers (draft-paper.ts).
  * Read next: price-outcome.ts.
  */
+
+import { partNumbers } from '#lib/documents/part-numbers.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
 import type { Role } from '#lib/equipment/model.ts';
@@ -89,6 +91,7 @@ export function readPlanView(
       models: prepared.value.input.models,
       site: prepared.value.input.site,
       outcome: plan,
+      agreed: prepared.value.enquiry.customer.terms,
     });
   return ok({
     state: state.value,
@@ -164,18 +167,4 @@ function itemViews(context: Context, { outcome, crew, items }: ItemsInput): read
       neededForCount: tags.length,
     };
   });
-}
-
-export function partNumbers({ parts }: Assembly): readonly string[] {
-  return [
-    ...new Set([
-      parts.drive,
-      parts.head,
-      ...parts.extensions,
-      ...parts.adapters,
-      parts.restraint,
-      ...parts.options,
-      ...parts.accessories.map(({ number }) => number),
-    ]),
-  ];
 }

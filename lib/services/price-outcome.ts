@@ -12,21 +12,27 @@ import type { PlanOutcome } from '#lib/planning/worked-out.ts';
 import { chargeableDays } from '#lib/pricing/chargeable-days.ts';
 import { pricePlan } from '#lib/pricing/price-plan.ts';
 import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
+import type { CustomerTerms } from './customer-facts.ts';
+
+const BAND_ASSUMED = "No delivery band is agreed with this customer yet: the house's first band is assumed.";
 
 interface Pricing {
   readonly house: HouseFacts;
   readonly models: readonly Model[];
   readonly site: Site;
   readonly outcome: PlanOutcome;
+  /** Without a band agreed the house's first is taken, and the price says so. */
+  readonly agreed: CustomerTerms;
 }
 
-export function priceOutcome({ house, models, site, outcome }: Pricing): PricedPlan {
+export function priceOutcome({ house, models, site, outcome, agreed }: Pricing): PricedPlan {
   const counts = new Map<string, number>();
   for (const { item, count } of outcome.kits.flatMap((kit) => kit.items))
     counts.set(item, (counts.get(item) ?? 0) + count);
   const window = rangeOfDays(site.startsOn, site.days);
   const hours = outcome.kits.reduce((sum, kit) => sum + kit.time_s, 0) / 3600;
-  return pricePlan({
+  const band = house.deliveryBands.find(({ id }) => id === agreed.deliveryBand);
+  const priced = pricePlan({
     items: models.flatMap((model) => {
       const count = counts.get(model.number);
       return count === undefined ? [] : [{ model, count }];
@@ -34,9 +40,11 @@ export function priceOutcome({ house, models, site, outcome }: Pricing): PricedP
     days: chargeableDays({ window, rule: house.charging, transitDays: 0 }).days,
     terms: house.pricing,
     waiver: 'taken',
-    deliveryBand: house.deliveryBands[0] ?? null,
+    deliveryBand: band ?? house.deliveryBands[0] ?? null,
     labour: site.operated ? { hours, minor_per_hour: house.labourMinorPerHour } : null,
     discount: null,
-    deposit: house.deposit,
+    deposit: agreed.account === 'new' ? house.deposit : null,
   });
+  if (band !== undefined) return priced;
+  return { ...priced, notes: [...priced.notes, BAND_ASSUMED] };
 }

@@ -3,12 +3,14 @@ import { acceptQuote } from '#lib/services/accept-quote.ts';
 import { createEnquiry } from '#lib/services/create-enquiry.ts';
 import { editCells } from '#lib/services/edit-cells.ts';
 import { issueQuote } from '#lib/services/issue-quote.ts';
+import { listCustomers } from '#lib/services/list-customers.ts';
 import { listLines } from '#lib/services/list-lines.ts';
 import { awaitPlan, startPlan } from '#lib/services/plan-enquiry.ts';
 import { readPlanView } from '#lib/services/plan-view.ts';
 import { readPaper } from '#lib/services/read-paper.ts';
 import { receiveList } from '#lib/services/receive-list.ts';
 import { takeList } from '#lib/services/take-list.ts';
+import { demoHouse } from '#seeds/load.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 
@@ -50,6 +52,12 @@ describe('from a list to papers, through the services', () => {
     expect(view?.summaries[0]).toMatchObject({ served: 4, asked: 4 });
 
     expect(view?.summaries[0]?.gap).toBeCloseTo(0, 9);
+    expect(view?.price?.notes).toEqual(
+      expect.arrayContaining([
+        expect.stringContaining("the house's first band is assumed"),
+        expect.stringContaining('A deposit of 30 %'),
+      ]),
+    );
 
     const quote = granted(await issueQuote(context, { enquiryId: id }));
     expect(quote).toMatchObject({
@@ -92,6 +100,28 @@ describe('from a list to papers, through the services', () => {
     expect(granted(acceptQuote(context, { quoteId: quote.id }))).toEqual(held);
     const rows = context.database.raw.prepare('SELECT count(*) AS n FROM booking_unit').get();
     expect(rows).toEqual({ n: held.serials.length });
+  });
+});
+
+describe('the terms agreed with a customer', () => {
+  it('set the delivery band and spare an account holder the deposit', async () => {
+    const context = await demoHouseContext();
+    const refinery = granted(listCustomers(context)).find(({ code }) => code === 'C-1018');
+    const site = { sources_allowed: ['battery'], crews: 1, days: 1, starts_on: '2026-03-16' };
+    const customer = { id: refinery?.id ?? 0 };
+    const { id } = granted(createEnquiry(context, { title: 'One valve', customer, site }));
+    const bytes = new TextEncoder().encode('tag,type,size,driven by,depth\nV1,gate,DN 100,key cap,0.9 m\n');
+    const { fileId, tables } = granted(await receiveList(context, { enquiryId: id, fileName: 'one.csv', bytes }));
+    const [table] = tables;
+    const mapping = table?.mapping ?? { headerRow: null, columns: [] };
+    granted(await takeList(context, { enquiryId: id, fileId, table: table?.name ?? '', mapping, existing: 'keep' }));
+    granted(startPlan(context, id));
+    granted(await awaitPlan(context, id));
+    const price = granted(readPlanView(context, { enquiryId: id }))?.price;
+    const band = demoHouse().deliveryBands.find((one) => one.id === 'far');
+    expect(price?.lines.find(({ kind }) => kind === 'delivery')?.net_minor).toBe(band?.delivery_minor);
+    expect(price?.deposit_minor).toBe(0);
+    expect(price?.notes.join(' ')).not.toContain('assumed');
   });
 });
 

@@ -167,11 +167,7 @@ export const SAMPLE_QUOTE: QuoteInput = {
     tax_minor: 444_848,
     total_minor: 2_378_968,
     deposit_minor: 500_000,
-    waiverExclusions: [
-      'Loss and theft.',
-      'Use past the limiter ceiling.',
-      'Contamination that needs more than a wash.',
-    ],
+    notes: ['Loss and theft.', 'Use past the limiter ceiling.', 'Contamination that needs more than a wash.'],
   },
   planSentence: 'The plan follows least cost; no cheaper set of kits serves as many valves (proven to within 0.4 %).',
   validUntil: '2031-04-03',
