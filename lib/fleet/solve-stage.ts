@@ -248,7 +248,7 @@ async function searchOurselves(work: Work): Promise<Standing | 'stuck'> {
     onPoint: (values) => improveFrom(work, values),
     interrupt: (seen) => {
       work.request.onProgress?.({
-        best: work.best.measures[aim],
+        best: Math.min(work.best.measures[aim], seen.best + work.offset),
         bound: Math.max(work.bound, seen.bound + work.offset),
       });
       return meter.interrupt();
@@ -260,6 +260,10 @@ async function searchOurselves(work: Work): Promise<Standing | 'stuck'> {
   count(meter, 'simplex iterations', answer.iterations);
   if (answer.values !== undefined) takeValues(work, answer.values);
   work.bound = Math.max(work.bound, wholeBound(aim, answer.bound + work.offset));
+  work.request.onProgress?.({
+    best: work.best.measures[aim],
+    bound: Math.min(work.bound, work.best.measures[aim]),
+  });
   // A point that the planner's own check would not take over must not count as found.
   const isTaken = work.best.measures[aim] <= answer.best + work.offset + work.margin;
   if (answer.kind === 'stuck' || !isTaken) return 'stuck';
