@@ -69,6 +69,14 @@ export function insertPaper(db: DbOrTx, row: Omit<PaperRow, 'id'>): void {
   db.insert(paper).values(row).run();
 }
 
+/** Keeps a paper unless one of its kind is there: of two that draw it at once the first is kept. */
+export function keepPaper(db: DbOrTx, row: Omit<PaperRow, 'id'>): void {
+  db.insert(paper)
+    .values(row)
+    .onConflictDoNothing({ target: [paper.quote_id, paper.kind] })
+    .run();
+}
+
 export function findPaper(db: DbOrTx, key: { readonly quoteId: number; readonly kind: string }): PaperRow | undefined {
   return db
     .select()

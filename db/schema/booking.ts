@@ -14,4 +14,9 @@ export const booking = sqliteTable('booking', {
   state: text('state').notNull(),
   held_until: text('held_until'),
   note: text('note').notNull().default(''),
+  /** Day on which the customer said yes; null where equipment is withdrawn for other reasons. */
+  accepted_on: text('accepted_on'),
+  /** Who said yes for the customer, and under which order number; empty where it was not told. */
+  accepted_by: text('accepted_by').notNull().default(''),
+  order_number: text('order_number').notNull().default(''),
 });

@@ -33,7 +33,7 @@ export async function planCommand(options: Options): Promise<number> {
     lines: uniqueTags(taken.lines),
     site,
     models: houseModels(context),
-    free: freePieces(context, rangeOfDays(site.startsOn, site.days)),
+    free: freePieces(context, { window: rangeOfDays(site.startsOn, site.days) }),
     labour_minor_per_hour: houseFacts(context).labourMinorPerHour,
     preferences: ['cost', 'pieces', 'time', 'surest'],
     constraints: NO_CONSTRAINTS,

@@ -87,6 +87,13 @@ export const listChoiceSchema = z
   .object({ table: z.string(), mapping: mappingSchema, existing: z.enum(['keep', 'replace']).default('keep') })
   .meta({ id: 'ListChoice', description: 'The sheet and the mapping to take lines with.' });
 
+export const acceptanceSchema = z
+  .object({
+    acceptedBy: z.string().trim().max(200).default(''),
+    orderNumber: z.string().trim().max(100).default(''),
+  })
+  .meta({ id: 'Acceptance', description: 'Who said yes for the customer, and the number of their order.' });
+
 export const issueQuoteSchema = z
   .object({ preference: z.enum(['cost', 'pieces', 'time', 'surest']).optional(), version: z.number().int().optional() })
   .meta({ id: 'IssueQuote' });

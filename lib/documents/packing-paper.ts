@@ -25,6 +25,7 @@ export function packingPaper(input: PackingInput): Paper {
   const energy = cases.reduce((sum, one) => sum + one.energy_wh, 0);
   const pieces = cases.reduce((sum, one) => sum + one.contents.reduce((count, piece) => count + piece.count, 0), 0);
   const facts = [
+    ...(input.bookingNumber === context.number ? [] : [{ label: 'Booking', value: input.bookingNumber }]),
     ...siteFacts(context),
     { label: 'From', value: input.depot },
     { label: 'Goes by', value: input.transport },

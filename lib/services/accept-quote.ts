@@ -2,75 +2,121 @@
  * Accepts an issued quote and holds the units for it, serial by serial, over the hire window.
  * Invariant: all units are held or none; what is free is decided inside the transaction, and the database refuses an overlap by itself.
  * Not here: picking and packing in the yard.
- * Read next: ../stock/choose-units.ts, ../../db/triggers.ts.
+ * Read next: quote-standing.ts, ../stock/choose-units.ts, ../../db/triggers.ts.
  */
 import type { DbOrTx } from '#db/client.ts';
 import { addAuditEntry } from '#db/queries/audit.ts';
-import { bookingOfQuote, insertBooking, insertBookingUnit, unitsOfBooking } from '#db/queries/bookings.ts';
+import {
+  bookedUnits,
+  bookingOfQuote,
+  bookingsOfEnquiry,
+  insertBooking,
+  insertBookingUnit,
+} from '#db/queries/bookings.ts';
 import { changeEnquiry as changeRow } from '#db/queries/enquiries.ts';
 import { takeNumber } from '#db/queries/house.ts';
-import { changeQuoteState, findQuote } from '#db/queries/quotes.ts';
-import { addDays, rangeOfDays } from '#lib/kernel/date-range.ts';
+import { changeQuoteState, findQuote, listQuotes, type QuoteRow } from '#db/queries/quotes.ts';
+import { addDays, type DateRange, rangeOfDays } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { chooseUnits } from '#lib/stock/choose-units.ts';
+import type { Unit } from '#lib/stock/unit.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp, today } from './context.ts';
 import { houseFacts, stockQuestion } from './house-facts.ts';
 import type { PapersInput } from './papers-of.ts';
+import { quoteStanding } from './quote-standing.ts';
 
 export interface HeldBooking {
   readonly number: string;
   readonly serials: readonly string[];
 }
 
-export function acceptQuote(context: Context, input: { readonly quoteId: number }): Result<HeldBooking> {
+export interface Acceptance {
+  readonly quoteId: number;
+  /** Who said yes for the customer. */
+  readonly acceptedBy?: string;
+  /** Number of the customer's order. */
+  readonly orderNumber?: string;
+}
+
+export function acceptQuote(context: Context, acceptance: Acceptance): Result<HeldBooking> {
   const allowed = authorise(context, 'book equipment');
   if (!allowed.ok) return allowed;
-  return context.database.db.transaction((tx) => accept(tx, { context, quoteId: input.quoteId }), {
-    behavior: 'immediate',
-  });
+  return context.database.db.transaction((tx) => accept(tx, { context, acceptance }), { behavior: 'immediate' });
 }
 
 interface Accepting {
   readonly context: Context;
-  readonly quoteId: number;
+  readonly acceptance: Acceptance;
 }
 
-function accept(tx: DbOrTx, { context, quoteId }: Accepting): Result<HeldBooking> {
-  const quote = findQuote(tx, quoteId);
+function accept(tx: DbOrTx, { context, acceptance }: Accepting): Result<HeldBooking> {
+  const quote = findQuote(tx, acceptance.quoteId);
   if (!quote)
     return failed({
       code: 'no-such-quote',
       sentence: 'That quote was never issued; look at the list of issued quotes.',
     });
-  const before = bookingOfQuote(tx, quoteId);
-  if (before)
-    return ok({ number: before.number, serials: unitsOfBooking(tx, before.id).map((unit) => unit.unit_serial) });
-  if (quote.valid_until < today(context)) {
-    return failed({
-      code: 'quote-lapsed',
-      sentence: `The quote was valid until ${quote.valid_until}; issue a new revision.`,
-    });
-  }
+  const before = bookingOfQuote(tx, quote.id);
+  if (before) return ok({ number: before.number, serials: bookedUnits(tx, before.id).map(({ serial }) => serial) });
+  const standing = quoteStanding({
+    quote,
+    quotes: listQuotes(tx, quote.enquiry_id),
+    bookings: bookingsOfEnquiry(tx, quote.enquiry_id),
+    today: today(context),
+  });
+  if (standing.kind === 'superseded' || standing.kind === 'lapsed') return failed(standing.reason);
+  const chosen = unitsFor(context, quote);
+  if (!chosen.ok) return chosen;
+  return ok(hold(tx, { context, acceptance, quote, ...chosen.value }));
+}
+
+interface Chosen {
+  readonly units: readonly Unit[];
+  readonly window: DateRange;
+}
+
+/** Units for everything in the kits that has serial numbers, over the dates that were quoted. */
+function unitsFor(context: Context, quote: QuoteRow): Result<Chosen> {
   const { outcome, models, site } = JSON.parse(quote.frozen_json) as PapersInput;
   const window = rangeOfDays(site.startsOn, site.days);
+  if (window.ends_before <= today(context)) {
+    return failed({
+      code: 'dates-past',
+      sentence: `The hire would have ended before ${window.ends_before}, which is past: set new dates, plan again and issue a revision.`,
+    });
+  }
   const counted = new Set(models.filter((model) => model.counted || model.madeToOrder).map((model) => model.number));
   const needs = outcome.kits
     .flatMap((kit) => kit.items)
     .filter(({ item }) => !counted.has(item))
     .map(({ item, count }) => ({ model: item, count }));
+  const depot = houseFacts(context).depots[0]?.code ?? '';
+  const chosen = chooseUnits({ ...stockQuestion(context, { window }), needs, depot });
+  if (chosen.ok) return ok({ units: chosen.value, window });
+  const { code, sentence } = chosen.reason;
+  return failed({ code, sentence: `Equipment was taken meanwhile, so nothing was booked. ${sentence}` });
+}
+
+interface Holding extends Accepting, Chosen {
+  readonly quote: QuoteRow;
+}
+
+function hold(tx: DbOrTx, { context, acceptance, quote, units, window }: Holding): HeldBooking {
   const house = houseFacts(context);
-  const chosen = chooseUnits({ ...stockQuestion(context, window), needs, depot: house.depots[0]?.code ?? '' });
-  if (!chosen.ok) return chosen;
   const number = `B-${String(takeNumber(tx, 'booking')).padStart(5, '0')}`;
+  const { acceptedBy = '', orderNumber = '' } = acceptance;
   const bookingId = insertBooking(tx, {
     number,
-    quote_id: quoteId,
+    quote_id: quote.id,
     state: 'held',
     held_until: addDays(today(context), house.terms.holdDays),
     note: '',
+    accepted_on: today(context),
+    accepted_by: acceptedBy,
+    order_number: orderNumber,
   });
-  for (const unit of chosen.value) {
+  for (const unit of units) {
     insertBookingUnit(tx, {
       booking_id: bookingId,
       unit_serial: unit.serial,
@@ -80,15 +126,15 @@ function accept(tx: DbOrTx, { context, quoteId }: Accepting): Result<HeldBooking
       active: true,
     });
   }
-  changeQuoteState(tx, { id: quoteId, state: 'accepted' });
+  changeQuoteState(tx, { id: quote.id, state: 'accepted' });
   changeRow(tx, { id: quote.enquiry_id, at: timestamp(context), set: { state: 'accepted' } });
-  const serials = chosen.value.map((unit) => unit.serial);
+  const serials = units.map((unit) => unit.serial);
   addAuditEntry(tx, {
     at: timestamp(context),
     who: context.actor.name,
     action: 'quote accepted, units held',
     subject: `enquiry ${quote.enquiry_id}`,
-    detail_json: JSON.stringify({ booking: number, serials }),
+    detail_json: JSON.stringify({ booking: number, serials, acceptedBy, orderNumber }),
   });
-  return ok({ number, serials });
+  return { number, serials };
 }

@@ -4,7 +4,7 @@
  * Not here: what the facts decide.
  * Read next: ../contracts/equipment.ts, ../stock/.
  */
-import { activeBookingUnits } from '#db/queries/bookings.ts';
+import { activeBookingUnits, activeBookingUnitsBeside } from '#db/queries/bookings.ts';
 import { listModels, listUnits } from '#db/queries/equipment.ts';
 import { readHouse } from '#db/queries/house.ts';
 import { parseModels } from '#lib/contracts/equipment.ts';
@@ -38,9 +38,16 @@ export function houseModels(context: Context): readonly Model[] {
   return parsed.value;
 }
 
+interface StockAsked {
+  readonly window: DateRange;
+  /** Its own booked units stand free to an enquiry that is planned anew. */
+  readonly enquiryId?: number;
+}
+
 /** What stock decides on: units, bookings, window and turnaround. */
-export function stockQuestion(context: Context, window: DateRange): StockQuestion {
+export function stockQuestion(context: Context, { window, enquiryId }: StockAsked): StockQuestion {
   const db = context.database.db;
+  const booked = enquiryId === undefined ? activeBookingUnits(db) : activeBookingUnitsBeside(db, enquiryId);
   return {
     units: listUnits(db).map((row) => ({
       serial: row.serial,
@@ -51,7 +58,7 @@ export function stockQuestion(context: Context, window: DateRange): StockQuestio
       inspectionDueOn: row.inspection_due_on,
       calibrationDueOn: row.calibration_due_on,
     })),
-    bookings: activeBookingUnits(db).map((row) => ({
+    bookings: booked.map((row) => ({
       serial: row.unit_serial,
       window: { starts_on: row.starts_on, ends_before: row.ends_before },
     })),
@@ -61,10 +68,10 @@ export function stockQuestion(context: Context, window: DateRange): StockQuestio
 }
 
 /** How many pieces of each model are free over the whole window, counted stock included. */
-export function freePieces(context: Context, window: DateRange): Readonly<Record<string, number>> {
+export function freePieces(context: Context, asked: StockAsked): Readonly<Record<string, number>> {
   const counted = listModels(context.database.db).filter((row) => row.counted_stock !== null);
   return {
-    ...Object.fromEntries(freeCount(stockQuestion(context, window))),
+    ...Object.fromEntries(freeCount(stockQuestion(context, asked))),
     ...Object.fromEntries(counted.map((row) => [row.number, row.counted_stock ?? 0])),
   };
 }

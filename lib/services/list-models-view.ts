@@ -29,7 +29,7 @@ export interface ModelView {
 export function listModelsView(context: Context): Result<readonly ModelView[]> {
   const allowed = authorise(context, 'read equipment');
   if (!allowed.ok) return allowed;
-  const free = freePieces(context, rangeOfDays(today(context), 1));
+  const free = freePieces(context, { window: rangeOfDays(today(context), 1) });
   const { currency } = houseFacts(context).pricing;
   return ok(
     houseModels(context).map((model) => ({

@@ -6,7 +6,6 @@
  */
 
 import { auditOf } from '#db/queries/audit.ts';
-import { listQuotes, type QuoteSummary } from '#db/queries/quotes.ts';
 import { listListFiles } from '#db/queries/schedule.ts';
 import type { PlanConstraints } from '#lib/contracts/constraints.ts';
 import type { Site } from '#lib/duty/site.ts';
@@ -15,6 +14,7 @@ import type { Taken } from '#lib/intake/take-rows.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
+import { listIssuedQuotes, type QuoteView } from './list-issued-quotes.ts';
 import { type PlanState, planStateOf, prepareInput } from './plan-enquiry.ts';
 
 export interface EnquiryView {
@@ -37,7 +37,7 @@ export interface EnquiryView {
     /** Null until the list was taken. */
     readonly outcome: Pick<Taken, 'counts' | 'setAside' | 'problems'> | null;
   }[];
-  readonly quotes: readonly QuoteSummary[];
+  readonly quotes: readonly QuoteView[];
   readonly plan: PlanState;
   /** The newest first. */
   readonly log: readonly { readonly at: string; readonly who: string; readonly action: string }[];
@@ -71,7 +71,7 @@ export function openEnquiry(context: Context, enquiryId: number): Result<Enquiry
           ? null
           : (JSON.parse(file.outcome_json) as Pick<Taken, 'counts' | 'setAside' | 'problems'>),
     })),
-    quotes: listQuotes(db, enquiryId),
+    quotes: listIssuedQuotes(context, enquiryId),
     plan: planStateOf(context, { enquiryId, hash }),
     log: auditOf(db, `enquiry ${enquiryId}`).map(({ at, who, action }) => ({ at, who, action })),
   });

@@ -46,6 +46,8 @@ export interface PapersInput {
   readonly price: PricedPlan;
   /** Serial numbers held for it, by model; empty before a booking. */
   readonly serials: Readonly<Record<string, readonly string[]>>;
+  /** Absent before a booking. */
+  readonly bookingNumber?: string;
 }
 
 export function paperOf(kind: PaperKind, input: PapersInput): Paper {
@@ -66,7 +68,7 @@ export function paperOf(kind: PaperKind, input: PapersInput): Paper {
     case 'packing-list':
       return packingPaper({
         context,
-        bookingNumber: input.number,
+        bookingNumber: input.bookingNumber ?? input.number,
         depot: input.house.depots[0]?.name ?? input.house.name,
         transport: input.site.transport,
         cases: caseInputs(input),

@@ -96,7 +96,7 @@ export function prepareInput(
     lines: uniqueTags(readSchedule(context, enquiryId).map(({ line, row }) => ({ line, row: row.row }))),
     site,
     models: houseModels(context),
-    free: freePieces(context, rangeOfDays(site.startsOn, site.days)),
+    free: freePieces(context, { window: rangeOfDays(site.startsOn, site.days), enquiryId }),
     labour_minor_per_hour: houseFacts(context).labourMinorPerHour,
     preferences: PREFERENCES,
     constraints,
