@@ -6,13 +6,13 @@
  */
 import { DIRECTIONS, type Direction } from '#lib/duty/duty.ts';
 import { chanceAtMost } from '#lib/engineering/chance.ts';
-import { UNEQUAL_SHARE } from '#lib/engineering/reaction.ts';
-import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { Subject } from './chain.ts';
 import { atMost, type Compared, type Discrepancy, holds, same } from './discrepancy.ts';
-import { highestAtValve, settingsOf, stallAtValve } from './highest-torque.ts';
+import { highestAtValve, stallAtValve } from './highest-torque.ts';
+import { pullOf } from './pull.ts';
+import { setUpTimeOf } from './set-up-time.ts';
 import { speedsOf, strokeTimesOf, visitTimeOf, visitWorkOf } from './strokes.ts';
-import { supplyOf } from './supply.ts';
+import { sureStart, sureWhileRunning } from './sure-torque.ts';
 
 export function checkFigures(subject: Subject): readonly Discrepancy[] {
   return [
@@ -42,7 +42,7 @@ function torques(subject: Subject): readonly Compared[] {
     {
       code: 'assembly-sure-at-valve',
       what: 'The torque that the chain surely gives',
-      expected: chain.gear.ratedTorque * supplyOf(subject).torque * chain.factor.low,
+      expected: sureWhileRunning(subject),
       found: figures.sureAtValve,
     },
     {
@@ -54,13 +54,9 @@ function torques(subject: Subject): readonly Compared[] {
   ];
 }
 
-/** Two anchors share the pull; one takes all of it, and all of it bends the stem. */
 function pull(subject: Subject): readonly Compared[] {
-  const { arm, sideLoad } = subject.chain.restraint.facts;
   const { figures } = subject.assembly;
-  const anchors = sideLoad === 'single anchor' ? 1 : 2;
-  const lever = anchors * arm.low * Math.sin((WORKING_CONSTANTS.pullAngle / 180) * Math.PI);
-  const force = (WORKING_CONSTANTS.shock * highestAtValve(subject)) / lever;
+  const { force, sideLoad } = pullOf(subject);
   return [
     {
       code: 'assembly-reaction-force',
@@ -68,28 +64,13 @@ function pull(subject: Subject): readonly Compared[] {
       expected: force,
       found: figures.reactionForce,
     },
-    {
-      code: 'assembly-side-load',
-      what: 'The side load on the stem',
-      expected: anchors === 1 ? force : UNEQUAL_SHARE * force,
-      found: figures.sideLoad,
-    },
+    { code: 'assembly-side-load', what: 'The side load on the stem', expected: sideLoad, found: figures.sideLoad },
   ];
 }
 
 function times(subject: Subject): readonly Compared[] {
-  const { chain, assembly } = subject;
-  const { mountTime, extensionTime, secondChainTime } = WORKING_CONSTANTS;
-  const limiter = chain.options.find((option) => option.facts.kind === 'torque limiter');
-  const grips = chain.links.map(
-    ({ adapter, extensions }) => adapter.facts.fittingTime + extensionTime * extensions.length,
-  );
-  const hasSecondChain = chain.accessories.some(({ model }) => model.facts.kind === 'second chain');
-  const setUp =
-    Math.round(mountTime + (limiter?.facts.setUpTime ?? 0)) +
-    Math.round(chain.counter?.facts.setUpTime ?? 0) +
-    Math.round(Math.max(...grips)) +
-    Math.round(chain.restraint.facts.setUpTime + (hasSecondChain ? secondChainTime : 0));
+  const { assembly } = subject;
+  const setUp = setUpTimeOf(subject);
   return [
     { code: 'assembly-set-up-time', what: 'The set-up time', expected: setUp, found: assembly.figures.setUpTime },
     {
@@ -161,15 +142,6 @@ function checkWay(subject: Subject, direction: Direction): readonly Discrepancy[
       found: duty.minStrokeTime?.nominal ?? 0,
     }),
   ];
-}
-
-/** What one direction surely reaches for the moment of starting: the drive's share, or the limiter's mark less its error. */
-function sureStart(subject: Subject, direction: Direction): number {
-  const { gear, factor, limiter } = subject.chain;
-  const start = WORKING_CONSTANTS.startShare * gear.stallTorque * supplyOf(subject).torque * factor.low;
-  if (limiter === null || (direction === 'closing' && !limiter.bothDirections)) return start;
-  const ceiling = Math.max(0, ...settingsOf(subject, direction).map((setting) => setting.ceiling));
-  return Math.min(start, ceiling * (1 - limiter.error) * limiter.factor.low);
 }
 
 function checkChance(subject: Subject): readonly Discrepancy[] {

@@ -1,8 +1,8 @@
 /*
  * Holds adapters, extensions and head against what they grip and clear: wheel, spokes, dish, nut, depth, stem.
- * Invariant: every size that the assembly's covering set claims is gripped by one adapter whole, not partly by two.
- * Not here: how much of a range a covering set takes (check-chance.ts).
- * Read next: check-chance.ts.
+ * Invariant: an adapter that takes no size of the line's range is a discrepancy, however well the others cover it.
+ * Not here: whether a covering set takes all of a range (check-cover.ts).
+ * Read next: check-cover.ts.
  */
 import type { AdapterModel } from '#lib/equipment/model.ts';
 import type { Subject } from './chain.ts';

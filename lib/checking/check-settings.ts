@@ -1,5 +1,5 @@
 /*
- * Works out the limiter's marks, speeds, stroke times and directions of an assembly a second time, each way.
+ * Works out the limiter's marks and the directions to select of an assembly a second time, each way.
  * Invariant: no mark may bring more to the valve than never-exceed (low), error and overshoot included; the unseating mark never closes.
  * Not here: figures of the whole assembly (check-figures.ts).
  * Read next: check-figures.ts.
@@ -10,6 +10,7 @@ import { HOUSE_CONSTANTS } from '#lib/duty/house-constants.ts';
 import type { LimiterSetting } from '#lib/equipment/assembly.ts';
 import type { PlacedLimiter, Subject } from './chain.ts';
 import { atMost, type Discrepancy, holds, same } from './discrepancy.ts';
+import { marksOf } from './limiter-marks.ts';
 
 /** Slack of a mark that lies on a step. */
 const WHOLE = 1e-6;
@@ -101,26 +102,39 @@ function checkOneMark(mark: {
   ];
 }
 
+/** The marks must be there, and be the ones that this checker works out, no more and no less. */
 function checkPurposes(subject: Subject, direction: Direction): readonly Discrepancy[] {
-  const { unseat, run, seat } = subject.assembly[direction];
-  const limited = subject.chain.limiter !== null && subject.assembly.figures.limiterRequired;
-  return [
-    ...holds(direction === 'opening' ? seat === null : unseat === null, {
-      code: 'assembly-mark-purpose',
-      sentence:
-        direction === 'opening'
-          ? 'There is a mark to seat while opening.'
-          : 'The unseating mark would be used to close.',
-      expected: 'none',
-      found: (direction === 'opening' ? seat : unseat)?.ceiling ?? 'none',
-    }),
-    ...holds(!limited || (run !== null && (direction === 'closing' || unseat !== null)), {
-      code: 'assembly-mark-missing',
-      sentence: `A limiter is required and ${direction} has no mark for it.`,
-      expected: direction === 'opening' ? 'marks to unseat and to run' : 'a mark to run',
-      found: run === null ? 'none to run' : 'none to unseat',
-    }),
-  ];
+  return PURPOSES.flatMap((purpose) => {
+    const expected = marksOf(subject, { direction, purpose });
+    const found = subject.assembly[direction][purpose];
+    const name = `${purpose}, ${direction}`;
+    if (expected === null && found === null) return [];
+    if (expected === null || found === null) {
+      return holds(false, {
+        code: found === null ? 'assembly-mark-missing' : 'assembly-mark-purpose',
+        sentence:
+          found === null
+            ? `There is no mark (${name}), and the limiter has one.`
+            : `There is a mark (${name}) that may not be.`,
+        expected: expected?.ceiling ?? 'none',
+        found: found?.ceiling ?? 'none',
+      });
+    }
+    return [
+      ...same({
+        code: 'assembly-mark-value',
+        what: `The start (${name})`,
+        expected: expected.start,
+        found: found.start,
+      }),
+      ...same({
+        code: 'assembly-mark-value',
+        what: `The ceiling (${name})`,
+        expected: expected.ceiling,
+        found: found.ceiling,
+      }),
+    ];
+  });
 }
 
 function checkSelect(subject: Subject, direction: Direction): readonly Discrepancy[] {

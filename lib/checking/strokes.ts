@@ -9,9 +9,7 @@ import { yearsIdle } from '#lib/duty/years-idle.ts';
 import type { Gear } from '#lib/equipment/drive.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { Subject } from './chain.ts';
-import { type Supply, supplyOf } from './supply.ts';
-
-const FULL: Supply = { torque: 1, speed: 1 };
+import { FULL_SUPPLY, type Supply, supplyOf } from './supply.ts';
 
 /** Speed of the drive's output at a torque on it: straight lines from free speed over the tabulated points to stall. */
 function speedOf({ gear, supply, torque }: { readonly gear: Gear; readonly supply: Supply; readonly torque: number }) {
@@ -37,13 +35,13 @@ export function speedsOf(subject: Subject, direction: Direction) {
   const { running } = subject.lineDuty.duty[direction];
   const torques = { least: running.low / factor.high, likely: (2 * running.nominal) / (factor.low + factor.high) };
   return {
-    fastest: speedOf({ gear, supply: FULL, torque: torques.least }) / head.facts.ratio,
+    fastest: speedOf({ gear, supply: FULL_SUPPLY, torque: torques.least }) / head.facts.ratio,
     speed: speedOf({ gear, supply: supplyOf(subject), torque: torques.likely }) / head.facts.ratio,
   };
 }
 
 /** 1, or more where a stiff valve is worked to and fro. */
-function toAndFro({ lineDuty, site }: Subject): number {
+export function toAndFro({ lineDuty, site }: Subject): number {
   const { line } = lineDuty;
   const idle = yearsIdle({ line, site }) ?? 0;
   const stiff = line.state.condition?.value === 'stiff' || idle > WORKING_CONSTANTS.stiffAfterYears;
@@ -93,4 +91,13 @@ export function visitWorkOf(subject: Subject): number {
     return 2 * Math.PI * mean;
   };
   return toAndFro(subject) * overStrokes(duty.strokes, work);
+}
+
+/** Powered turning of a visit at the likeliest turns and speed, without starting and slow ends. [s] */
+export function poweredTimeOf(subject: Subject): number {
+  const { duty } = subject.lineDuty;
+  return overStrokes(duty.strokes, (direction) => {
+    const { speed } = speedsOf(subject, direction);
+    return (60 * duty.turns.nominal) / Math.max(WORKING_CONSTANTS.crawl, speed);
+  });
 }

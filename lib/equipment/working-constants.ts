@@ -37,6 +37,10 @@ export const WORKING_CONSTANTS = {
   starvedAir: { torque: ratio(0.3), speed: ratio(0.5) },
   /** Drive and head above this want a sling when they hang from a wheel; common practice, no source. */
   hangingMass: kilograms(12),
+  /** Wheels of unknown diameter; common practice, no source. */
+  anyWheel: { low: metres(0.15), high: metres(0.9) },
+  /** Shapes that a nut or square of unknown shape is taken to have; common practice, no source. */
+  usualNutShapes: ['tapered square', 'square'],
   /** Part of a pack's energy that is used before it is changed; common practice, no source. */
   packShare: ratio(0.8),
 } as const;

@@ -5,13 +5,14 @@
  * Read next: build-assembly.ts.
  */
 
-import { DIRECTIONS, type Direction } from '#lib/duty/duty.ts';
+import { DIRECTIONS, type Direction, type DirectionDuty } from '#lib/duty/duty.ts';
 import type { AssemblyFigures, DirectionSettings, LimiterSetting } from '#lib/equipment/assembly.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { WholeFacts } from '#lib/rules/facts.ts';
 import type { Step, StepInput } from '#lib/units/calculation-step.ts';
 import { type Basis, type Known, known, worstBasis } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
+import { isStiff } from './core-figures.ts';
 import { LIMITER_MARGIN } from './limiter-settings.ts';
 
 interface StepsInput {
@@ -23,6 +24,7 @@ interface StepsInput {
 
 const PLATE = 'Facts of the part';
 const PRACTICE = 'Common practice, no source';
+const JUDGEMENT = 'Judgement, no source';
 
 export function assemblySteps(input: StepsInput): readonly Step[] {
   return [
@@ -45,7 +47,7 @@ function fixed(symbol: string, name: string, value: number, unit: Unit, source =
     nominal: value,
     high: value,
     unit,
-    basis: source === PLATE ? 'stated' : 'rule of thumb',
+    basis: source === PLATE ? 'stated' : source === PRACTICE || source === JUDGEMENT ? 'rule of thumb' : 'computed',
     source,
   };
 }
@@ -151,9 +153,11 @@ function limiterStep(
   return {
     id: `limiter-${at.purpose}-${at.direction}`,
     name: `Limiter ${limiter?.number ?? ''} to ${at.purpose}, ${at.direction}`,
-    formula: 'ceiling ≤ (T_never,low/k_high − o)/(1 + e); needed = T_high·m/((1 − e)·k_low); both to whole steps',
+    formula:
+      'start = T_0/k_high; ceiling ≤ (T_never,low/k_high − o)/(1 + e); needed = T_high·m/((1 − e)·k_low); all to whole steps',
     inputs: [
       asInput('T', 'Torque that the purpose needs', wanted),
+      fixed('T_0', 'Least torque that may do', leastOf(at, duty), 'N·m', 'The lower ends of the torques needed'),
       asInput('T_never', `What the valve must never see (${neverExceed.kind})`, neverExceed.torque),
       fixed('m', 'Margin of the house', LIMITER_MARGIN, '1', PRACTICE),
       fixed('e', 'Error of the limiter', limiter?.error ?? 0, '1'),
@@ -173,6 +177,16 @@ function limiterStep(
     source:
       'Limiter window: a setting read with error e gives between (1 − e) and (1 + e) of it; the margin is common practice.',
   };
+}
+
+/** Opening asks for what its purpose names; closing starts from the running torque where that is less. */
+function leastOf(
+  { direction, purpose }: { readonly direction: Direction; readonly purpose: string },
+  { starting, running }: DirectionDuty,
+): number {
+  if (purpose === 'unseat') return starting.low;
+  if (direction === 'opening' || purpose === 'seat') return running.low;
+  return Math.min(running.low, starting.low);
 }
 
 function speedStep(input: StepsInput, direction: Direction): Step {
@@ -196,14 +210,20 @@ function speedStep(input: StepsInput, direction: Direction): Step {
 }
 
 function timeStep({ whole }: StepsInput, direction: Direction): Step {
-  const { low, high } = whole.core.figures[direction].strokeTime;
+  const way = whole.core.figures[direction];
+  const { low, high } = way.strokeTime;
+  const slowest = Math.min(way.speed, way.fastest);
   return {
     id: `stroke-time-${direction}`,
     name: `Time of one stroke, ${direction}`,
-    formula: 't = t0 + f·(N − Ns)·60/n + Ns·60/ns',
+    formula: 't = t0 + f·(N − Ns)·60/n + Ns·60/ns; at the least with f = 1 and the highest n',
     inputs: [
       asInput('N', 'Turns', whole.duty.turns),
-      fixed('n', 'Speed at the valve', whole.core.figures[direction].speed, '1/min', 'The step before'),
+      {
+        ...fixed('n', 'Speed at the valve', slowest, '1/min', 'The step of the speed'),
+        high: way.fastest,
+      },
+      fixed('f', 'Powered turns worked to and fro', toAndFro(whole), '1', PRACTICE),
       fixed('Ns', 'Slow turns at both ends', WORKING_CONSTANTS.slowTurns, 'turn', PRACTICE),
       fixed('ns', 'Speed over the slow turns', WORKING_CONSTANTS.slowSpeed, '1/min', PRACTICE),
       fixed('t0', 'Starting', WORKING_CONSTANTS.startTime, 's', PRACTICE),
@@ -230,27 +250,37 @@ function reactionStep({ whole }: StepsInput): Step {
       ),
       fixed('a', 'Shortest arm', reaction.arm_m, 'm'),
       fixed('β', 'Least angle between arm and pull', WORKING_CONSTANTS.pullAngle, '°', PRACTICE),
-      fixed('c', 'Shock of a stall', WORKING_CONSTANTS.shock, '1', 'Judgement, no source'),
+      fixed('c', 'Shock of a stall', WORKING_CONSTANTS.shock, '1', JUDGEMENT),
     ],
     result: result('N', just(reaction.force), 'rule of thumb'),
     source: 'Statics; the shock factor is judgement, no source.',
   };
 }
 
+const toAndFro = (whole: WholeFacts): number => (isStiff(whole) ? WORKING_CONSTANTS.toAndFro : 1);
+const basisOf = ({ basis }: { readonly basis: Basis }): Basis => basis;
+
 function energyStep({ whole, figures }: StepsInput): Step {
   const { duty } = whole;
   return {
     id: 'energy-per-visit',
     name: 'Work at the valve for a visit, at most',
-    formula: 'W = Σ strokes 2π·(Ns·(T_start + T_run)/2 + (N − Ns)·T_run)',
+    formula: 'W = f·Σ strokes 2π·(Ns·(T_start + T_run)/2 + (N − Ns)·T_run), each way with its own torques',
     inputs: [
       asInput('N', 'Turns', duty.turns),
       asInput('T_start', 'Starting torque, opening', duty.opening.starting),
       asInput('T_run', 'Running torque, opening', duty.opening.running),
+      asInput('T_start′', 'Starting torque, closing', duty.closing.starting),
+      asInput('T_run′', 'Running torque, closing', duty.closing.running),
+      fixed('f', 'Powered turns worked to and fro', toAndFro(whole), '1', PRACTICE),
       fixed('Ns', 'Turns over which the torque falls', WORKING_CONSTANTS.startingTurns, 'turn', PRACTICE),
       fixed('strokes', 'Strokes of a visit', duty.strokes, '1'),
     ],
-    result: result('J', just(figures.energyPerVisit), duty.opening.running.basis),
+    result: result(
+      'J',
+      just(figures.energyPerVisit),
+      worstBasis([duty.turns, ...DIRECTIONS.flatMap((way) => [duty[way].starting, duty[way].running])].map(basisOf)),
+    ),
     source: 'Definition of work; the shape is common practice, no source.',
   };
 }

@@ -5,12 +5,10 @@
  * Read next: grip-elements.ts.
  */
 import type { AdapterModel } from '#lib/equipment/model.ts';
+import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { GripCase, LineFacts } from '#lib/rules/facts.ts';
 
-/** Shapes that a nut or square of unknown shape is taken to have; common practice, no source. */
-const USUAL_SHAPES = ['tapered square', 'square'] as const;
-/** Wheels of unknown diameter; common practice, no source. */
-const ANY_WHEEL_M = { low: 0.15, high: 0.9 } as const;
+const { anyWheel: ANY_WHEEL, usualNutShapes: USUAL_SHAPES } = WORKING_CONSTANTS;
 
 /** All cases, and at the end the likeliest one. */
 export function gripCases({
@@ -33,7 +31,7 @@ export function likeliestCase(facts: LineFacts): GripCase | null {
   if (grip.kind === 'wheel') {
     return {
       kind: 'wheel',
-      diameter_m: grip.wheelDiameter?.nominal ?? (ANY_WHEEL_M.low + ANY_WHEEL_M.high) / 2,
+      diameter_m: grip.wheelDiameter?.nominal ?? (ANY_WHEEL.low + ANY_WHEEL.high) / 2,
       spokes: grip.wheelSpokes === undefined ? null : Math.round((grip.wheelSpokes.low + grip.wheelSpokes.high) / 2),
       dish_deg: grip.wheelDish?.nominal ?? 0,
     };
@@ -48,8 +46,8 @@ export function likeliestCase(facts: LineFacts): GripCase | null {
 
 function wheelCases(facts: LineFacts, adapters: readonly AdapterModel[]): readonly GripCase[] {
   const { grip } = facts.duty;
-  const low = grip.wheelDiameter?.low ?? ANY_WHEEL_M.low;
-  const high = grip.wheelDiameter?.high ?? ANY_WHEEL_M.high;
+  const low = grip.wheelDiameter?.low ?? ANY_WHEEL.low;
+  const high = grip.wheelDiameter?.high ?? ANY_WHEEL.high;
   const edges = new Set<number>([low, high]);
   for (const { facts: adapter } of adapters) {
     for (const edge of [adapter.wheel?.diameter.low, adapter.wheel?.diameter.high]) {

@@ -1,21 +1,25 @@
 /*
  * The highest torque that the parts of a chain carry, so that the limiter of an assembly is never set past its weakest part.
- * Invariant: at the cap every rating along the chain and the force rating of the restraint still hold.
+ * Invariant: at the cap every rating along the chain and the force rating of the restraint still hold; what stands the stall sets no cap.
  * Not here: what the valve must never see (duty).
  * Read next: resolve-parts.ts.
  */
 
-import type { AdapterModel, ExtensionModel, HeadModel, RestraintModel } from '#lib/equipment/model.ts';
+import type { AdapterModel, DriveModel, ExtensionModel, HeadModel, RestraintModel } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { type NewtonMetres, newtonMetres } from '#lib/units/quantity.ts';
 
 export function torqueCap(chain: {
+  readonly drive: DriveModel;
   readonly head: HeadModel;
   readonly links: readonly { readonly adapter: AdapterModel; readonly extensions: readonly ExtensionModel[] }[];
   readonly restraint: RestraintModel;
 }): NewtonMetres {
   const parts = [chain.head, ...chain.links.flatMap(({ adapter, extensions }) => [adapter, ...extensions])];
-  return newtonMetres(Math.min(...parts.map((part) => part.facts.torqueRating), restraintCap(chain.restraint)));
+  const weakest = Math.min(...parts.map((part) => part.facts.torqueRating), restraintCap(chain.restraint));
+  const { ratio, efficiency } = chain.head.facts;
+  const stall = Math.max(...chain.drive.facts.gears.map((gear) => gear.stallTorque)) * ratio * efficiency.high;
+  return newtonMetres(weakest < stall ? weakest : Number.POSITIVE_INFINITY);
 }
 
 /** Torque at which the pull, shock included, reaches the force rating: reactions.ts turned round. */

@@ -1,26 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import { findChoices } from '#lib/kits/find-choices.ts';
 import { demoModels } from '#seeds/load.ts';
+import { timedChoices } from '#tests/support/checked.ts';
 import { randomHouse } from '#tests/support/kit-cases.ts';
 
 const NONE = { lockedParts: [], excludedParts: [], pins: [] } as const;
 
-function timed<Value>(run: () => Value): { readonly value: Value; readonly milliseconds: number } {
-  const started = performance.now();
-  const value = run();
-  return { value, milliseconds: performance.now() - started };
-}
-
 describe('effort of finding choices', () => {
   it('stays as it is for sixty classes and a hundred and fifty models', () => {
     const house = randomHouse({ seed: 60, models: 150, lines: 60 });
-    const run = () => findChoices({ ...house, constraints: NONE });
-    run();
-    const { value, milliseconds } = timed(run);
+    const run = () => timedChoices({ ...house, constraints: NONE });
+    const { choices, milliseconds } = run();
     console.info(
-      `60 classes × ${house.models.length} models: ${milliseconds.toFixed(0)} ms, ${value.classes.length} served`,
+      `60 classes × ${house.models.length} models: ${milliseconds.toFixed(0)} ms, ${choices.classes.length} served`,
     );
-    expect(value.effort).toEqual({
+    expect(choices.effort).toEqual({
       classes: 60,
       frames: 464,
       frame_evaluations: 1489,
@@ -33,11 +26,10 @@ describe('effort of finding choices', () => {
   it('stays as it is for one line and four hundred models', () => {
     const house = randomHouse({ seed: 400, models: 400, lines: 4 });
     const efforts = house.lines.map((line) => {
-      const run = () => findChoices({ ...house, lines: [line], constraints: NONE });
-      run();
-      const { value, milliseconds } = timed(run);
+      const run = () => timedChoices({ ...house, lines: [line], constraints: NONE });
+      const { choices, milliseconds } = run();
       console.info(`1 line × ${house.models.length} models: ${milliseconds.toFixed(1)} ms`);
-      return value.effort;
+      return choices.effort;
     });
     expect(efforts).toEqual([
       {
@@ -78,12 +70,11 @@ describe('effort of finding choices', () => {
   it('is reported for sixty classes on the house’s own catalogue', () => {
     const { lines, site } = randomHouse({ seed: 61, models: 10, lines: 60 });
     const models = demoModels();
-    const run = () => findChoices({ lines, site, models, constraints: NONE });
-    run();
-    const { value, milliseconds } = timed(run);
+    const run = () => timedChoices({ lines, site, models, constraints: NONE });
+    const { choices, milliseconds } = run();
     console.info(
-      `60 classes × ${models.length} models: ${milliseconds.toFixed(0)} ms, ${value.classes.length} served, effort ${JSON.stringify(value.effort)}`,
+      `60 classes × ${models.length} models: ${milliseconds.toFixed(0)} ms, ${choices.classes.length} served, effort ${JSON.stringify(choices.effort)}`,
     );
-    expect(value.classes.length + value.unserved.length).toBe(60);
+    expect(choices.classes.length + choices.unserved.length).toBe(60);
   });
 });

@@ -3,19 +3,18 @@ import { assessDuty } from '#lib/duty/assess-duty.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { FleetPlan } from '#lib/equipment/choices.ts';
 import type { Model } from '#lib/equipment/model.ts';
-import { planFleet } from '#lib/fleet/plan-fleet.ts';
 import { proposeMapping } from '#lib/intake/propose-mapping.ts';
 import { readTables } from '#lib/intake/read-table.ts';
 import { type Taken, takeRows } from '#lib/intake/take-rows.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import type { Result } from '#lib/kernel/result.ts';
-import { buildAssembly } from '#lib/kits/build-assembly.ts';
-import { findChoices, type Unserved } from '#lib/kits/find-choices.ts';
+import type { Unserved } from '#lib/kits/find-choices.ts';
 import { partsOf } from '#lib/kits/parts-of.ts';
 import { bestRate } from '#lib/pricing/best-rate.ts';
 import { freeCount } from '#lib/stock/free-units.ts';
 import { minutes } from '#lib/units/quantity.ts';
 import { type DemoEnquiry, demoCountedStock, demoHouse, demoModels, demoUnits } from '#seeds/load.ts';
+import { checkedAssembly, checkedChoices, checkedPlan } from './checked.ts';
 
 const ANCHOR = '2030-06-01';
 const STARTS_ON = '2030-06-03';
@@ -34,13 +33,13 @@ export async function planDemo(enquiry: DemoEnquiry): Promise<PlannedDemo> {
   const site = valueIn(parseSite(enquiry.site, { startsOn: STARTS_ON }));
   const taken = await takeList(enquiry);
   const lineDuties = taken.lines.map(({ line }) => ({ line, duty: assessDuty({ line, site }) }));
-  const choices = findChoices({
+  const choices = checkedChoices({
     lines: lineDuties,
     site,
     models,
     constraints: { lockedParts: [], excludedParts: [], pins: [] },
   });
-  const plan = await planFleet({
+  const plan = await checkedPlan({
     classes: choices.classes,
     items: fleetItems({ models, days: site.days, crews: site.crews, turnaroundDays: house.turnaroundDays }),
     crews: site.crews,
@@ -53,7 +52,7 @@ export async function planDemo(enquiry: DemoEnquiry): Promise<PlannedDemo> {
     const tag = choices.classes.find(({ id }) => id === served.classId)?.tags[0];
     const lineDuty = lineDuties.find(({ line }) => line.tag === tag);
     if (lineDuty === undefined) throw new Error(`Class ${served.classId} has no line.`);
-    return buildAssembly({ lineDuty, site, models, parts: partsOf({ classId: served.classId, served, choices }) });
+    return checkedAssembly({ lineDuty, site, models, parts: partsOf({ classId: served.classId, served, choices }) });
   });
   return { taken, plan, unserved: choices.unserved, assemblies };
 }

@@ -2,18 +2,17 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Alternative, ItemNeed, LineClass } from '#lib/equipment/choices.ts';
-import { buildAssembly } from '#lib/kits/build-assembly.ts';
 import { coreTime, counterTime, gripTime, reactionTime } from '#lib/kits/chain-times.ts';
 import { coreChance } from '#lib/kits/core-chance.ts';
 import { conflictOf } from '#lib/kits/explain-none.ts';
 import { explainPart } from '#lib/kits/explain-part.ts';
-import { factsOf, findChoices } from '#lib/kits/find-choices.ts';
+import { factsOf } from '#lib/kits/find-choices.ts';
 import { findFrames } from '#lib/kits/frames.ts';
 import { doesAsWell, type GripElement } from '#lib/kits/grip-elements.ts';
-import { listAssemblies } from '#lib/kits/list-assemblies.ts';
 import { partsOf } from '#lib/kits/parts-of.ts';
 import { ALL_REFUSALS, newTally } from '#lib/kits/refusals.ts';
 import { stockByRole } from '#lib/kits/stock-by-role.ts';
+import { checkedAssembly, checkedChoices, checkedList } from '#tests/support/checked.ts';
 import { type Enumerated, enumerateKits, type Link } from '#tests/support/enumerate-kits.ts';
 import { type KitCase, randomKitCase } from '#tests/support/kit-cases.ts';
 
@@ -21,7 +20,7 @@ const SEEDS = fc.integer({ min: 1, max: 2 ** 30 });
 const NONE = { lockedParts: [], excludedParts: [], pins: [] } as const;
 
 const choicesOf = ({ lineDuty, site, models }: KitCase) =>
-  findChoices({ lines: [lineDuty], site, models, constraints: NONE });
+  checkedChoices({ lines: [lineDuty], site, models, constraints: NONE });
 
 function everything(kitCase: KitCase): readonly Enumerated[] {
   const stock = enumerateKits(kitCase, { made: 'stock only' });
@@ -144,7 +143,7 @@ describe('choices', () => {
               for (const chosen of choicesIn(slots).slice(0, 12)) {
                 const served = { family, core: core.id, slots: chosen.map(({ id }) => id) };
                 const parts = partsOf({ classId, served, choices });
-                const assembly = buildAssembly({ ...kitCase, parts });
+                const assembly = checkedAssembly({ ...kitCase, parts });
                 expect(assembly.findings.filter((finding) => finding.severity === 'refusal')).toEqual([]);
                 expect(assembly.figures.timePerValve).toBe(sum([core, ...chosen]).time);
                 checked += 1;
@@ -197,7 +196,7 @@ describe('choices', () => {
     fc.assert(
       fc.property(SEEDS, (seed) => {
         const kitCase = randomKitCase(seed);
-        const { assemblies } = listAssemblies({ ...kitCase, constraints: NONE, limit: 40 });
+        const { assemblies } = checkedList({ ...kitCase, constraints: NONE, limit: 40 });
         const scores = assemblies.map((assembly) => scoreOf(kitCase, assembly));
         for (const [index, score] of scores.entries()) {
           const beaten = scores.some(

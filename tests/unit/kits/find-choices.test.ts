@@ -2,8 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Model } from '#lib/equipment/model.ts';
 import { classKey } from '#lib/kits/class-key.ts';
 import { explainPart } from '#lib/kits/explain-part.ts';
-import { findChoices, type LineDuty } from '#lib/kits/find-choices.ts';
-import { listAssemblies } from '#lib/kits/list-assemblies.ts';
+import type { LineDuty } from '#lib/kits/find-choices.ts';
 import {
   ranged,
   SAMPLE_NUT,
@@ -26,6 +25,7 @@ import {
   sampleWheelAdapter,
 } from '#lib/rules/sample-parts.ts';
 import { degrees, metres, newtonMetres } from '#lib/units/quantity.ts';
+import { checkedChoices, checkedList } from '#tests/support/checked.ts';
 
 const NONE = { lockedParts: [], excludedParts: [], pins: [] } as const;
 const SITE = sampleSite();
@@ -47,14 +47,14 @@ function lineDuty(
 function choose(
   one: LineDuty,
   models: readonly Model[] = HOUSE,
-  constraints: Parameters<typeof findChoices>[0]['constraints'] = NONE,
+  constraints: Parameters<typeof checkedChoices>[0]['constraints'] = NONE,
 ) {
-  return findChoices({ lines: [one], site: SITE, models, constraints });
+  return checkedChoices({ lines: [one], site: SITE, models, constraints });
 }
 
-const coresOf = (choices: ReturnType<typeof findChoices>): readonly string[] =>
+const coresOf = (choices: ReturnType<typeof checkedChoices>): readonly string[] =>
   choices.classes.flatMap(({ families }) => families.flatMap(({ cores }) => cores.map(({ id }) => id)));
-const slotsOf = (choices: ReturnType<typeof findChoices>, slot: number): readonly string[] =>
+const slotsOf = (choices: ReturnType<typeof checkedChoices>, slot: number): readonly string[] =>
   choices.classes.flatMap(({ families }) => families.flatMap(({ slots }) => slots[slot]?.map(({ id }) => id) ?? []));
 
 const GUESSED = sampleDirection({
@@ -121,7 +121,7 @@ describe('choices', () => {
     expect(slotsOf(choose(lineDuty(), [...HOUSE, made]), 1)).toEqual(['SR-1']);
     const nowhere = lineDuty({ line: { place: { ...sampleLine().place, anchor: said('none') } } });
     expect(slotsOf(choose(nowhere, [...HOUSE, made]), 1)).toEqual(['SR-9']);
-    const listed = listAssemblies({
+    const listed = checkedList({
       lineDuty: nowhere,
       site: SITE,
       models: [...HOUSE, made],
@@ -172,7 +172,7 @@ describe('choices', () => {
     const deeper = { ...SAMPLE_NUT, depthToNut: ranged('m', 0.1, 2.6) };
     const deep = lineDuty({ duty: { grip: deeper, movement: 'keyed' } });
     expect(slotsOf(choose(deep, [...HOUSE, sampleShaft()]), 0)).toEqual(['SK-1,SX-1>SK-1|']);
-    const { assemblies } = listAssemblies({
+    const { assemblies } = checkedList({
       lineDuty: deep,
       site: SITE,
       models: [...HOUSE, sampleShaft()],
@@ -192,7 +192,7 @@ describe('choices', () => {
       line: sampleLine({ tag, ...(tag === 'C' ? { notes: 'stem bent' } : {}) }),
       duty: sampleDuty({ tag, qty: 2 }),
     }));
-    const choices = findChoices({
+    const choices = checkedChoices({
       lines: lines.map(({ line, duty }) => ({ line: { ...line, qty: 2 }, duty })),
       site: SITE,
       models: HOUSE,

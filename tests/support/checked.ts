@@ -1,0 +1,85 @@
+/*
+ * The one entrance by which tests make assemblies and plans: each that comes out has passed the independent checker, or the test fails.
+ */
+import type { AssemblyFacts } from '#lib/checking/chain.ts';
+import { checkAssembly } from '#lib/checking/check-assembly.ts';
+import { checkPlan } from '#lib/checking/check-plan.ts';
+import type { Discrepancy } from '#lib/checking/discrepancy.ts';
+import type { Assembly } from '#lib/equipment/assembly.ts';
+import type { ChoiceFamily, FleetPlan } from '#lib/equipment/choices.ts';
+import type { FleetProblem } from '#lib/fleet/fleet-problem.ts';
+import { planFleet } from '#lib/fleet/plan-fleet.ts';
+import { type BuildInput, buildAssembly } from '#lib/kits/build-assembly.ts';
+import { type Choices, type ChoicesInput, findChoices } from '#lib/kits/find-choices.ts';
+import { type ListedAssemblies, type ListInput, listAssemblies } from '#lib/kits/list-assemblies.ts';
+import { partsFromIds } from '#lib/kits/parts-of.ts';
+
+/** Assemblies tried of each family: every alternative once, as far as this goes. */
+const TRIED_OF_A_FAMILY = 12;
+
+/** How many assemblies and plans this process has had checked, for tests to print. */
+export const tally = { assemblies: 0, plans: 0 };
+
+export function sound(assembly: Assembly, facts: Omit<AssemblyFacts, 'assembly'>): Assembly {
+  tally.assemblies += 1;
+  failOn(`Assembly ${assembly.id} of ${facts.lineDuty.line.tag}`, checkAssembly({ ...facts, assembly }));
+  return assembly;
+}
+
+export function checkedAssembly(input: BuildInput): Assembly {
+  return sound(buildAssembly(input), input);
+}
+
+export function checkedList(input: ListInput): ListedAssemblies {
+  const listed = listAssemblies(input);
+  for (const assembly of listed.assemblies) sound(assembly, input);
+  return listed;
+}
+
+export function checkedChoices(input: ChoicesInput): Choices {
+  const choices = findChoices(input);
+  checkChoices(input, choices);
+  return choices;
+}
+
+/** The search alone is timed, after a first run that warms the machine up; not the check. */
+export function timedChoices(input: ChoicesInput): { readonly choices: Choices; readonly milliseconds: number } {
+  findChoices(input);
+  const started = performance.now();
+  const choices = findChoices(input);
+  const milliseconds = performance.now() - started;
+  checkChoices(input, choices);
+  return { choices, milliseconds };
+}
+
+function checkChoices(input: ChoicesInput, choices: Choices): void {
+  for (const { tags, families } of choices.classes) {
+    const lineDuty = input.lines.find(({ line }) => line.tag === tags[0]);
+    if (lineDuty === undefined) throw new Error(`A class has no line ${tags[0]}.`);
+    for (const ids of families.flatMap(everyAlternative)) {
+      checkedAssembly({ lineDuty, site: input.site, models: input.models, parts: partsFromIds(ids) });
+    }
+  }
+}
+
+export async function checkedPlan(problem: FleetProblem): Promise<FleetPlan> {
+  const plan = await planFleet(problem);
+  tally.plans += 1;
+  failOn(`The plan by ${problem.preference}`, checkPlan({ ...problem, plan }));
+  return plan;
+}
+
+/** Choices that together hold each core and each alternative of each slot once. */
+function everyAlternative({ cores, slots }: ChoiceFamily) {
+  const most = Math.max(cores.length, ...slots.map((slot) => slot.length));
+  return Array.from({ length: Math.min(most, TRIED_OF_A_FAMILY) }, (_, index) => ({
+    core: cores[index % cores.length]?.id ?? '',
+    slots: slots.map((slot) => slot[index % slot.length]?.id ?? ''),
+  }));
+}
+
+function failOn(subject: string, discrepancies: readonly Discrepancy[]): void {
+  if (discrepancies.length === 0) return;
+  const told = discrepancies.map(({ code, sentence }) => `  ${code}: ${sentence}`);
+  throw new Error(`${subject} does not stand up to the check:\n${told.join('\n')}`);
+}
