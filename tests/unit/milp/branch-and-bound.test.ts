@@ -3,7 +3,6 @@ import { type BranchRequest, branchAndBound } from '#lib/milp/branch-and-bound.t
 import { checkValues } from '#lib/milp/check-values.ts';
 import type { SparseModel } from '#lib/milp/sparse-model.ts';
 import { coveringProgram, enumerateProgram, ownedProgram, randomProgram } from '#tests/support/random-program.ts';
-import { wrongOptimumModel } from '#tests/support/wrong-optimum.ts';
 
 const CASES = 250;
 const NOTHING_KNOWN = 1e6;
