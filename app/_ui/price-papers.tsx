@@ -60,7 +60,7 @@ function PaperLinks({ path, which }: PapersProps) {
 export function PriceQuotes({ quotes }: { readonly quotes: EnquiryView['quotes'] }) {
   if (quotes.length === 0) return <p className={styles.soft}>No quote has been issued for this enquiry.</p>;
   return (
-    <PlanWide label="Issued quotes">
+    <PlanWide label="Table of issued quotes">
       <table className={styles.table}>
         <thead>
           <tr>
@@ -80,7 +80,7 @@ export function PriceQuotes({ quotes }: { readonly quotes: EnquiryView['quotes']
               <th scope="row">
                 {quote.number} {quote.revision}
               </th>
-              <td>{quote.state}</td>
+              <td>{quote.standing.kind === 'open' ? 'issued' : quote.standing.kind}</td>
               <td>{dateText(quote.issued_on)}</td>
               <td>{dateText(quote.valid_until)}</td>
               <td className={styles.number}>{moneyIn(quote.currency, quote.total_minor)}</td>

@@ -4,7 +4,7 @@
  * Not here: drawing papers (lib/workers).
  * Read next: ../schema/quote.ts.
  */
-import { and, desc, eq } from 'drizzle-orm';
+import { and, desc, eq, sql } from 'drizzle-orm';
 import type { DbOrTx } from '../client.ts';
 import { paper } from '../schema/paper.ts';
 import { plan } from '../schema/plan.ts';
@@ -35,7 +35,11 @@ export function insertPlan(db: DbOrTx, row: Omit<PlanRow, 'id'>): number {
   return Number(id);
 }
 
-export type QuoteSummary = Omit<QuoteRow, 'frozen_json'>;
+export interface QuoteSummary extends Omit<QuoteRow, 'frozen_json'> {
+  /** The dates that were quoted, whatever the enquiry says since. */
+  readonly starts_on: string;
+  readonly days: number;
+}
 
 const SUMMARY = {
   id: quote.id,
@@ -47,6 +51,8 @@ const SUMMARY = {
   valid_until: quote.valid_until,
   total_minor: quote.total_minor,
   currency: quote.currency,
+  starts_on: sql<string>`json_extract(${quote.frozen_json}, '$.site.startsOn')`,
+  days: sql<number>`json_extract(${quote.frozen_json}, '$.site.days')`,
 };
 
 export function listQuotes(db: DbOrTx, enquiryId: number): readonly QuoteSummary[] {

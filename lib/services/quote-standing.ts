@@ -15,10 +15,12 @@ export type QuoteStanding =
   /** It cannot be accepted; the reason says what can be done instead. */
   | { readonly kind: 'superseded' | 'lapsed'; readonly reason: Refused };
 
+type IssuedQuote = Pick<QuoteSummary, 'id' | 'number' | 'revision' | 'valid_until'>;
+
 interface StandingInput {
-  readonly quote: QuoteSummary;
+  readonly quote: IssuedQuote;
   /** All issued quotes of its enquiry, the newest first. */
-  readonly quotes: readonly QuoteSummary[];
+  readonly quotes: readonly IssuedQuote[];
   readonly bookings: readonly BookingRow[];
   readonly today: IsoDate;
 }
@@ -52,7 +54,7 @@ export function quoteStanding({ quote, quotes, bookings, today }: StandingInput)
   return { kind: 'open' };
 }
 
-function named({ number, revision }: QuoteSummary): string {
+function named({ number, revision }: IssuedQuote): string {
   return `${number} ${revision}`;
 }
 

@@ -58,6 +58,24 @@ test('a list becomes lines, a plan, and a quote whose words can be read back', a
   expect(words).toContain('Alder Brook Parish Works');
   expect(words).toContain('AL-2');
   expect(words).toMatch(/Q-\d{5} A/);
+
+  await page.getByRole('button', { name: 'Accepted by the customer' }).click();
+  const asked = page.getByRole('dialog', { name: /Has the customer accepted Q-\d{5} A/ });
+  await expect(asked).toContainText('booked by serial number');
+  await asked.getByLabel('Who said yes').fill('R. Dunlin');
+  await asked.getByRole('button', { name: 'Yes, book the units' }).click();
+  const acceptance = page.getByRole('region', { name: /Acceptance of Q-\d{5} A/ });
+  await expect(acceptance).toContainText('by R. Dunlin');
+  await expect(page.getByRole('button', { name: 'Accepted by the customer' })).toHaveCount(0);
+  await acceptance.getByText('Booked units').click();
+  const booked = await acceptance.getByRole('row').nth(1).getByRole('cell').innerText();
+  const serial = booked.split(', ')[0] ?? '';
+  expect(serial).not.toBe('');
+  const packing = acceptance.getByRole('link', { name: 'Packing list with serial numbers' });
+  const list = await request.get((await packing.getAttribute('href')) ?? '');
+  expect(readPdf(await list.body()).text).toContain(serial);
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html ?? ''}`)).toEqual([]);
 });
 
 test('a file that is no list gets an answer that says what to do', async ({ page }) => {

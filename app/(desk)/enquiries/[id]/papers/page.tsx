@@ -4,12 +4,16 @@ import styles from '#app/_ui/plan-sheet.module.css';
 import { moneyIn, PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
 import { PriceLines } from '#app/_ui/price-lines.tsx';
 import { PriceDrafts, PriceQuotes } from '#app/_ui/price-papers.tsx';
+import { QuoteBooking } from '#app/_ui/quote-booking.tsx';
+import { windowText } from '#lib/documents/print-values.ts';
 import { GENERAL_CAUTIONS } from '#lib/documents/safety-words.ts';
+import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/open-enquiry.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 import { type PlanView, readPlanView } from '#lib/services/plan-view.ts';
 import { PlanRun } from '../kits/plan-run.client.tsx';
 import { PriceIssue } from './price-issue.client.tsx';
+import { QuoteAccept } from './quote-accept.client.tsx';
 
 export const dynamic = 'force-dynamic';
 
@@ -27,6 +31,7 @@ export default async function PapersPage({ params }: { readonly params: Promise<
       <section className={styles.panel} aria-labelledby="quotes">
         <h2 id="quotes">Issued quotes</h2>
         <PriceQuotes quotes={quotes} />
+        <Acceptance quotes={quotes} />
       </section>
       <section className={styles.notice} aria-labelledby="cautions">
         <h2 id="cautions" className={styles.title}>
@@ -39,6 +44,26 @@ export default async function PapersPage({ params }: { readonly params: Promise<
         </ul>
       </section>
     </div>
+  );
+}
+
+/** The booking of the quote that was accepted, or the way to accept the newest one. */
+function Acceptance({ quotes }: { readonly quotes: EnquiryView['quotes'] }) {
+  const accepted = quotes.find(({ booking }) => booking !== null);
+  if (accepted?.booking) return <QuoteBooking quote={accepted} booking={accepted.booking} />;
+  const [newest] = quotes;
+  if (!newest) return null;
+  const { standing } = newest;
+  if (standing.kind !== 'open') {
+    return standing.kind === 'accepted' ? null : <p className={styles.soft}>{standing.reason.sentence}</p>;
+  }
+  return (
+    <QuoteAccept
+      quoteId={newest.id}
+      quote={`${newest.number} ${newest.revision}`}
+      total={moneyIn(newest.currency, newest.total_minor)}
+      days={windowText(rangeOfDays(newest.starts_on, newest.days))}
+    />
   );
 }
 
