@@ -60,13 +60,19 @@ function compare(at: {
   readonly code: string;
   readonly what: string;
   readonly expected: Figure;
-  readonly found: Figure;
+  readonly found: Figure & { readonly source: string };
 }): readonly Discrepancy[] {
   const { code, what, expected, found } = at;
   return [
     ...(['low', 'nominal', 'high'] as const).flatMap((end) =>
       same({ code, what: `${what} (${end})`, expected: expected[end], found: found[end] }),
     ),
+    ...holds(expected.source === undefined || expected.source === found.source, {
+      code,
+      sentence: `${what} is said to come from “${found.source}”.`,
+      expected: expected.source ?? '',
+      found: found.source,
+    }),
     ...holds(expected.unit === found.unit && expected.basis === found.basis, {
       code,
       sentence: `${what} has unit ${found.unit} and basis ${found.basis}; it is ${expected.unit} and ${expected.basis}.`,

@@ -24,6 +24,8 @@ export interface Figure {
   readonly high: number;
   readonly unit: Unit;
   readonly basis: Basis;
+  /** Where a value of the duty comes from; of the house's own figures only the words may vary. */
+  readonly source?: string;
 }
 
 export interface ExpectedStep {

@@ -14,8 +14,8 @@ import { type Choices, type ChoicesInput, findChoices } from '#lib/kits/find-cho
 import { type ListedAssemblies, type ListInput, listAssemblies } from '#lib/kits/list-assemblies.ts';
 import { partsFromIds } from '#lib/kits/parts-of.ts';
 
-/** Assemblies tried of each family: every alternative once, as far as this goes. */
-const TRIED_OF_A_FAMILY = 12;
+/** Assemblies tried of each class, spread evenly over its families' alternatives. */
+const TRIED_OF_A_CLASS = 40;
 
 /** How many assemblies and plans this process has had checked, for tests to print. */
 export const tally = { assemblies: 0, plans: 0 };
@@ -56,7 +56,7 @@ function checkChoices(input: ChoicesInput, choices: Choices): void {
   for (const { tags, families } of choices.classes) {
     const lineDuty = input.lines.find(({ line }) => line.tag === tags[0]);
     if (lineDuty === undefined) throw new Error(`A class has no line ${tags[0]}.`);
-    for (const ids of families.flatMap(everyAlternative)) {
+    for (const ids of spread(families.flatMap(everyAlternative))) {
       checkedAssembly({ lineDuty, site: input.site, models: input.models, parts: partsFromIds(ids) });
     }
   }
@@ -72,10 +72,15 @@ export async function checkedPlan(problem: FleetProblem): Promise<FleetPlan> {
 /** Choices that together hold each core and each alternative of each slot once. */
 function everyAlternative({ cores, slots }: ChoiceFamily) {
   const most = Math.max(cores.length, ...slots.map((slot) => slot.length));
-  return Array.from({ length: Math.min(most, TRIED_OF_A_FAMILY) }, (_, index) => ({
+  return Array.from({ length: most }, (_, index) => ({
     core: cores[index % cores.length]?.id ?? '',
     slots: slots.map((slot) => slot[index % slot.length]?.id ?? ''),
   }));
+}
+
+function spread<Value>(values: readonly Value[]): readonly Value[] {
+  const step = Math.max(1, values.length / TRIED_OF_A_CLASS);
+  return values.filter((_, index) => Math.floor(index / step) !== Math.floor((index - 1) / step));
 }
 
 function failOn(subject: string, discrepancies: readonly Discrepancy[]): void {

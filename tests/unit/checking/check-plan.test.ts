@@ -4,6 +4,7 @@ import type { PlanFacts } from '#lib/checking/plan-facts.ts';
 import type { Alternative, FleetPlan, LineClass } from '#lib/equipment/choices.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { kilograms, seconds } from '#lib/units/quantity.ts';
+import { codesOf } from '#tests/support/discrepancy-codes.ts';
 import { mutationsOf } from '#tests/support/mutate.ts';
 
 const alternative = (
@@ -143,10 +144,37 @@ const plan: FleetPlan = {
 };
 
 const facts: PlanFacts = { classes, items, crews: 2, secondsPerCrew: 5500, labour_minor_per_hour: 3600, plan };
-const codesOf = (change: Partial<PlanFacts> & { readonly planned?: Partial<FleetPlan> }) => {
+const wrongIn = (change: Partial<PlanFacts> & { readonly planned?: Partial<FleetPlan> }) => {
   const { planned, ...rest } = change;
   return [...new Set(checkPlan({ ...facts, ...rest, plan: { ...plan, ...planned } }).map((one) => one.code))];
 };
+
+const VIOLATIONS: readonly (readonly [string, Parameters<typeof wrongIn>[0]])[] = [
+  ['plan-asked', { planned: { asked: 9 } }],
+  ['plan-served', { planned: { served: 8 } }],
+  ['plan-crew-time', { planned: { kits: plan.kits.map((kit) => ({ ...kit, time: seconds(1) })) } }],
+  ['plan-objective', { planned: { objective: 17_000 } }],
+  [
+    'plan-work-unfounded',
+    {
+      planned: {
+        work: [...plan.work, { classId: 'gates', crew: 0, qty: 1, family: 'by nut', core: 'key', slots: [] }],
+      },
+    },
+  ],
+  ['plan-class-overserved', { classes: classes.map((one) => ({ ...one, qty: one.id === 'gates' ? 4 : 4 })) }],
+  ['plan-stock-exceeded', { items: items.map((one) => (one.id === 'drive-light' ? { ...one, free: 1 } : one)) }],
+  ['plan-crew-overtime', { secondsPerCrew: 5429 }],
+  ['plan-crew-unknown', { crews: 1 }],
+  ['plan-item-unknown', { items: items.filter((one) => one.id !== 'key') }],
+  ['plan-cost', { labour_minor_per_hour: 3601 }],
+  ['plan-proof', { planned: { proof: 'proven' } }],
+  ['plan-bound', { planned: { bound: 17_000, gap: (16_835 - 17_000) / 16_835 } }],
+  ['plan-gap', { planned: { gap: 0 } }],
+  ['plan-served-at-most', { planned: { servedAtMost: 6 } }],
+  ['plan-cost-at-least', { planned: { costAtLeast_minor: 17_000 } }],
+  ['plan-crew-twice', { planned: { kits: [...plan.kits, { crew: 1, items: [], time: seconds(900) }] } }],
+];
 
 describe('checking a plan', () => {
   it('finds nothing wrong with a sound plan', () => expect(checkPlan(facts)).toEqual([]));
@@ -155,43 +183,27 @@ describe('checking a plan', () => {
     const measures = { pieces: 6, time: 6330, surest: 3 * (1 - 0.9 * 0.8) + 2 * (1 - 0.9) } as const;
     for (const preference of ['pieces', 'time', 'surest'] as const) {
       const objective = measures[preference];
-      expect(codesOf({ planned: { preference, objective, bound: objective, gap: 0, proof: 'proven' } })).toEqual([]);
-      expect(codesOf({ planned: { preference, objective: objective + 1, bound: objective + 1, gap: 0 } })).toEqual([
+      expect(wrongIn({ planned: { preference, objective, bound: objective, gap: 0, proof: 'proven' } })).toEqual([]);
+      expect(wrongIn({ planned: { preference, objective: objective + 1, bound: objective + 1, gap: 0 } })).toEqual([
         'plan-objective',
       ]);
     }
   });
 
-  it.each<[string, Parameters<typeof codesOf>[0]]>([
-    [
-      'plan-work-unfounded',
-      {
-        planned: {
-          work: [...plan.work, { classId: 'gates', crew: 0, qty: 1, family: 'by nut', core: 'key', slots: [] }],
-        },
-      },
-    ],
-    ['plan-class-overserved', { classes: classes.map((one) => ({ ...one, qty: one.id === 'gates' ? 4 : 4 })) }],
-    ['plan-stock-exceeded', { items: items.map((one) => (one.id === 'drive-light' ? { ...one, free: 1 } : one)) }],
-    ['plan-crew-overtime', { secondsPerCrew: 5429 }],
-    ['plan-crew-unknown', { crews: 1 }],
-    ['plan-item-unknown', { items: items.filter((one) => one.id !== 'key') }],
-    ['plan-cost', { labour_minor_per_hour: 3601 }],
-    ['plan-proof', { planned: { proof: 'proven' } }],
-    ['plan-bound', { planned: { bound: 17_000, gap: (16_835 - 17_000) / 16_835 } }],
-    ['plan-gap', { planned: { gap: 0 } }],
-    ['plan-served-at-most', { planned: { servedAtMost: 6 } }],
-    ['plan-cost-at-least', { planned: { costAtLeast_minor: 17_000 } }],
-    ['plan-crew-twice', { planned: { kits: [...plan.kits, { crew: 1, items: [], time: seconds(900) }] } }],
-  ])('says %s', (code, change) => expect(codesOf(change)).toContain(code));
+  it.each(VIOLATIONS)('says %s', (code, change) => expect(wrongIn(change)).toContain(code));
 
   it('names a needed piece that a kit lacks, and one that nothing needs', () => {
     const [first, ...others] = plan.kits;
     if (first === undefined) throw new Error('the plan has kits');
     const without = { ...first, items: first.items.filter((need) => need.item !== 'arm') };
     const withMore = { ...first, items: [...first.items, { item: 'key', count: 1 }] };
-    expect(codesOf({ planned: { kits: [without, ...others] } })).toContain('plan-kit-lacks');
-    expect(codesOf({ planned: { kits: [withMore, ...others] } })).toContain('plan-kit-surplus');
+    expect(wrongIn({ planned: { kits: [without, ...others] } })).toContain('plan-kit-lacks');
+    expect(wrongIn({ planned: { kits: [withMore, ...others] } })).toContain('plan-kit-surplus');
+  });
+
+  it('has a violation for every kind of discrepancy that its sources can tell', () => {
+    const provoked = new Set([...VIOLATIONS.map(([code]) => code), 'plan-kit-lacks', 'plan-kit-surplus']);
+    expect([...provoked].toSorted()).toEqual(codesOf('plan'));
   });
 
   it('notices every single change of a number, a name or an entry', () => {
