@@ -68,8 +68,8 @@ test('a list becomes lines, a plan, and a quote whose words can be read back', a
   await expect(acceptance).toContainText('by R. Dunlin');
   await expect(page.getByRole('button', { name: 'Accepted by the customer' })).toHaveCount(0);
   await acceptance.getByText('Booked units').click();
-  const booked = await acceptance.getByRole('row').nth(1).getByRole('cell').innerText();
-  const serial = booked.split(', ')[0] ?? '';
+  const booked = await acceptance.getByRole('row').nth(1).getByRole('cell').textContent();
+  const serial = booked?.split(', ')[0] ?? '';
   expect(serial).not.toBe('');
   const packing = acceptance.getByRole('link', { name: 'Packing list with serial numbers' });
   const list = await request.get((await packing.getAttribute('href')) ?? '');
