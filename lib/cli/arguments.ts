@@ -11,6 +11,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 export const USAGE = `kitwright plan  LIST [--site SITE.json] [--from YYYY-MM-DD] [--days N] [--crews N] [--prefer cost|pieces|time|surest] [--out DIR] [--json]
 kitwright duty  LIST [--site SITE.json] [--json]    torque, turns, never-exceed, limiter window, basis
 kitwright why   LIST TAG [PART] [--site SITE.json] [--json]    why these parts, why not PART, or why nothing fits
+kitwright why   LIST TAG PART --without [--from … --days … --crews … --prefer …]    and what the plan would lose without PART
 kitwright rules [--json]    every rule with its source
 
 Exit status: 0 when every readable line is served, 3 when some are not, 2 for unusable input.`;
@@ -30,6 +31,8 @@ export interface Options {
   readonly prefer: (typeof PREFER)[number];
   readonly out?: string;
   readonly json: boolean;
+  /** Plan with and without the part, and tell the difference. */
+  readonly without: boolean;
 }
 
 export function readArguments(words: readonly string[]): Result<Options> {
@@ -41,6 +44,7 @@ export function readArguments(words: readonly string[]): Result<Options> {
   if (!command) return no(name === undefined ? 'Name a command.' : `There is no command “${name}”.`);
   if (command !== 'rules' && list === undefined) return no(`“${command}” needs a LIST: a CSV, TSV or XLSX file.`);
   if (command === 'why' && tag === undefined) return no('“why” needs the TAG of a line.');
+  if (values.without === true && part === undefined) return no('“--without” needs the PART to leave out.');
   const prefer = PREFER.find((known) => known === (values.prefer ?? 'cost'));
   if (!prefer) return no(`--prefer takes ${PREFER.join(', ')}, not “${values.prefer}”.`);
   if (values.from !== undefined && !isIsoDate(values.from))
@@ -54,6 +58,7 @@ export function readArguments(words: readonly string[]): Result<Options> {
     list: list ?? '',
     prefer,
     json: values.json ?? false,
+    without: values.without ?? false,
     ...(tag === undefined ? {} : { tag }),
     ...(part === undefined ? {} : { part }),
     ...(values.site === undefined ? {} : { site: values.site }),
@@ -79,6 +84,7 @@ function parse(words: readonly string[]) {
           prefer: text,
           out: text,
           json: { type: 'boolean' },
+          without: { type: 'boolean' },
         },
       }),
     );

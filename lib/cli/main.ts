@@ -10,6 +10,12 @@ import { planCommand } from './plan-command.ts';
 import { rulesCommand } from './rules-command.ts';
 import { whyCommand } from './why-command.ts';
 
+/** A reader that has seen enough, such as `head`, closes the pipe: no fault of ours. */
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0);
+  throw error;
+});
+
 process.exitCode = await main(process.argv.slice(2));
 
 async function main(words: readonly string[]): Promise<number> {

@@ -14,11 +14,12 @@ import type { WorkOutInput } from '#lib/planning/worked-out.ts';
 import { today } from '#lib/services/context.ts';
 import { NO_TERMS_AGREED } from '#lib/services/customer-facts.ts';
 import { freePieces, houseFacts, houseModels } from '#lib/services/house-facts.ts';
-import { PAPER_KINDS, type PapersInput, paperOf, planSentence } from '#lib/services/papers-of.ts';
+import { PAPER_KINDS, type PapersInput, paperOf } from '#lib/services/papers-of.ts';
 import { priceOutcome } from '#lib/services/price-outcome.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
 import { planAnswer } from './answer.ts';
 import type { Options } from './arguments.ts';
+import { planSummary } from './plan-summary.ts';
 import { readInput } from './read-input.ts';
 
 export async function planCommand(options: Options): Promise<number> {
@@ -67,7 +68,7 @@ export async function planCommand(options: Options): Promise<number> {
   };
   const answer = planAnswer({ taken, papers, intake_ms });
   if (options.out !== undefined) await writePapers(options.out, papers, answer);
-  process.stdout.write(options.json ? `${JSON.stringify(answer)}\n` : `${summary(papers)}\n`);
+  process.stdout.write(options.json ? `${JSON.stringify(answer)}\n` : `${planSummary({ taken, papers })}\n`);
   const asked = input.lines.reduce((sum, line) => sum + line.qty, 0);
   return outcome.fleet.served === asked && taken.counts.refused === 0 ? 0 : 3;
 }
@@ -79,24 +80,4 @@ async function writePapers(folder: string, papers: PapersInput, answer: unknown)
     process.stderr.write(`${join(folder, `${kind}.pdf`)}\n`);
   }
   await writeFile(join(folder, 'plan.json'), `${JSON.stringify(answer, null, 2)}\n`);
-}
-
-function summary(papers: PapersInput): string {
-  const { outcome, worked, price } = papers;
-  const kits = outcome.kits.map((kit) => {
-    const items = kit.items.map(
-      ({ item, count }) => `  ${count} × ${item} ${papers.models.find(({ number }) => number === item)?.name ?? ''}`,
-    );
-    return [`Crew ${kit.crew}: ${(kit.time_s / 3600).toFixed(1)} h, ${kit.mass_kg.toFixed(0)} kg`, ...items].join('\n');
-  });
-  const unserved = worked.unserved
-    .slice(0, 20)
-    .map(({ tag, because }) => `  ${tag}: ${because.map(({ sentence }) => sentence).join(' ')}`);
-  return [
-    planSentence(papers),
-    ...kits,
-    `Price with tax: ${(price.gross_minor / 100).toFixed(2)} ${price.currency} for ${price.days} days`,
-    ...(worked.unserved.length > 0 ? [`Not served (${worked.unserved.length} lines):`, ...unserved] : []),
-    'Figures are estimates until measured: start low, raise the limiter in steps, never past the ceiling.',
-  ].join('\n');
 }

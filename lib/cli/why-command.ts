@@ -1,18 +1,25 @@
 /*
  * `why`: why these parts, why not a part, or why nothing fits a line.
  * Invariant: the answer is made of rules and numbers.
- * Not here: planning.
+ * Not here: planning with and without a part (../planning/leave-out-part.ts).
  * Read next: ../kits/explain-part.ts.
  */
 import { NO_CONSTRAINTS } from '#lib/contracts/constraints.ts';
+import { withoutTag } from '#lib/documents/line-warnings.ts';
+import { partNumbers } from '#lib/documents/part-numbers.ts';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
+import type { Assembly } from '#lib/equipment/assembly.ts';
+import type { Model } from '#lib/equipment/model.ts';
 import { explainPart } from '#lib/kits/explain-part.ts';
-import { findChoices } from '#lib/kits/find-choices.ts';
+import { findChoices, type LineDuty } from '#lib/kits/find-choices.ts';
 import { listAssemblies } from '#lib/kits/list-assemblies.ts';
+import { leaveOutPart } from '#lib/planning/leave-out-part.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
-import { houseModels } from '#lib/services/house-facts.ts';
+import { houseFacts, houseModels } from '#lib/services/house-facts.ts';
 import type { Options } from './arguments.ts';
-import { readInput } from './read-input.ts';
+import { leftOutLines } from './left-out.ts';
+import { planInput } from './plan-input.ts';
+import { type CommandInput, readInput } from './read-input.ts';
 
 const ASSEMBLIES_TOLD = 5;
 
@@ -24,22 +31,13 @@ export async function whyCommand(options: Options): Promise<number> {
   if (!line) return refuse(`The list has no line “${options.tag}”.`);
   const models = houseModels(context);
   const lineDuty = { line, duty: assessDuty({ line, site }) };
-  if (options.part !== undefined) {
-    const answer = explainPart({ lineDuty, site, models, part: options.part });
-    print(options, { tag: line.tag, part: options.part, ...answer }, [
-      `${options.part} ${answer.fits ? 'serves' : 'does not serve'} ${line.tag}.`,
-      ...answer.because.map(({ sentence }) => `  ${sentence}`),
-    ]);
-    return answer.fits ? 0 : 3;
-  }
+  if (options.part !== undefined) return tellPart({ options, input: read.value, lineDuty, part: options.part });
   const listed = listAssemblies({ lineDuty, site, models, constraints: NO_CONSTRAINTS, limit: ASSEMBLIES_TOLD });
   if (listed.assemblies.length > 0) {
     print(
       options,
       { tag: line.tag, ...listed },
-      listed.assemblies.map(({ id, findings }) =>
-        [id, ...findings.map(({ severity, sentence }) => `  ${severity}: ${sentence}`)].join('\n'),
-      ),
+      tellAssemblies({ tag: line.tag, assemblies: listed.assemblies, models }),
     );
     return 0;
   }
@@ -50,6 +48,63 @@ export async function whyCommand(options: Options): Promise<number> {
     ...(none?.repairs ?? []).map(({ sentence }) => `  It would work so: ${sentence}`),
   ]);
   return 3;
+}
+
+/** The parts of each by name; what is found of all of them once at the end. */
+function tellAssemblies({
+  tag,
+  assemblies,
+  models,
+}: {
+  readonly tag: string;
+  readonly assemblies: readonly Assembly[];
+  readonly models: readonly Model[];
+}): readonly string[] {
+  const names = new Map(models.map(({ number, name }) => [number, name]));
+  const sentences = assemblies.map(({ findings }) =>
+    findings.map(({ severity, sentence }) => `  ${severity}: ${withoutTag(sentence, [tag])}`),
+  );
+  const shared = (sentences[0] ?? []).filter((told) => sentences.every((others) => others.includes(told)));
+  return [
+    ...assemblies.flatMap((assembly, index) => [
+      `${index + 1}. ${partNumbers(assembly)
+        .map((number) => `${number} ${names.get(number) ?? ''}`)
+        .join('; ')}`,
+      ...(sentences[index] ?? []).filter((told) => !shared.includes(told)),
+    ]),
+    `For ${tag} in every case:`,
+    ...shared,
+  ];
+}
+
+async function tellPart(question: {
+  readonly options: Options;
+  readonly input: CommandInput;
+  readonly lineDuty: LineDuty;
+  readonly part: string;
+}): Promise<number> {
+  const { options, input, lineDuty, part } = question;
+  const { tag } = lineDuty.line;
+  const answer = explainPart({ lineDuty, site: input.site, models: houseModels(input.context), part });
+  const lines = [
+    `${part} ${answer.fits ? 'serves' : 'does not serve'} ${tag}.`,
+    ...answer.because.map(({ sentence }) => `  ${sentence}`),
+  ];
+  if (!options.without) {
+    print(options, { tag, part, ...answer }, lines);
+    return answer.fits ? 0 : 3;
+  }
+  const left = await leaveOutPart({ input: planInput(input), preference: options.prefer, part });
+  const { currency } = houseFacts(input.context).pricing;
+  print(options, { tag, part, ...answer, without: left ?? null }, [
+    ...lines,
+    ...(left === undefined ? notCarried(options) : leftOutLines(left, currency)),
+  ]);
+  return answer.fits ? 0 : 3;
+}
+
+function notCarried({ part, prefer }: Options): readonly string[] {
+  return [`The plan for ${prefer} does not carry ${part} on a drive line, so leaving it out changes nothing there.`];
 }
 
 function refuse(sentence: string): number {

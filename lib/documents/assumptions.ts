@@ -5,8 +5,8 @@
  * Read next: quote-paper.ts.
  */
 import type { Duty } from '#lib/duty/duty.ts';
-import type { UnitSystem } from '#lib/units/format-quantity.ts';
-import type { Known } from '#lib/units/known-value.ts';
+import { formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
+import { type Known, known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import { rangeText } from './line-classes.ts';
 import type { PaperLine } from './paper-inputs.ts';
@@ -26,29 +26,73 @@ interface Guess {
   readonly ifWrong: string;
 }
 
+/** One guess of one line, before equal ones are told together. */
+interface Told extends Assumption {
+  readonly value: Known<Unit> | null;
+}
+
+/** Values that come out of others and stand on the site sheet class by class; many of them are told as one range. */
+const BY_CLASS: ReadonlySet<string> = new Set([
+  'Torque to start, opening',
+  'Torque to start, closing',
+  'Turns for one stroke',
+]);
+const FEW = 4;
+
 export function gatherAssumptions(lines: readonly PaperLine[], system: UnitSystem): readonly Assumption[] {
-  const found = new Map<string, { assumption: Assumption; tags: string[] }>();
-  for (const { line, duty } of lines) {
-    for (const assumption of assumptionsOf(duty, system)) {
-      const key = [assumption.what, assumption.taken, assumption.basis].join('\n');
-      const known = found.get(key);
-      if (known === undefined) found.set(key, { assumption, tags: [line.tag] });
-      else known.tags.push(line.tag);
-    }
-  }
-  return [...found.values()]
-    .map(({ assumption, tags }) => ({ ...assumption, tags }))
+  const told = lines.flatMap(({ line, duty }) =>
+    guessesOf(duty, system).map((guess): Told => ({ ...guess, tags: [line.tag] })),
+  );
+  return alike(told, ({ what, basis }) => `${what}\n${basis}`)
+    .flatMap((group) => asTold(group, system))
     .toSorted(
       (a, b) => a.what.localeCompare(b.what) || b.tags.length - a.tags.length || a.taken.localeCompare(b.taken),
     );
 }
 
-function assumptionsOf(duty: Duty, system: UnitSystem): readonly Assumption[] {
-  const told = guessesOf(duty)
+/** Equal guesses together with all their lines; of values that stand class by class one range when they are many. */
+function asTold(group: readonly Told[], system: UnitSystem): readonly Assumption[] {
+  const equal = alike(group, ({ taken }) => taken).flatMap(merged);
+  const values = group.flatMap(({ value }) => (value === null ? [] : [value]));
+  const [first] = values;
+  if (first === undefined || equal.length <= FEW || !BY_CLASS.has(group[0]?.what ?? '')) return equal;
+  const low = Math.min(...values.map((value) => value.low));
+  const high = Math.max(...values.map((value) => value.high));
+  const whole = formatRange(
+    known(first.unit, { low, nominal: low, high }, { basis: first.basis, source: first.source }),
+    system,
+  );
+  return merged(group).map((one) => ({
+    ...one,
+    taken: `${whole} in all; ${equal.length} values, each on the site sheet`,
+  }));
+}
+
+/** Those of one key together, in the order of their first. */
+function alike(told: readonly Told[], keyOf: (one: Told) => string): readonly (readonly Told[])[] {
+  const groups = new Map<string, Told[]>();
+  for (const one of told) {
+    const group = groups.get(keyOf(one));
+    if (group === undefined) groups.set(keyOf(one), [one]);
+    else group.push(one);
+  }
+  return [...groups.values()];
+}
+
+function merged(equal: readonly Told[]): readonly Assumption[] {
+  const [first] = equal;
+  if (first === undefined) return [];
+  const { what, taken, basis, ifWrong } = first;
+  return [{ what, taken, basis, ifWrong, tags: equal.flatMap(({ tags }) => tags) }];
+}
+
+function guessesOf(duty: Duty, system: UnitSystem): readonly Told[] {
+  const told = valuesOf(duty)
     .filter(({ value }) => value.basis === 'assumed' || value.basis === 'rule of thumb')
     .map(
-      ({ what, value, ifWrong }): Assumption => ({
+      ({ what, value, ifWrong }): Told => ({
         what,
+        value,
         taken: rangeText(value, system),
         basis: value.basis,
         tags: [],
@@ -58,11 +102,18 @@ function assumptionsOf(duty: Duty, system: UnitSystem): readonly Assumption[] {
   if (duty.grip.stemRisesThroughWheel !== 'maybe') return told;
   return [
     ...told,
-    { what: 'Stem', taken: 'may rise through the wheel', basis: 'assumed', tags: [], ifWrong: IF_WRONG.stem },
+    {
+      what: 'Stem',
+      value: null,
+      taken: 'may rise through the wheel',
+      basis: 'assumed',
+      tags: [],
+      ifWrong: IF_WRONG.stem,
+    },
   ];
 }
 
-function guessesOf(duty: Duty): readonly Guess[] {
+function valuesOf(duty: Duty): readonly Guess[] {
   const { grip } = duty;
   const guesses: Guess[] = [];
   if (grip.wheelDiameter !== undefined)

@@ -4,7 +4,7 @@
  * Not here: the calculations.
  * Read next: paper-inputs.ts.
  */
-import type { Step } from '#lib/units/calculation-step.ts';
+import type { Step, StepInput } from '#lib/units/calculation-step.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { known } from '#lib/units/known-value.ts';
 import { gatherClasses, type PaperClass, partNumbersText, rangeText, valveWords } from './line-classes.ts';
@@ -56,12 +56,17 @@ function classBlocks(asked: {
     { kind: 'heading', level: 1, text: `Class ${one.number} of ${asked.of}: ${valveWords(one.line)}` },
     { kind: 'text', tone: 'plain', text: `${countText(one.valves, 'valve')}: ${tagsText(one.tags, 20)}.` },
     boundsTable(one, system),
-    stepTable('What the valve needs and may see', one.duty.steps, system),
+    stepTable({ title: 'What the valve needs and may see', steps: one.duty.steps, before: [], system }),
   ];
   if (one.assembly === null || one.assembly.steps.length === 0) return pageStart(asked.first, duty);
   return pageStart(asked.first, [
     ...duty,
-    stepTable(`What the equipment does: ${partNumbersText(one.assembly)}`, one.assembly.steps, system),
+    stepTable({
+      title: `What the equipment does: ${partNumbersText(one.assembly)}`,
+      steps: one.assembly.steps,
+      before: one.duty.steps,
+      system,
+    }),
   ]);
 }
 
@@ -95,24 +100,37 @@ function boundsTable(one: PaperClass, system: UnitSystem): Block {
   };
 }
 
-function stepTable(title: string, steps: readonly Step[], system: UnitSystem): Block {
-  const rows = steps.flatMap((step, index): TableRow[] => [
-    { cells: [`${index + 1}  ${step.name}`], tone: 'group', ...(step.formula === '' ? {} : { note: step.formula }) },
-    ...step.inputs.map(
-      (input): TableRow => ({
-        cells: [
-          input.symbol,
-          input.name,
-          rangeText(known(input.unit, input, { basis: input.basis, source: input.source }), system),
-          `${BASIS_MARKS[input.basis]}  ${input.source}`,
-        ],
+interface StepTable {
+  readonly title: string;
+  readonly steps: readonly Step[];
+  /** Steps of the valve, for the equipment's inputs that come out of them. */
+  readonly before: readonly Step[];
+  readonly system: UnitSystem;
+}
+
+function stepTable({ title, steps, before, system }: StepTable): Block {
+  const rows = steps.flatMap((step, index): readonly TableRow[] => {
+    const value = rangeText(step.result, system);
+    const basis = BASIS_MARKS[step.result.basis];
+    if (step.inputs.length === 0 && step.formula === '')
+      return [{ cells: [String(index + 1), step.name, value, `${basis}  ${step.source}`], tone: 'result' }];
+    const earlier = steps.slice(0, index);
+    return [
+      { cells: [`${index + 1}  ${step.name}`], tone: 'group', ...(step.formula === '' ? {} : { note: step.formula }) },
+      ...step.inputs.map((input): TableRow => {
+        const told = from(input, { steps: earlier, say: 'step' }) ?? from(input, { steps: before, say: 'valve, step' });
+        return {
+          cells: [
+            input.symbol,
+            input.name,
+            rangeText(known(input.unit, input, { basis: input.basis, source: input.source }), system),
+            `${BASIS_MARKS[input.basis]}  ${told ?? input.source}`,
+          ],
+        };
       }),
-    ),
-    {
-      cells: ['=', 'result', rangeText(step.result, system), `${BASIS_MARKS[step.result.basis]}  ${step.source}`],
-      tone: 'result',
-    },
-  ]);
+      { cells: ['=', 'result', value, `${basis}  ${step.source}`], tone: 'result' },
+    ];
+  });
   return {
     kind: 'table',
     caption: { level: 2, text: title },
@@ -125,4 +143,19 @@ function stepTable(title: string, steps: readonly Step[], system: UnitSystem): B
     rows,
     dense: true,
   };
+}
+
+/** `from step 12` where an input is the result of an earlier step: the same values from the same source; null where it is none. */
+function from(
+  input: StepInput,
+  { steps, say }: { readonly steps: readonly Step[]; readonly say: 'step' | 'valve, step' },
+): string | null {
+  const index = steps.findLastIndex(
+    ({ result }) =>
+      result.source === input.source &&
+      result.low === input.low &&
+      result.nominal === input.nominal &&
+      result.high === input.high,
+  );
+  return index < 0 ? null : `from ${say} ${index + 1}`;
 }

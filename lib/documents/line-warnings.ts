@@ -31,12 +31,14 @@ export function warningNumbers(one: WarnedClass, warnings: readonly LineWarning[
   return warnings.filter(({ sentence }) => sentences.has(sentence)).map(({ number }) => number);
 }
 
-/** A finding speaks of the first line of its class by name; told for several lines it goes without. */
 function sentencesOf({ assembly, tags }: WarnedClass): readonly string[] {
   const findings = (assembly?.findings ?? []).filter(({ severity }) => severity === 'warning');
-  return findings.map(({ sentence }) => {
-    const tag = tags.find((one) => sentence.startsWith(`${one}: `));
-    const plain = tag === undefined ? sentence : sentence.slice(tag.length + 2);
-    return `${plain.charAt(0).toUpperCase()}${plain.slice(1)}`;
-  });
+  return findings.map(({ sentence }) => withoutTag(sentence, tags));
+}
+
+/** A finding speaks of the first line of its class by name; told for the whole class it goes without. */
+export function withoutTag(sentence: string, tags: readonly string[]): string {
+  const tag = tags.find((one) => sentence.startsWith(`${one}: `));
+  const plain = tag === undefined ? sentence : sentence.slice(tag.length + 2);
+  return `${plain.charAt(0).toUpperCase()}${plain.slice(1)}`;
 }

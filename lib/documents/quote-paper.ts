@@ -122,7 +122,11 @@ function kitBlocks(input: QuoteInput): readonly Block[] {
   const { kits, context } = input;
   const rows = kits.flatMap((kit): TableRow[] => [
     {
-      cells: [`Crew ${kit.crew}: ${countText(kit.valves, 'valve')}, ${hoursText(kit.hours)}, ${massText(kit.mass_kg)}`],
+      cells: [
+        kit.items.length === 0
+          ? `Crew ${kit.crew}: not needed for this plan`
+          : `Crew ${kit.crew}: ${countText(kit.valves, 'valve')}, ${hoursText(kit.hours)}, ${massText(kit.mass_kg)}`,
+      ],
       tone: 'group',
     },
     ...kit.items.map((item) => ({ cells: [String(item.count), item.number, modelName(context.models, item.number)] })),

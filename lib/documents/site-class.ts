@@ -6,9 +6,11 @@
  */
 import type { Direction } from '#lib/duty/duty.ts';
 import type { Assembly, DirectionSettings, LimiterSetting } from '#lib/equipment/assembly.ts';
+import type { Severity } from '#lib/kernel/finding.ts';
 import { formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
 import { driveLine } from './drive-line.ts';
 import { modelName, type PaperClass, partNumbersText, rangeText, valveWords } from './line-classes.ts';
+import { withoutTag } from './line-warnings.ts';
 import type { Block, LabelledText, TableRow } from './paper.ts';
 import type { PaperContext } from './paper-inputs.ts';
 import { countText, tagsText } from './print-values.ts';
@@ -19,6 +21,8 @@ export function classBlocks(asked: {
   readonly one: PaperClass;
   readonly of: number;
   readonly context: PaperContext;
+  /** Notes that stand at the head of the sheet already. */
+  readonly told: ReadonlySet<string>;
 }): readonly Block[] {
   const { one, context } = asked;
   const { assembly } = one;
@@ -33,14 +37,14 @@ export function classBlocks(asked: {
       tone: 'plain',
       text: `${countText(one.valves, 'valve')}: ${tagsText(one.tags, 14)}.${one.crews.length > 0 ? ` Crew ${one.crews.join(', ')}.` : ''} ${partNumbersText(assembly)}`,
     },
-    { kind: 'drawing', drawing: driveLine({ assembly, models, line: one.line, duty: one.duty, system }), share: 1 },
-    limiterTable(assembly, system),
+    { kind: 'drawing', drawing: driveLine({ assembly, models, line: one.line, duty: one.duty, system }), share: 0.9 },
+    ...limiterBlocks(assembly, system),
     { kind: 'facts', columns: 3, items: expected(one, assembly, system) },
     { kind: 'text', tone: 'plain', text: restraintWords(assembly, models, system) },
     { kind: 'page break' },
     { kind: 'heading', level: 2, text: `${name}: work and record` },
-    { kind: 'drawing', drawing: torqueLadder({ duty: one.duty, assembly, models, system }), share: 0.94 },
-    ...findingBlocks(one, assembly),
+    { kind: 'drawing', drawing: torqueLadder({ duty: one.duty, assembly, models, system }), share: 0.84 },
+    ...findingBlocks(one, asked.told),
     ...(assembly.parts.adapters.length > 1
       ? [
           {
@@ -51,6 +55,25 @@ export function classBlocks(asked: {
         ]
       : []),
     record(one),
+  ];
+}
+
+/** The table, and once under it where no ceiling reaches what the valve may need. */
+function limiterBlocks(assembly: Assembly, system: UnitSystem): readonly Block[] {
+  const settings = [assembly.opening, assembly.closing].flatMap(({ unseat, run, seat }) =>
+    [unseat, run, seat].filter((setting) => setting !== null),
+  );
+  const short = settings.filter(({ coversStarting }) => !coversStarting);
+  const table = limiterTable(assembly, system);
+  if (short.length === 0) return [table];
+  const which = short.length === settings.length ? 'Each ceiling' : 'A ceiling marked ▲';
+  return [
+    table,
+    {
+      kind: 'text',
+      tone: 'strong',
+      text: `▲ ${which} is below what the valve may need to start: it may not move at the torque allowed. Agree with the owner before the work; do not go higher.`,
+    },
   ];
 }
 
@@ -95,22 +118,16 @@ function settingRow(asked: {
 }): TableRow {
   const { setting, system } = asked;
   const print = (value: number) => formatQuantity({ value, unit: 'N·m', system });
-  const row: TableRow = {
+  return {
     cells: [
       asked.direction,
       asked.part,
       print(setting.start),
       print(setting.step),
-      print(setting.ceiling),
+      `${setting.coversStarting ? '' : '▲ '}${print(setting.ceiling)}`,
       `${print(setting.atValve.start)} to ${print(setting.atValve.ceiling)}`,
     ],
   };
-  return setting.coversStarting
-    ? row
-    : {
-        ...row,
-        note: '▲ The ceiling is below what the valve may need to start: it may not move at the torque allowed. Agree with the owner before the work; do not go higher.',
-      };
 }
 
 function expected(one: PaperClass, assembly: Assembly, system: UnitSystem): readonly LabelledText[] {
@@ -136,18 +153,21 @@ function expected(one: PaperClass, assembly: Assembly, system: UnitSystem): read
   ];
 }
 
-function findingBlocks(one: PaperClass, assembly: Assembly): readonly Block[] {
-  const findings = [...one.duty.findings, ...assembly.findings];
-  const sentences = (severity: 'warning' | 'note') => [
-    ...new Set(findings.filter((finding) => finding.severity === severity).map((finding) => finding.sentence)),
-  ];
-  const warnings = [
-    ...new Set([
-      ...findings.filter((finding) => finding.severity === 'refusal').map((finding) => finding.sentence),
-      ...sentences('warning'),
-    ]),
-  ];
-  const notes = [...sentences('note'), ...(one.duty.measureFirst === null ? [] : [one.duty.measureFirst])];
+/** Notes of a class; what all classes share is told once at the head of the sheet. */
+export function classNotes(one: PaperClass): readonly string[] {
+  const measure = one.duty.measureFirst;
+  return [...sentencesOf(one, ['note']), ...(measure === null ? [] : [measure])];
+}
+
+function sentencesOf(one: PaperClass, severities: readonly Severity[]): readonly string[] {
+  const findings = [...one.duty.findings, ...(one.assembly?.findings ?? [])];
+  const told = severities.flatMap((severity) => findings.filter((finding) => finding.severity === severity));
+  return [...new Set(told.map(({ sentence }) => withoutTag(sentence, one.tags)))];
+}
+
+function findingBlocks(one: PaperClass, told: ReadonlySet<string>): readonly Block[] {
+  const warnings = sentencesOf(one, ['refusal', 'warning']);
+  const notes = classNotes(one).filter((sentence) => !told.has(sentence));
   return [
     ...(warnings.length > 0
       ? [{ kind: 'callout', tone: 'caution', title: 'Cautions for these valves', items: warnings } as const]

@@ -10,7 +10,7 @@ import { paperHead, siteFacts } from './paper-head.ts';
 import type { PaperContext, PaperLine } from './paper-inputs.ts';
 import { countText, dateText } from './print-values.ts';
 import { AT_THE_VALVE, GENERAL_CAUTIONS, METHOD_STEPS } from './safety-words.ts';
-import { classBlocks } from './site-class.ts';
+import { classBlocks, classNotes } from './site-class.ts';
 
 export interface SiteSheetInput {
   readonly context: PaperContext;
@@ -21,6 +21,7 @@ export function sitePaper(input: SiteSheetInput): Paper {
   const { context } = input;
   const lines = input.lines.filter((line) => line.assembly !== null);
   const classes = gatherClasses(lines);
+  const shared = notesOfAll(classes);
   const valves = classes.reduce((sum, one) => sum + one.valves, 0);
   const facts = [
     ...siteFacts(context),
@@ -45,11 +46,21 @@ export function sitePaper(input: SiteSheetInput): Paper {
       ...(context.site.facts.length > 0
         ? [{ kind: 'callout', tone: 'note', title: 'This place', items: context.site.facts } as const]
         : []),
+      ...(shared.size > 0
+        ? [{ kind: 'callout', tone: 'note', title: 'Good to know of all these valves', items: [...shared] } as const]
+        : []),
       { kind: 'page break' },
       ...workingOrder({ lines, classes }),
-      ...classes.flatMap((one) => classBlocks({ one, of: classes.length, context })),
+      ...classes.flatMap((one) => classBlocks({ one, of: classes.length, context, told: shared })),
     ],
   };
+}
+
+/** Notes that every class shares; none where there is one class, which tells its own. */
+function notesOfAll(classes: readonly PaperClass[]): ReadonlySet<string> {
+  const [first, ...others] = classes.filter(({ assembly }) => assembly !== null).map(classNotes);
+  if (first === undefined || others.length === 0) return new Set();
+  return new Set(first.filter((sentence) => others.every((notes) => notes.includes(sentence))));
 }
 
 function workingOrder(asked: {

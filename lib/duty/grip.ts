@@ -23,13 +23,17 @@ interface GripGiven {
   readonly stem: ValveStem | null;
 }
 
+/** A wheel guessed by size is no finer than this; common practice, no source. */
+const WHEEL_STEP_MM = 5;
+
 /** The wheel of the valve: stated, else by size; null where a nut, square or key is turned. */
 export function wheelOf({ line, character, loads }: Omit<GripGiven, 'stem'>): Known<'m'> | null {
   const drive = character.drivenBy.value;
   if (drive !== 'handwheel' && drive !== 'gearbox wheel' && drive !== 'pillar') return null;
   if (line.interface.wheelDiameter !== undefined) return line.interface.wheelDiameter;
   if (drive === 'gearbox wheel') return gearWheel(loads);
-  const at = (size: number, factor: number): number => (between({ points: WHEELS_MM, x: size * 1000 }) / 1000) * factor;
+  const at = (size: number, factor: number): number =>
+    (Math.round((between({ points: WHEELS_MM, x: size * 1000 }) * factor) / WHEEL_STEP_MM) * WHEEL_STEP_MM) / 1000;
   const basis = loads.size.basis === 'assumed' ? 'assumed' : 'rule of thumb';
   return settle(
     'm',

@@ -45,4 +45,27 @@ describe('what was assumed', () => {
     const found = gatherAssumptions([paperLine('A-1', { stemRisesThroughWheel: 'maybe' })], 'si');
     expect(found.find((one) => one.what === 'Stem')?.ifWrong).toContain('open-centre head');
   });
+
+  it('tells many values that stand class by class as one range that holds them all', () => {
+    const line = (tag: string, low: number) => {
+      const duty = sampleDuty({ tag });
+      const starting = known('N·m', { low, nominal: low + 1, high: low + 9 }, { basis: 'assumed', source: 'Guess.' });
+      return {
+        classId: tag,
+        line: sampleLine(tag),
+        duty: { ...duty, opening: { ...duty.opening, starting } },
+        assembly: null,
+      };
+    };
+    const opening = (lows: readonly number[]) =>
+      gatherAssumptions(
+        lows.map((low, index) => line(`A-${index}`, low)),
+        'si',
+      ).filter(({ what }) => what === 'Torque to start, opening');
+    expect(opening([10, 20, 30, 40])).toHaveLength(4);
+    const folded = opening([30, 10, 50, 20, 40, 10]);
+    expect(folded).toHaveLength(1);
+    expect(folded[0]?.taken).toBe('10…59 N·m in all; 5 values, each on the site sheet');
+    expect(folded[0]?.tags).toHaveLength(6);
+  });
 });

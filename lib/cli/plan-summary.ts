@@ -1,0 +1,69 @@
+/*
+ * What `plan` says on the terminal: what became of the rows, the plan, the kits, the price, and what is not served and why.
+ * Invariant: rows refused or set aside are told before the plan; lines that share their reasons are told together.
+ * Not here: the JSON answer (answer.ts).
+ * Read next: plan-command.ts.
+ */
+import { withoutTag } from '#lib/documents/line-warnings.ts';
+import { countText, tagsText } from '#lib/documents/print-values.ts';
+import type { Taken } from '#lib/intake/take-rows.ts';
+import { crewOffset, type PapersInput, planSentence } from '#lib/services/papers-of.ts';
+
+/** Rows, reasons and tags told on the terminal; all of them are in the JSON answer. */
+const TOLD = 12;
+
+export function planSummary({ taken, papers }: { readonly taken: Taken; readonly papers: PapersInput }): string {
+  const { price } = papers;
+  return [
+    ...tellRows(taken),
+    planSentence(papers),
+    ...tellKits(papers),
+    `Price with tax: ${(price.gross_minor / 100).toFixed(2)} ${price.currency} for ${countText(price.days, 'day')}`,
+    ...tellUnserved(papers),
+    'Figures are estimates until measured: start low, raise the limiter in steps, never past the ceiling.',
+  ].join('\n');
+}
+
+export function tellRows({ counts, setAside, problems }: Pick<Taken, 'counts' | 'setAside' | 'problems'>) {
+  const { rows, lines, refused, blank } = counts;
+  const told = (severity: 'refused' | 'doubt') =>
+    problems
+      .filter((problem) => problem.severity === severity)
+      .map(({ row, column, sentence, remedy }) => `  Row ${row}, ${column}: ${sentence} ${remedy}`);
+  return [
+    `${rows} rows: ${lines} lines, ${counts.setAside} set aside, ${refused} refused, ${blank} blank.`,
+    ...first(told('refused')),
+    ...first(setAside.map(({ row, tag, reason }) => `  Row ${row}, ${tag}: set aside. ${reason}`)),
+    ...first(told('doubt')),
+  ];
+}
+
+function first(told: readonly string[]): readonly string[] {
+  const more = told.length - TOLD;
+  return more > 0 ? [...told.slice(0, TOLD), `  and ${more} more, all in the JSON answer.`] : told;
+}
+
+function tellKits({ outcome, models }: PapersInput): readonly string[] {
+  const names = new Map(models.map(({ number, name }) => [number, name]));
+  return outcome.kits.flatMap((kit) => {
+    const crew = `Crew ${kit.crew + crewOffset(outcome)}`;
+    if (kit.items.length === 0) return [`${crew}: not needed for this plan`];
+    return [
+      `${crew}: ${(kit.time_s / 3600).toFixed(1)} h, ${kit.mass_kg.toFixed(0)} kg`,
+      ...kit.items.map(({ item, count }) => `  ${count} × ${item} ${names.get(item) ?? ''}`),
+    ];
+  });
+}
+
+function tellUnserved({ worked }: PapersInput): readonly string[] {
+  if (worked.unserved.length === 0) return [];
+  const groups = new Map<string, string[]>();
+  for (const { tag, classId } of worked.unserved) groups.set(classId, [...(groups.get(classId) ?? []), tag]);
+  const told = [...groups].map(([classId, tags]) => {
+    const one = worked.unserved.find((line) => line.classId === classId);
+    const because = (one?.because ?? []).map(({ sentence }) => `    ${withoutTag(sentence, tags)}`);
+    const repairs = (one?.repairs ?? []).map(({ sentence }) => `    It would work so: ${withoutTag(sentence, tags)}`);
+    return [`  ${tagsText(tags, TOLD)}:`, ...because, ...repairs].join('\n');
+  });
+  return [`Nothing fits ${worked.unserved.length} lines:`, ...first(told)];
+}
