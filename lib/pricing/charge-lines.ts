@@ -10,6 +10,9 @@ import type { PricedLine } from './priced-plan.ts';
 import { tellAmount, tellCount } from './tell.ts';
 import type { DeliveryBand, Discount, LabourCharge, PricingTerms } from './terms.ts';
 
+/** What a sum of masses in binary may lie above a whole hundred without starting another. */
+const BINARY_DUST = 1e-9;
+
 const ONE_OFF = { number: '', quantity: 1, purchase_after_days: null } as const;
 
 export function discountLine({
@@ -73,7 +76,7 @@ export function deliveryLines({
   readonly mass: number;
   readonly terms: PricingTerms;
 }): readonly PricedLine[] {
-  const extra = Math.ceil(Math.max(0, mass - band.included_kg) / 100);
+  const extra = Math.ceil(Math.max(0, mass - band.included_kg) / 100 - BINARY_DUST);
   const line = (way: {
     readonly kind: 'delivery' | 'collection';
     readonly name: string;

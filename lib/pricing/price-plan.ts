@@ -96,7 +96,11 @@ function hireLine({ model, count, input }: GoodsInput): PricedLine {
     sentence: `${tellCount({ count: days, one: 'day', many: 'days' })}${minimum} at the cheapest mix of rates, ${best.mix}: ${each} each, times ${count}.${made}`,
     purchase_after_days: model.madeToOrder
       ? null
-      : purchaseDays({ rates: model.rates, replacement_minor: model.replacement_minor }),
+      : purchaseDays({
+          rates: model.rates,
+          daysPerWeek: terms.daysPerWeek,
+          replacement_minor: model.replacement_minor,
+        }),
   };
 }
 

@@ -1,13 +1,15 @@
 /*
  * Prices a plan by the house's terms: what the crews carry, the days charged, waiver, delivery, labour where operated, tax.
- * Invariant: labour is priced only where our own people work; otherwise it steers the plan and is not charged.
+ * Invariant: labour is priced only where our own people work; a price that the independent check does not find too is an incident, never shown.
  * Not here: discounts and manual lines.
  * Read next: ../pricing/price-plan.ts.
  */
+import { checkPrice } from '#lib/checking/check-price.ts';
 import type { HouseFacts } from '#lib/contracts/house.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
+import { invariant } from '#lib/kernel/invariant.ts';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';
 import { chargeableDays } from '#lib/pricing/chargeable-days.ts';
 import { pricePlan } from '#lib/pricing/price-plan.ts';
@@ -31,7 +33,9 @@ export function priceOutcome({ house, models, site, outcome, agreed }: Pricing):
     counts.set(item, (counts.get(item) ?? 0) + count);
   const window = rangeOfDays(site.startsOn, site.days);
   const hours = outcome.kits.reduce((sum, kit) => sum + kit.time_s, 0) / 3600;
-  const band = house.deliveryBands.find(({ id }) => id === agreed.deliveryBand);
+  const agreedBand = house.deliveryBands.find(({ id }) => id === agreed.deliveryBand);
+  const deliveryBand = agreedBand ?? house.deliveryBands[0] ?? null;
+  const deposit = agreed.account === 'new' ? house.deposit : null;
   const priced = pricePlan({
     items: models.flatMap((model) => {
       const count = counts.get(model.number);
@@ -40,11 +44,29 @@ export function priceOutcome({ house, models, site, outcome, agreed }: Pricing):
     days: chargeableDays({ window, rule: house.charging, transitDays: 0 }).days,
     terms: house.pricing,
     waiver: 'taken',
-    deliveryBand: band ?? house.deliveryBands[0] ?? null,
+    deliveryBand,
     labour: site.operated ? { hours, minor_per_hour: house.labourMinorPerHour } : null,
     discount: null,
-    deposit: agreed.account === 'new' ? house.deposit : null,
+    deposit,
   });
-  if (band !== undefined) return priced;
+  const wrong = checkPrice({
+    models,
+    kits: outcome.kits,
+    startsOn: site.startsOn,
+    days: site.days,
+    charging: house.charging,
+    terms: house.pricing,
+    waiver: 'taken',
+    band: deliveryBand,
+    operated_minor_per_hour: site.operated ? house.labourMinorPerHour : null,
+    discountPercent: null,
+    depositPercent: deposit?.percentOfGross ?? null,
+    priced,
+  });
+  invariant(
+    wrong.length === 0,
+    `The independent check does not agree with the price: ${wrong.map(({ sentence }) => sentence).join(' ')}`,
+  );
+  if (agreedBand !== undefined) return priced;
   return { ...priced, notes: [...priced.notes, BAND_ASSUMED] };
 }

@@ -77,7 +77,7 @@ describe('rates', () => {
     let checked = 0;
     fc.assert(
       fc.property(rateCards, fc.integer({ min: 1, max: 20_000 }), (rates, price) => {
-        const days = purchaseDays({ rates, replacement_minor: toMinor(price) });
+        const days = purchaseDays({ rates, daysPerWeek: 7, replacement_minor: toMinor(price) });
         if (days === null) return;
         expect(bestRate({ rates, days }).total_minor).toBeGreaterThanOrEqual(price);
         if (days > 1) expect(bestRate({ rates, days: days - 1 }).total_minor).toBeLessThan(price);

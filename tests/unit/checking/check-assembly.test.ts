@@ -34,16 +34,20 @@ describe('checking an assembly', () => {
     expect(checkAssembly(facts)).toEqual([]);
   });
 
-  it.each(Object.entries(SUBJECTS))('notices every change of a number, a name or an entry: %s', (name, facts) => {
-    const mutations = mutationsOf(facts.assembly);
-    const asked = mutations.filter((one) => !isExempt(facts, one.at));
-    const missed = asked.filter((one) => checkAssembly({ ...facts, assembly: one.value }).length === 0);
-    console.info(
-      `assembly mutations (${name}): ${asked.length} made, ${asked.length - missed.length} noticed; ${mutations.length - asked.length} of words left out`,
-    );
-    expect(missed.map((one) => `${one.at} ${one.how}`)).toEqual([]);
-    expect(asked.length).toBeGreaterThan(500);
-  }, 120_000);
+  it.each(Object.entries(SUBJECTS))(
+    'notices every change of a number, a name or an entry: %s',
+    (name, facts) => {
+      const mutations = mutationsOf(facts.assembly);
+      const asked = mutations.filter((one) => !isExempt(facts, one.at));
+      const missed = asked.filter((one) => checkAssembly({ ...facts, assembly: one.value }).length === 0);
+      console.info(
+        `assembly mutations (${name}): ${asked.length} made, ${asked.length - missed.length} noticed; ${mutations.length - asked.length} of words left out`,
+      );
+      expect(missed.map((one) => `${one.at} ${one.how}`)).toEqual([]);
+      expect(asked.length).toBeGreaterThan(500);
+    },
+    120_000,
+  );
 
   it.each(Object.entries(ASSEMBLY_VIOLATIONS))('says %s', (code, facts) => {
     expect(checkAssembly(facts).map((one) => one.code)).toContain(code);

@@ -1,0 +1,116 @@
+/*
+ * The lines that the price of a plan must have, worked out a second time from kits, models and terms.
+ * Invariant: each amount is in whole minor units, rounded once on its own line.
+ * Not here: comparing them with the price (check-price.ts).
+ * Read next: rental-mix.ts.
+ */
+import type { Model } from '#lib/equipment/model.ts';
+import { chargedDays, type PriceFacts } from './price-facts.ts';
+import { cheapestHire, daysToPrice } from './rental-mix.ts';
+import { roundHalfAway } from './round-half-away.ts';
+
+/** Sums of masses in another order differ by less than this; it starts no hundred kilograms. [kg] */
+const GRAM_DUST = 1e-7;
+
+export interface ExpectedLine {
+  readonly kind: string;
+  readonly number: string;
+  readonly quantity: number;
+  readonly unit: number;
+  readonly net: number;
+  readonly tax: string;
+  readonly purchaseAfterDays: number | null;
+}
+
+export function expectedLines(facts: PriceFacts): readonly ExpectedLine[] {
+  const carried = carriedBy(facts);
+  const goods = carried.map(({ model, count }) => goodsLine({ facts, model, count }));
+  const hire = goods.filter(({ kind }) => kind !== 'sale').reduce((sum, { net }) => sum + net, 0);
+  const discount = facts.discountPercent === null ? 0 : -roundHalfAway(hire * facts.discountPercent, 100);
+  const waiver = facts.waiver === 'taken' ? roundHalfAway((hire + discount) * facts.terms.waiver.percent, 100) : 0;
+  return [
+    ...goods,
+    ...oneOff({ kind: 'discount', net: discount, tax: facts.terms.taxOf.hire }),
+    ...oneOff({ kind: 'waiver', net: waiver, tax: facts.terms.taxOf.waiver }),
+    ...transport(facts, carried),
+    ...labour(facts),
+  ];
+}
+
+interface Carried {
+  readonly model: Model;
+  readonly count: number;
+}
+
+/** Every piece of every kit; what is in no catalogue has no price and is missed among the lines. */
+function carriedBy({ kits, models }: PriceFacts): readonly Carried[] {
+  const counts = new Map<string, number>();
+  for (const { items } of kits) {
+    for (const { item, count } of items) counts.set(item, (counts.get(item) ?? 0) + count);
+  }
+  return [...counts].flatMap(([number, count]) => {
+    const model = models.find((one) => one.number === number);
+    return model === undefined || count === 0 ? [] : [{ model, count }];
+  });
+}
+
+function goodsLine({ facts, model, count }: Carried & { readonly facts: PriceFacts }): ExpectedLine {
+  const { taxOf, daysPerWeek } = facts.terms;
+  const { number, rates, replacement_minor: price } = model;
+  const line = { number, quantity: count };
+  if (model.role === 'accessory' && model.facts.saleItem) {
+    return { ...line, kind: 'sale', unit: price, net: price * count, tax: taxOf.sale, purchaseAfterDays: null };
+  }
+  const unit = cheapestHire({ rates, days: chargedDays(facts), daysPerWeek });
+  return {
+    ...line,
+    kind: model.madeToOrder ? 'workshop enquiry' : 'hire',
+    unit,
+    net: unit * count,
+    tax: taxOf.hire,
+    purchaseAfterDays: model.madeToOrder ? null : daysToPrice({ rates, daysPerWeek, price }),
+  };
+}
+
+/** A line that comes to nothing is not written. */
+function oneOff(at: { readonly kind: string; readonly net: number; readonly tax: string }): readonly ExpectedLine[] {
+  return at.net === 0 ? [] : [{ ...at, number: '', quantity: 1, unit: at.net, purchaseAfterDays: null }];
+}
+
+/** The band's flat amount each way, and each started hundred kilograms above what is included. */
+function transport({ band, terms }: PriceFacts, carried: readonly Carried[]): readonly ExpectedLine[] {
+  if (band === null) return [];
+  const mass = carried.reduce((sum, { model, count }) => sum + model.mass * count, 0);
+  let started = 0;
+  while (band.included_kg + 100 * started < mass - GRAM_DUST) started += 1;
+  return (['delivery', 'collection'] as const).map((kind) => {
+    const amount = band[`${kind}_minor`] + started * band.per_extra_100_kg_minor;
+    return {
+      kind,
+      number: '',
+      quantity: 1,
+      unit: amount,
+      net: amount,
+      tax: terms.taxOf.delivery,
+      purchaseAfterDays: null,
+    };
+  });
+}
+
+function labour({ operated_minor_per_hour: rate, kits, terms }: PriceFacts): readonly ExpectedLine[] {
+  if (rate === null) return [];
+  const seconds = kits.reduce((sum, kit) => sum + kit.time_s, 0);
+  const net = roundHalfAway(seconds * rate, 3600);
+  if (net === 0) return [];
+  return [
+    {
+      kind: 'labour',
+      number: '',
+      quantity: seconds / 3600,
+      unit: rate,
+      net,
+      tax: terms.taxOf.labour,
+      purchaseAfterDays: null,
+    },
+  ];
+}
