@@ -6,19 +6,16 @@
  */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { basename, extname, join } from 'node:path';
-import { NO_CONSTRAINTS } from '#lib/contracts/constraints.ts';
-import { rangeOfDays } from '#lib/kernel/date-range.ts';
-import { uniqueTags } from '#lib/planning/unique-tags.ts';
 import { workOut } from '#lib/planning/work-out.ts';
-import type { WorkOutInput } from '#lib/planning/worked-out.ts';
 import { today } from '#lib/services/context.ts';
 import { NO_TERMS_AGREED } from '#lib/services/customer-facts.ts';
-import { freePieces, houseFacts, houseModels } from '#lib/services/house-facts.ts';
+import { houseFacts } from '#lib/services/house-facts.ts';
 import { PAPER_KINDS, type PapersInput, paperOf } from '#lib/services/papers-of.ts';
 import { priceOutcome } from '#lib/services/price-outcome.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
 import { planAnswer } from './answer.ts';
 import type { Options } from './arguments.ts';
+import { planInput } from './plan-input.ts';
 import { planSummary } from './plan-summary.ts';
 import { readInput } from './read-input.ts';
 
@@ -30,16 +27,7 @@ export async function planCommand(options: Options): Promise<number> {
     return 2;
   }
   const { context, taken, site } = read.value;
-  const input: WorkOutInput = {
-    lines: uniqueTags(taken.lines),
-    site,
-    models: houseModels(context),
-    free: freePieces(context, { window: rangeOfDays(site.startsOn, site.days) }),
-    labour_minor_per_hour: houseFacts(context).labourMinorPerHour,
-    preferences: ['cost', 'pieces', 'time', 'surest'],
-    constraints: NO_CONSTRAINTS,
-    budget: { seconds: 40, nodes: 20_000 },
-  };
+  const input = planInput(read.value);
   const intake_ms = performance.now() - started;
   const worked = await workOut(input, (note) => process.stderr.write(`${note}\n`));
   const outcome = worked.plans.find(({ preference }) => preference === options.prefer);

@@ -20,8 +20,8 @@ import { buildAssembly } from '#lib/kits/build-assembly.ts';
 import { type Choices, findChoices, type LineDuty } from '#lib/kits/find-choices.ts';
 import { partsOf } from '#lib/kits/parts-of.ts';
 import { toMinor } from '#lib/money/money.ts';
-import { bestRate } from '#lib/pricing/best-rate.ts';
 import { minutes } from '#lib/units/quantity.ts';
+import { pairDuties, poseProblem } from './pose-problem.ts';
 import { shareOutLines } from './share-out-lines.ts';
 import type { PlannedKit, PlanOutcome, WorkedOut, WorkOutInput } from './worked-out.ts';
 
@@ -29,17 +29,14 @@ export async function workOut(input: WorkOutInput, onProgress?: (note: string) =
   const timings: Record<string, number> = {};
   const timed = stopwatch(timings);
   const duties = timed('duty', () => assessDuties({ lines: input.lines, site: input.site }));
-  const lineDuties = input.lines.flatMap((line, index) => {
-    const duty = duties[index];
-    return duty ? [{ line, duty }] : [];
-  });
+  const lineDuties = pairDuties(input.lines, duties);
   onProgress?.('Duties are worked out; looking for what fits.');
   const choices = timed('kits', () =>
     findChoices({ lines: lineDuties, site: input.site, models: input.models, constraints: input.constraints }),
   );
-  const items = fleetItems(input);
   const plans: PlanOutcome[] = [];
-  const problem = fleetProblem({ input, classes: choices.classes, items });
+  const problem = poseProblem(input, choices.classes);
+  const { items } = problem;
   for (const preference of input.preferences) {
     onProgress?.(`Planning for ${preference}.`);
     const started = performance.now();
@@ -68,23 +65,6 @@ function stopwatch(timings: Record<string, number>): <Value>(name: string, run: 
   };
 }
 
-interface ProblemInput {
-  readonly input: WorkOutInput;
-  readonly classes: readonly LineClass[];
-  readonly items: readonly FleetItem[];
-}
-
-function fleetProblem({ input, classes, items }: ProblemInput): Omit<FleetProblem, 'preference'> {
-  return {
-    classes,
-    items,
-    crews: input.site.crews,
-    secondsPerCrew: minutes(input.site.shiftHours * 60 * input.site.days),
-    labour_minor_per_hour: toMinor(input.labour_minor_per_hour),
-    budget: input.budget,
-  };
-}
-
 interface ShortageInput {
   readonly problem: Omit<FleetProblem, 'preference'>;
   readonly plans: readonly PlanOutcome[];
@@ -99,17 +79,6 @@ async function shortageOf({ problem, plans, timings }: ShortageInput): Promise<S
   const shortage = await findShortage({ problem: { ...problem, preference: plan.preference }, plan });
   timings.shortage = Math.round(performance.now() - started);
   return shortage;
-}
-
-/** Every model that may be carried, at its best rate over the hire, with what is free on the dates. */
-function fleetItems(input: WorkOutInput): readonly FleetItem[] {
-  return input.models.map((model) => ({
-    id: model.number,
-    cost_minor: bestRate({ rates: model.rates, days: input.site.days }).total_minor,
-    mass: model.mass,
-    pieces: model.counted ? 0 : 1,
-    free: model.madeToOrder ? input.site.crews : (input.free[model.number] ?? 0),
-  }));
 }
 
 interface Settling {
