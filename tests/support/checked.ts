@@ -8,11 +8,14 @@ import type { Discrepancy } from '#lib/checking/discrepancy.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { ChoiceFamily, FleetPlan } from '#lib/equipment/choices.ts';
 import type { FleetProblem } from '#lib/fleet/fleet-problem.ts';
+import { type LeftOut, leaveOut } from '#lib/fleet/leave-out.ts';
 import { planFleet } from '#lib/fleet/plan-fleet.ts';
 import { type BuildInput, buildAssembly } from '#lib/kits/build-assembly.ts';
 import { type Choices, type ChoicesInput, findChoices } from '#lib/kits/find-choices.ts';
 import { type ListedAssemblies, type ListInput, listAssemblies } from '#lib/kits/list-assemblies.ts';
 import { partsFromIds } from '#lib/kits/parts-of.ts';
+import { workOut } from '#lib/planning/work-out.ts';
+import type { WorkedOut, WorkOutInput } from '#lib/planning/worked-out.ts';
 
 /** Assemblies tried of each class, spread evenly over its families' alternatives. */
 const TRIED_OF_A_CLASS = 40;
@@ -67,6 +70,34 @@ export async function checkedPlan(problem: FleetProblem): Promise<FleetPlan> {
   tally.plans += 1;
   failOn(`The plan by ${problem.preference}`, checkPlan({ ...problem, plan }));
   return plan;
+}
+
+/** The plan without the item, held against a house that has none of it free. */
+export async function checkedLeaveOut(request: Parameters<typeof leaveOut>[0]): Promise<LeftOut> {
+  const left = await leaveOut(request);
+  const { problem, item } = request;
+  const items = problem.items.map((one) => (one.id === item ? { ...one, free: 0 } : one));
+  tally.plans += 1;
+  failOn(`The plan without ${item}`, checkPlan({ ...problem, items, plan: left.plan }));
+  return left;
+}
+
+/** Works an enquiry out; its own check must have found nothing, and each assembly is checked here again. */
+export async function checkedWorkOut(input: WorkOutInput): Promise<WorkedOut> {
+  const worked = await workOut(input);
+  for (const plan of worked.plans) {
+    tally.plans += 1;
+    if (plan.discrepancies.length > 0) throw new Error(plan.discrepancies.join('\n'));
+    for (const { classId, assembly } of plan.work) {
+      const tag = worked.classes.find(({ id }) => id === classId)?.tags[0];
+      const line = input.lines.find((one) => one.tag === tag);
+      const duty = worked.duties.find((one) => one.tag === tag);
+      const found = plan.assemblies[assembly];
+      if (line === undefined || duty === undefined || found === undefined) throw new Error(`No line for ${assembly}.`);
+      sound(found, { lineDuty: { line, duty }, site: input.site, models: input.models });
+    }
+  }
+  return worked;
 }
 
 /** Choices that together hold each core and each alternative of each slot once. */

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { checkPlan } from '#lib/checking/check-plan.ts';
 import type { Alternative, ChoiceFamily, FleetItem, FleetPlan, LineClass, Preference } from '#lib/equipment/choices.ts';
-import { planFleet } from '#lib/fleet/plan-fleet.ts';
 import { type Random, seededRandom } from '#lib/kernel/random.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { kilograms, seconds } from '#lib/units/quantity.ts';
+import { checkedPlan } from '#tests/support/checked.ts';
 import { type Case, plausibleCase, tinyCase, whole } from '#tests/support/fleet-cases.ts';
 
 const PREFERENCES: readonly Preference[] = ['cost', 'pieces', 'time', 'surest'];
@@ -24,7 +24,7 @@ interface Setting {
 }
 
 async function outcomeOf(problem: Case, preference: Preference): Promise<Outcome> {
-  const plan: FleetPlan = await planFleet({ ...problem, preference, budget: { seconds: 60, nodes: 20_000 } });
+  const plan: FleetPlan = await checkedPlan({ ...problem, preference, budget: { seconds: 60, nodes: 20_000 } });
   expect(plan.proof).toBe('proven');
   expect(checkPlan({ ...problem, plan })).toEqual([]);
   return { served: plan.served, objective: plan.objective, cost: plan.cost_minor };

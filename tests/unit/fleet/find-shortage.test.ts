@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { findShortage } from '#lib/fleet/find-shortage.ts';
 import type { FleetProblem } from '#lib/fleet/fleet-problem.ts';
-import { planFleet } from '#lib/fleet/plan-fleet.ts';
 import { seconds } from '#lib/units/quantity.ts';
+import { checkedPlan } from '#tests/support/checked.ts';
 import { drive, lineClass, smallFleet, way } from '#tests/support/small-fleet.ts';
 
 async function shortageOf(problem: FleetProblem) {
-  const plan = await planFleet(problem);
+  const plan = await checkedPlan(problem);
   return { plan, shortage: await findShortage({ problem, plan }) };
 }
 

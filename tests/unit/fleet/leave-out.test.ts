@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { FleetProblem } from '#lib/fleet/fleet-problem.ts';
-import { leaveOut } from '#lib/fleet/leave-out.ts';
-import { planFleet } from '#lib/fleet/plan-fleet.ts';
+import { checkedLeaveOut, checkedPlan } from '#tests/support/checked.ts';
 import { plausibleCase } from '#tests/support/fleet-cases.ts';
 import { smallFleet } from '#tests/support/small-fleet.ts';
 
 async function without(problem: FleetProblem, item: string) {
-  const plan = await planFleet(problem);
-  return { plan, left: await leaveOut({ problem, plan, item }) };
+  const plan = await checkedPlan(problem);
+  return { plan, left: await checkedLeaveOut({ problem, plan, item }) };
 }
 
 describe('leaveOut', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkPlan } from '#lib/checking/check-plan.ts';
 import type { FleetPlan } from '#lib/equipment/choices.ts';
 import type { FleetProblem, FleetProgress } from '#lib/fleet/fleet-problem.ts';
-import { planFleet } from '#lib/fleet/plan-fleet.ts';
+import { checkedPlan } from '#tests/support/checked.ts';
 import { plausibleCase } from '#tests/support/fleet-cases.ts';
 
 /** Takes some hundreds of nodes to prove, so that every limit can be met on the way. */
@@ -21,14 +21,14 @@ function expectHonest(plan: FleetPlan): void {
 
 describe('a plan whose search was cut short', () => {
   it('is proven when nothing cuts it short', async () => {
-    const plan = await planFleet(PROBLEM);
+    const plan = await checkedPlan(PROBLEM);
     expect(plan.proof).toBe('proven');
     expect(plan.objective).toBeCloseTo(LEAST_COST, 3);
     expectHonest(plan);
   }, 60_000);
 
   it('says bounded when its nodes are used up, with a bound that the least cost does not undercut', async () => {
-    const plan = await planFleet({ ...PROBLEM, budget: { seconds: 120, nodes: 10 } });
+    const plan = await checkedPlan({ ...PROBLEM, budget: { seconds: 120, nodes: 10 } });
     expect(plan.proof).toBe('bounded');
     expect(plan.gap).toBeGreaterThan(1e-6);
     expect(plan.bound).toBeGreaterThan(0.5 * LEAST_COST);
@@ -37,7 +37,7 @@ describe('a plan whose search was cut short', () => {
 
   it('never gets a worse plan or bound from more nodes', async () => {
     const plans: FleetPlan[] = [];
-    for (const nodes of [1, 5, 50, 150]) plans.push(await planFleet({ ...PROBLEM, budget: { seconds: 120, nodes } }));
+    for (const nodes of [1, 5, 50, 150]) plans.push(await checkedPlan({ ...PROBLEM, budget: { seconds: 120, nodes } }));
     for (const [index, plan] of plans.entries()) {
       expectHonest(plan);
       const before = plans[index - 1];
@@ -50,7 +50,7 @@ describe('a plan whose search was cut short', () => {
 
   it('says halted when a person stops it, and keeps the best plan found', async () => {
     let asked = 0;
-    const plan = await planFleet({
+    const plan = await checkedPlan({
       ...PROBLEM,
       interrupt: () => {
         asked += 1;
@@ -64,7 +64,7 @@ describe('a plan whose search was cut short', () => {
 
   it('says halted when the clock it was given passes the budget', async () => {
     let time = 1000;
-    const plan = await planFleet({
+    const plan = await checkedPlan({
       ...PROBLEM,
       now: () => {
         time += 10;
@@ -76,7 +76,7 @@ describe('a plan whose search was cut short', () => {
   });
 
   it('gives a plan within all limits even with no time at all', async () => {
-    const plan = await planFleet({ ...PROBLEM, budget: { seconds: 0, nodes: 5000 } });
+    const plan = await checkedPlan({ ...PROBLEM, budget: { seconds: 0, nodes: 5000 } });
     expect(plan.proof).toBe('halted');
     expect(plan.bound).toBe(0);
     expectHonest(plan);
@@ -85,10 +85,10 @@ describe('a plan whose search was cut short', () => {
   it.each(['pieces', 'time', 'surest'] as const)(
     'keeps to the same rules by %s',
     async (preference) => {
-      const cut = await planFleet({ ...PROBLEM, preference, budget: { seconds: 120, nodes: 4 } });
+      const cut = await checkedPlan({ ...PROBLEM, preference, budget: { seconds: 120, nodes: 4 } });
       expect(cut.proof).toBe('bounded');
       expect(checkPlan({ ...PROBLEM, plan: cut })).toEqual([]);
-      const whole = await planFleet({ ...PROBLEM, preference });
+      const whole = await checkedPlan({ ...PROBLEM, preference });
       expect(whole.proof).toBe('proven');
       expect(cut.objective).toBeGreaterThanOrEqual(whole.objective - 1e-6);
       expect(cut.bound).toBeLessThanOrEqual(whole.objective + 1e-6);
@@ -100,7 +100,7 @@ describe('a plan whose search was cut short', () => {
 describe('what is told while planning', () => {
   it('closes in on the plan: bests fall, bounds rise, and they never cross', async () => {
     const told: FleetProgress[] = [];
-    const plan = await planFleet({ ...PROBLEM, onProgress: (progress) => told.push(progress) });
+    const plan = await checkedPlan({ ...PROBLEM, onProgress: (progress) => told.push(progress) });
     expect(told.length).toBeGreaterThan(10);
     for (const [index, { best, bound }] of told.entries()) {
       expect(bound).toBeLessThanOrEqual(best + 1e-6);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkPlan } from '#lib/checking/check-plan.ts';
 import type { FleetPlan, Preference } from '#lib/equipment/choices.ts';
-import { planFleet } from '#lib/fleet/plan-fleet.ts';
 import { seconds } from '#lib/units/quantity.ts';
+import { checkedPlan } from '#tests/support/checked.ts';
 import { plausibleCase, tinyCase } from '#tests/support/fleet-cases.ts';
 import { drive, lineClass, smallFleet, way } from '#tests/support/small-fleet.ts';
 
@@ -15,14 +15,14 @@ function carried(plan: FleetPlan): readonly (readonly string[])[] {
 /** Seconds: 20 easy + 4 hard, each with 100 of moving. light+heavy 20·300 + 4·400 = 7600; heavy 24·400 = 9600; swift 24·200 = 4800. */
 describe('planFleet on a problem that can be reckoned on paper', () => {
   it('takes the two cheap drives for least cost', async () => {
-    const plan = await planFleet(smallFleet());
+    const plan = await checkedPlan(smallFleet());
     expect(carried(plan)).toEqual([['1 light', '1 heavy']]);
     expect(plan.cost_minor).toBeCloseTo(1000 + 5000 + 7600, 9);
     expect(plan).toMatchObject({ served: 24, asked: 24, servedAtMost: 24, proof: 'proven' });
   });
 
   it('takes one drive for fewest pieces, the cheaper of the two that do it alone', async () => {
-    const plan = await planFleet(smallFleet({ preference: 'pieces' }));
+    const plan = await checkedPlan(smallFleet({ preference: 'pieces' }));
     expect(carried(plan)).toEqual([['1 heavy']]);
     expect(plan).toMatchObject({ objective: 1, bound: 1, proof: 'proven' });
     expect(plan.cost_minor).toBeCloseTo(5000 + 9600, 9);
@@ -30,16 +30,16 @@ describe('planFleet on a problem that can be reckoned on paper', () => {
   });
 
   it('takes the swift drive for the shortest time', async () => {
-    const plan = await planFleet(smallFleet({ preference: 'time' }));
+    const plan = await checkedPlan(smallFleet({ preference: 'time' }));
     expect(carried(plan)).toEqual([['1 swift']]);
     expect(plan.objective).toBeCloseTo(4800, 9);
   });
 
   it('takes the swift drive for the surest plan, and counts the second visits that are left', async () => {
-    const plan = await planFleet(smallFleet({ preference: 'surest' }));
+    const plan = await checkedPlan(smallFleet({ preference: 'surest' }));
     expect(carried(plan)).toEqual([['1 swift']]);
     expect(plan.objective).toBeCloseTo(0, 9);
-    const without = await planFleet(
+    const without = await checkedPlan(
       smallFleet({
         preference: 'surest',
         items: smallFleet().items.map((item) => (item.id === 'swift' ? { ...item, free: 0 } : item)),
@@ -50,19 +50,19 @@ describe('planFleet on a problem that can be reckoned on paper', () => {
   });
 
   it('serves more valves before it saves money: short hours bring the swift drive in', async () => {
-    const plan = await planFleet(smallFleet({ secondsPerCrew: seconds(7000) }));
+    const plan = await checkedPlan(smallFleet({ secondsPerCrew: seconds(7000) }));
     expect(plan.served).toBe(24);
     expect(plan.kits[0]?.items.map(({ item }) => item)).toContain('swift');
   });
 
   it('says how many valves the hours hold, proven, when not all fit', async () => {
-    const plan = await planFleet(smallFleet({ secondsPerCrew: seconds(1000) }));
+    const plan = await checkedPlan(smallFleet({ secondsPerCrew: seconds(1000) }));
     expect(plan).toMatchObject({ served: 5, asked: 24, servedAtMost: 5, proof: 'proven' });
   });
 
   it('gives each of two crews a kit of its own when one crew has not the hours', async () => {
     const problem = smallFleet({ crews: 2, secondsPerCrew: seconds(4000) });
-    const plan = await planFleet(problem);
+    const plan = await checkedPlan(problem);
     expect(plan).toMatchObject({ served: 24, proof: 'proven' });
     expect(plan.kits).toHaveLength(2);
     for (const kit of plan.kits) expect(kit.time).toBeLessThanOrEqual(4000);
@@ -72,19 +72,19 @@ describe('planFleet on a problem that can be reckoned on paper', () => {
   it('carries two of a piece where one valve needs two of it, and none where only one is free', async () => {
     const pair = lineClass('pair', { qty: 3, ways: [way('clamp', { time: 100, count: 2 })] });
     const problem = (free: number) => smallFleet({ classes: [pair], items: [drive('clamp', { cost: 10, free })] });
-    expect(carried(await planFleet(problem(2)))).toEqual([['2 clamp']]);
-    expect(await planFleet(problem(1))).toMatchObject({ served: 0, asked: 3, servedAtMost: 0 });
+    expect(carried(await checkedPlan(problem(2)))).toEqual([['2 clamp']]);
+    expect(await checkedPlan(problem(1))).toMatchObject({ served: 0, asked: 3, servedAtMost: 0 });
   });
 
   it('counts valves of a class that nothing does as asked and not served', async () => {
     const nothing = lineClass('nothing', { qty: 7, ways: [] });
-    const plan = await planFleet(smallFleet({ classes: [...smallFleet().classes, nothing] }));
+    const plan = await checkedPlan(smallFleet({ classes: [...smallFleet().classes, nothing] }));
     expect(plan).toMatchObject({ served: 24, asked: 31, servedAtMost: 24 });
   });
 
   it('answers a list with no valves with an empty, proven plan', async () => {
     for (const preference of PREFERENCES) {
-      const plan = await planFleet(smallFleet({ classes: [], preference }));
+      const plan = await checkedPlan(smallFleet({ classes: [], preference }));
       expect(plan).toMatchObject({ served: 0, asked: 0, cost_minor: 0, work: [], proof: 'proven' });
     }
   });
@@ -94,7 +94,7 @@ describe('planFleet on a problem that can be reckoned on paper', () => {
     ['an item listed twice', { items: [...smallFleet().items, ...smallFleet().items] }, /listed once/],
     ['a piece that is not listed', { items: [] }, /needed but not listed/],
   ])('refuses %s as a mistake of the caller', async (_, change, message) => {
-    await expect(planFleet(smallFleet(change))).rejects.toThrow(message);
+    await expect(checkedPlan(smallFleet(change))).rejects.toThrow(message);
   });
 });
 
@@ -105,7 +105,7 @@ describe('the four preferences', () => {
       const problem = tinyCase(seed);
       const plans = new Map<Preference, FleetPlan>();
       for (const preference of PREFERENCES) {
-        plans.set(preference, await planFleet({ ...problem, preference, budget: { seconds: 30, nodes: 5000 } }));
+        plans.set(preference, await checkedPlan({ ...problem, preference, budget: { seconds: 30, nodes: 5000 } }));
       }
       for (const own of PREFERENCES) {
         const best = measureOf(problem, { plan: plans.get(own), preference: own });
@@ -213,8 +213,8 @@ describe('the effort of a plan', () => {
   it.each(PREFERENCES)(
     'is counted, and the same request gives the same plan with the same counters (%s)',
     async (preference) => {
-      const first = await planFleet({ ...request, preference });
-      const second = await planFleet({ ...request, preference });
+      const first = await checkedPlan({ ...request, preference });
+      const second = await checkedPlan({ ...request, preference });
       expect(first.proof).toBe('proven');
       expect(second).toEqual(first);
       expect(first.effort).toEqual(EFFORT[preference]);
