@@ -290,11 +290,13 @@ export function bareQuarterTurns(loads: ValveLoads): Known<'turn'> {
 /** Wheel of a geared valve by size, where it is not given. */
 export function gearWheel(loads: ValveLoads): Known<'m'> {
   const nominal = Math.min(0.2 + 0.4 * loads.size.nominal, 0.7);
-  const wheel = settle(
+  const at = (factor: number): number => Math.round(nominal * factor * 200) / 200;
+  return settle(
     'm',
-    { low: nominal, nominal, high: nominal },
-    { basis: 'assumed', source: 'Wheel of the gearbox by size of valve; common practice, no source.' },
+    { low: at(0.75), nominal: at(1), high: at(1.35) },
+    {
+      basis: 'assumed',
+      source: 'Wheel of the gearbox by size of valve, to the next 5 mm; common practice, no source.',
+    },
   );
-  const spread: Spread = [0.75, 1, 1.35];
-  return shareOf(wheel, spread, 'Wheel of the gearbox by size of valve; common practice, no source.');
 }
