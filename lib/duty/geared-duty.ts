@@ -7,7 +7,7 @@
 import { gearedTurns, gearInputTorque, quarterTurnInputTurns } from '#lib/engineering/gear-reduction.ts';
 import { ballTorque, butterflyTorque } from '#lib/engineering/quarter-turn-torque.ts';
 import { between } from '#lib/engineering/straight-lines.ts';
-import { GEAR_EFFICIENCY, MULTI_TURN_GEAR_RATIO, type Spread, WORM_RATIOS } from '#lib/engineering/valve-tables.ts';
+import { GEAR_EFFICIENCY, MULTI_TURN_GEAR_RATIO, WORM_RATIOS } from '#lib/engineering/valve-tables.ts';
 import { type Known, worstBasis } from '#lib/units/known-value.ts';
 import { metres, newtonMetres, pascals, ratio, turns } from '#lib/units/quantity.ts';
 import type { Direction } from './duty.ts';
@@ -17,7 +17,7 @@ import type { DirectionTorque } from './screw-duty.ts';
 import { calculate, lookUp, type Sheet, settle, term, withEffect } from './sheet.ts';
 import type { StartingFactors } from './starting-factor.ts';
 import type { ValveCharacter } from './valve-character.ts';
-import { shareOf, spreadOf, type ValveLoads } from './valve-loads.ts';
+import { spreadOf, type ValveLoads } from './valve-loads.ts';
 
 export interface Gearing {
   readonly kind: GearboxKind;
