@@ -4,6 +4,7 @@
  * Not here: drawing them (lib/workers) and keeping them (issue-quote.ts).
  * Read next: ../documents/paper-inputs.ts.
  */
+import { checkPacking } from '#lib/checking/check-packing.ts';
 import type { HouseFacts } from '#lib/contracts/house.ts';
 import { calculationPaper } from '#lib/documents/calculation-paper.ts';
 import { packingPaper } from '#lib/documents/packing-paper.ts';
@@ -23,6 +24,7 @@ import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { addDays, type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';
+import { invariant } from '#lib/kernel/invariant.ts';
 import { caseKinds } from '#lib/packing/case-kinds.ts';
 import { packCases } from '#lib/packing/pack-cases.ts';
 import { pieceOf } from '#lib/packing/piece.ts';
@@ -248,12 +250,14 @@ function caseInputs(input: PapersInput): readonly CaseInput[] {
         ? Array.from({ length: count }, () => pieceOf({ model, serial: left.get(item)?.shift() ?? null }))
         : [];
     });
-    const cases = packCases({
-      pieces,
-      liftLimit: input.house.liftLimit,
-      cases: caseKinds(input.models),
-      transport: input.site.transport,
-    });
+    const kinds = caseKinds(input.models);
+    const { liftLimit } = input.house;
+    const cases = packCases({ pieces, liftLimit, cases: kinds, transport: input.site.transport });
+    const wrong = checkPacking({ items: kit.items, models: input.models, liftLimit, cases: kinds, packed: cases });
+    invariant(
+      wrong.length === 0,
+      `The independent check does not agree with the packing: ${wrong.map(({ sentence }) => sentence).join(' ')}`,
+    );
     return cases.map((packed) => {
       label += 1;
       return {

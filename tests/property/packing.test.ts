@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { checkPacking } from '#lib/checking/check-packing.ts';
 import { caseKinds } from '#lib/packing/case-kinds.ts';
 import { packCases } from '#lib/packing/pack-cases.ts';
 import { pieceOf } from '#lib/packing/piece.ts';
@@ -26,6 +27,8 @@ describe('packing', () => {
         expect(packed.flatMap((each) => each.pieces.map(({ serial }) => serial)).sort()).toEqual(
           pieces.map(({ serial }) => serial).sort(),
         );
+        const items = chosen.flatMap((at) => MODELS[at]?.number ?? []).map((item) => ({ item, count: 1 }));
+        expect(checkPacking({ items, models: MODELS, liftLimit: limit, cases: CASES, packed })).toEqual([]);
         for (const each of packed) {
           const kind = CASES.find(({ name }) => name === each.name);
           if (kind === undefined) {
