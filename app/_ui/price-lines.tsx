@@ -37,7 +37,9 @@ function PriceHead() {
           Quantity
         </th>
         <th scope="col">What</th>
-        <th scope="col">How it came about</th>
+        <th scope="col" className="wide-only">
+          How it came about
+        </th>
         <th scope="col">Tax</th>
         <th scope="col" className={styles.number}>
           Each
@@ -61,20 +63,32 @@ function PriceLine({ line, money }: { readonly line: Price['lines'][number]; rea
           {line.kind}
           {line.number === '' ? '' : ` · ${line.number}`}
         </span>
+        <span className={`${styles.how} narrow-only`}>
+          <HowPriced line={line} />
+        </span>
       </th>
-      <td className={styles.sentence}>
-        {line.sentence}
-        {line.purchase_after_days === null ? null : (
-          <>
-            <br />
-            <span className={styles.soft}>Buying would have been cheaper after {line.purchase_after_days} days.</span>
-          </>
-        )}
+      <td className={`${styles.sentence} wide-only`}>
+        <HowPriced line={line} />
       </td>
       <td>{line.tax}</td>
       <td className={styles.number}>{money(line.unit_minor)}</td>
       <td className={styles.number}>{money(line.net_minor)}</td>
     </tr>
+  );
+}
+
+/** Beside the name where there is room, below it where there is not. */
+function HowPriced({ line }: { readonly line: Price['lines'][number] }) {
+  return (
+    <>
+      {line.sentence}
+      {line.purchase_after_days === null ? null : (
+        <>
+          <br />
+          <span className={styles.soft}>Buying would have been cheaper after {line.purchase_after_days} days.</span>
+        </>
+      )}
+    </>
   );
 }
 
@@ -98,9 +112,10 @@ function PriceTotals({ price, money }: { readonly price: Price; readonly money: 
 function Total({ words, amount }: { readonly words: string; readonly amount: string }) {
   return (
     <tr>
-      <th scope="row" colSpan={5}>
+      <th scope="row" colSpan={4}>
         {words}
       </th>
+      <td className="wide-only" />
       <td className={styles.number}>{amount}</td>
     </tr>
   );

@@ -37,9 +37,10 @@ export function dateText(date: IsoDate): string {
   return `${Number(day)} ${MONTHS[Number(month) - 1] ?? month} ${year}`;
 }
 
-/** First and last day of a half-open range. */
+/** First and last day of a half-open range; a single day is said once. */
 export function windowText(window: DateRange): string {
   const days = daysBetween(window);
+  if (days === 1) return `${dateText(window.starts_on)} (1 day)`;
   return `${dateText(window.starts_on)} to ${dateText(addDays(window.ends_before, -1))} (${countText(days, 'day')})`;
 }
 

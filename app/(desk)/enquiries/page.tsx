@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
+import { momentText } from '#app/_ui/plan-words.ts';
 import { listEnquiries } from '#lib/services/list-enquiries.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 
@@ -26,10 +27,10 @@ export default function EnquiriesPage() {
               <tr>
                 <th>Number</th>
                 <th>Title</th>
-                <th>Customer</th>
+                <th className="wide-only">Customer</th>
                 <th>State</th>
                 <th className="number">Lines</th>
-                <th>Changed</th>
+                <th className="wide-only">Changed</th>
               </tr>
             </thead>
             <tbody>
@@ -38,11 +39,14 @@ export default function EnquiriesPage() {
                   <td className="tag">
                     <Link href={`/enquiries/${enquiry.id}`}>{enquiry.number}</Link>
                   </td>
-                  <td>{enquiry.title}</td>
-                  <td>{enquiry.customer}</td>
+                  <td>
+                    {enquiry.title}
+                    <small className="narrow-only">{enquiry.customer}</small>
+                  </td>
+                  <td className="wide-only">{enquiry.customer}</td>
                   <td>{enquiry.state}</td>
                   <td className="number">{enquiry.lines}</td>
-                  <td>{enquiry.updated_at.slice(0, 16).replace('T', ' ')}</td>
+                  <td className="wide-only">{momentText(enquiry.updated_at)}</td>
                 </tr>
               ))}
             </tbody>

@@ -73,7 +73,7 @@ function GroupView({ group }: { readonly group: ModelGroup }) {
     <section className={styles.panel} aria-labelledby={`role-${group.role}`}>
       <h2 id={`role-${group.role}`}>{group.heading}</h2>
       <PlanWide label={`Table of ${group.heading.toLowerCase()}`}>
-        <table className={styles.table}>
+        <table className={styles.models}>
           <thead>
             <tr>
               <th scope="col">Model</th>

@@ -22,7 +22,7 @@ export default function EquipmentPage() {
   return (
     <div className={styles.page}>
       <div>
-        <h1 className={styles.title}>Equipment</h1>
+        <h1>Equipment</h1>
         <p className={styles.lead}>
           {models.value.length === 0
             ? 'The house has no equipment yet.'

@@ -13,12 +13,12 @@ export default function RulesPage() {
     title: rule.title,
     severity: severityOf(rule.severity),
     source: rule.source,
-    about: rule.speaks_of.join(', '),
+    about: rule.speaks_of.join(', ').replaceAll('_', ' '),
   }));
   return (
     <div className={styles.page}>
       <div>
-        <h1 className={styles.title}>Rules</h1>
+        <h1>Rules</h1>
         <p className={styles.lead}>
           A refusal keeps a part or an assembly out; warnings and notes travel with it to the papers. A rule of thumb
           says so in its source. Local codes, the valve maker’s data and competent persons come before any of them.

@@ -61,7 +61,7 @@ function TopicView({ topic, rules }: { readonly topic: string; readonly rules: r
     <section className={styles.panel} aria-label={topic}>
       <h2>{topic.charAt(0).toUpperCase() + topic.slice(1)}</h2>
       <PlanWide label={`Rules: ${topic}`}>
-        <table className={styles.table}>
+        <table className={styles.rules}>
           <thead>
             <tr>
               <th scope="col">Severity</th>

@@ -1,6 +1,7 @@
 import { notFound } from 'next/navigation';
 import type { ReactNode } from 'react';
 import { idOf } from '#app/_lib/respond.ts';
+import { dateText } from '#lib/documents/print-values.ts';
 import { openEnquiry } from '#lib/services/open-enquiry.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 import { EnquiryTabs } from './enquiry-tabs.client.tsx';
@@ -24,7 +25,7 @@ export default async function EnquiryLayout({ children, params }: EnquiryLayoutP
         </h1>
         <small>
           {customer.name} · {state} · {site.crews} {site.crews === 1 ? 'crew' : 'crews'}, {site.days}{' '}
-          {site.days === 1 ? 'day' : 'days'} from {site.startsOn}
+          {site.days === 1 ? 'day' : 'days'} from {dateText(site.startsOn)}
         </small>
       </div>
       <EnquiryTabs id={id} />

@@ -63,16 +63,14 @@ export function PlanKits(props: KitsProps) {
             <span className={styles.soft}>{kit.facts}</span>
           </div>
           {kit.items.length === 0 ? <p className={styles.soft}>This crew has no work in the shown plan.</p> : null}
-          {roles.map(({ role, heading }) => (
-            <ItemTable
-              key={role}
-              heading={heading}
+          {kit.items.length === 0 ? null : (
+            <KitTable
               crew={kit.crew}
-              items={kit.items.filter((item) => item.role === role)}
+              items={kit.items}
               locked={choices.lockedParts}
-              {...{ busy, leaveOut, keep }}
+              {...{ roles, busy, leaveOut, keep }}
             />
-          ))}
+          )}
         </section>
       ))}
     </>
@@ -133,21 +131,23 @@ function ChoicesList({ choices, names, busy, change }: ListProps) {
   );
 }
 
-interface ItemTableProps {
-  readonly heading: string;
-  readonly crew: number;
-  readonly items: readonly Item[];
+interface ItemTools {
   readonly locked: readonly string[];
   readonly busy: boolean;
   readonly leaveOut: (part: string) => void;
   readonly keep: (part: string) => void;
 }
 
-function ItemTable({ heading, crew, items, locked, busy, leaveOut, keep }: ItemTableProps) {
-  if (items.length === 0) return null;
+interface KitTableProps extends ItemTools {
+  readonly crew: number;
+  readonly roles: KitsProps['roles'];
+  readonly items: readonly Item[];
+}
+
+/** What one crew carries, role by role. */
+function KitTable({ crew, roles, items, ...tools }: KitTableProps) {
   return (
-    <PlanWide label={`${heading}, crew ${crew + 1}`}>
-      <h3>{heading}</h3>
+    <PlanWide label={`Parts that crew ${crew + 1} carries`}>
       <table className={styles.kit}>
         <thead>
           <tr>
@@ -161,47 +161,72 @@ function ItemTable({ heading, crew, items, locked, busy, leaveOut, keep }: ItemT
             </th>
           </tr>
         </thead>
-        <tbody>
-          {items.map((item) => (
-            <tr key={item.number}>
-              <td className={styles.number}>{item.count}</td>
-              <th scope="row">
-                {item.name}
-                <br />
-                <span className={styles.soft}>{item.number}</span>
-              </th>
-              <td className={styles.sentence}>{needText(item)}</td>
-              <td className={styles.screenOnly}>
-                <span className={styles.row}>
-                  {locked.includes(item.number) ? (
-                    <span className={styles.soft}>✓ locked in</span>
-                  ) : (
-                    <button
-                      type="button"
-                      className={styles.small}
-                      disabled={busy}
-                      aria-label={`Lock in ${item.name} ${item.number}`}
-                      onClick={() => keep(item.number)}
-                    >
-                      Lock in
-                    </button>
-                  )}
-                  <button
-                    type="button"
-                    className={styles.small}
-                    disabled={busy}
-                    aria-label={`Leave out ${item.name} ${item.number}`}
-                    onClick={() => leaveOut(item.number)}
-                  >
-                    Leave out
-                  </button>
-                </span>
-              </td>
-            </tr>
-          ))}
-        </tbody>
+        {roles.map(({ role, heading }) => (
+          <RoleItems key={role} heading={heading} items={items.filter((item) => item.role === role)} {...tools} />
+        ))}
       </table>
     </PlanWide>
+  );
+}
+
+interface RoleItemsProps extends ItemTools {
+  readonly heading: string;
+  readonly items: readonly Item[];
+}
+
+function RoleItems({ heading, items, ...tools }: RoleItemsProps) {
+  if (items.length === 0) return null;
+  return (
+    <tbody>
+      <tr>
+        <th scope="rowgroup" colSpan={4} className={styles.group}>
+          {heading}
+        </th>
+      </tr>
+      {items.map((item) => (
+        <tr key={item.number}>
+          <td className={styles.number}>{item.count}</td>
+          <th scope="row">
+            {item.name}
+            <br />
+            <span className={styles.soft}>{item.number}</span>
+          </th>
+          <td className={styles.sentence}>{needText(item)}</td>
+          <td className={styles.screenOnly}>
+            <ItemChoice item={item} {...tools} />
+          </td>
+        </tr>
+      ))}
+    </tbody>
+  );
+}
+
+function ItemChoice({ item, locked, busy, leaveOut, keep }: ItemTools & { readonly item: Item }) {
+  return (
+    <span className={styles.row}>
+      {locked.includes(item.number) ? (
+        <span className={styles.soft}>✓ locked in</span>
+      ) : (
+        <button
+          type="button"
+          className={styles.small}
+          disabled={busy}
+          aria-label={`Lock in ${item.name} ${item.number}`}
+          onClick={() => keep(item.number)}
+        >
+          Lock in
+        </button>
+      )}
+      <button
+        type="button"
+        className={styles.small}
+        disabled={busy}
+        aria-label={`Leave out ${item.name} ${item.number}`}
+        onClick={() => leaveOut(item.number)}
+      >
+        Leave out
+      </button>
+    </span>
   );
 }
 

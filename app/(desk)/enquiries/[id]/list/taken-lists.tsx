@@ -1,3 +1,4 @@
+import { momentText } from '#app/_ui/plan-words.ts';
 import type { EnquiryView } from '#lib/services/open-enquiry.ts';
 
 interface TakenListsProps {
@@ -15,7 +16,7 @@ export function TakenLists({ enquiryId, files }: TakenListsProps) {
         <div className="panel" key={file.id}>
           <p>
             <a href={`/api/v1/enquiries/${enquiryId}/lists/${file.id}`}>{file.fileName}</a>{' '}
-            <small>received {file.receivedAt.slice(0, 16).replace('T', ' ')}, kept as it came</small>
+            <small>received {momentText(file.receivedAt)}, kept as it came</small>
           </p>
           {file.outcome === null ? (
             <p className="soft">Not taken into the schedule.</p>

@@ -95,7 +95,7 @@ function Priced({ enquiry, view }: PricedProps) {
         </div>
         <PriceLines price={price} />
         {price.notes.length === 0 ? null : (
-          <ul className={styles.list}>
+          <ul className={styles.after}>
             {price.notes.map((note) => (
               <li key={note}>{note}</li>
             ))}

@@ -90,7 +90,7 @@ function LineHead({ detail: { line, duty }, enquiryId }: HeadProps) {
     <section className={styles.panel} aria-labelledby="line">
       <div className={styles.spread}>
         <h2 id="line" className={styles.title}>
-          {line.tag}
+          Line {line.tag}
         </h2>
         <a href={`/enquiries/${enquiryId}`}>Back to the schedule</a>
       </div>
