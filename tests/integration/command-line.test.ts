@@ -70,7 +70,9 @@ describe('the command line', () => {
     expect(answer.schedule.counts).toMatchObject({ rows: 4, lines: 3, setAside: 1, refused: 0, blank: 0 });
     expect(answer.plans.map(({ preference }) => preference)).toEqual(['cost', 'pieces', 'time', 'surest']);
     expect(answer.plans[0]).toMatchObject({ served: 4, asked: 4 });
-    expect(Object.keys(answer.timings)).toEqual(expect.arrayContaining(['intake', 'duty', 'kits', 'plan cost', 'settle cost']));
+    expect(Object.keys(answer.timings)).toEqual(
+      expect.arrayContaining(['intake', 'duty', 'kits', 'plan cost', 'settle cost']),
+    );
   });
 
   it('plan: leaves with 3 when nothing fits a line, and says why and what would change it', async () => {
