@@ -15,6 +15,7 @@ export function NewEnquiryForm({ customers }: { readonly customers: readonly Cus
     const form = new FormData(event.currentTarget);
     const name = String(form.get('customer') ?? '').trim();
     const known = customers.find((customer) => customer.name.toLowerCase() === name.toLowerCase());
+    const starts = String(form.get('starts') ?? '');
     setBusy(true);
     const sent = await send<{ readonly id: number }>({
       method: 'POST',
@@ -26,6 +27,7 @@ export function NewEnquiryForm({ customers }: { readonly customers: readonly Cus
           name: String(form.get('title') ?? ''),
           days: Number(form.get('days')),
           crews: Number(form.get('crews')),
+          ...(starts === '' ? {} : { starts_on: starts }),
         },
       },
     });
@@ -62,6 +64,10 @@ export function NewEnquiryForm({ customers }: { readonly customers: readonly Cus
         <div>
           <label htmlFor="days">Days</label>
           <input id="days" name="days" type="number" min={1} max={366} defaultValue={5} />
+        </div>
+        <div>
+          <label htmlFor="starts">First day of the hire (today if left open)</label>
+          <input id="starts" name="starts" type="date" />
         </div>
       </div>
       <p className="tools" style={{ marginTop: 'var(--space-4)' }}>

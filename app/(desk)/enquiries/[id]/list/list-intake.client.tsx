@@ -71,7 +71,7 @@ function SheetChoice({ open, onChoose }: SheetChoiceProps) {
   return (
     <>
       <h2>
-        {list.fileName}: {table.rows} rows
+        {list.fileName}: {table.rows} rows, those of its header included
       </h2>
       {table.notes.map((note) => (
         <p className="notice" key={note}>
