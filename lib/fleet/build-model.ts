@@ -8,6 +8,7 @@ import type { Entry, ModelBuilder, Row, SparseModel } from '#lib/milp/sparse-mod
 import { startModel } from '#lib/milp/sparse-model.ts';
 import type { CrewCut } from './crew-cuts.ts';
 import { type Aim, type Branch, type Job, type Option, type Program, pick } from './program.ts';
+import { overSettled, roomOf, type Settled } from './settled.ts';
 import { itemWeight, optionWeight, valveWeight } from './weights.ts';
 
 /** A piece, or the pieces between two needed counts, that a crew carries or not. */
@@ -37,12 +38,6 @@ export interface FleetModel {
   readonly priority: Uint8Array;
 }
 
-/** An aim already settled: later stages must not give it up. */
-export interface Settled {
-  readonly aim: Aim;
-  readonly most: number;
-}
-
 export interface ModelRequest {
   readonly program: Program;
   readonly aim: Aim;
@@ -64,6 +59,8 @@ interface Draft {
   readonly kit: KitColumn[];
   readonly branches: BranchColumns[];
   readonly settledEntries: readonly Entry[][];
+  /** How far one valve may exceed the least it needs of a settled aim. */
+  readonly settledRoom: readonly number[];
   readonly served: Entry[];
   readonly timeByCrew: readonly Entry[][];
   readonly kitByItem: readonly KitColumn[][];
@@ -77,6 +74,7 @@ export function buildModel(request: ModelRequest): FleetModel {
     kit: [],
     branches: [],
     settledEntries: request.settled.map(() => []),
+    settledRoom: request.settled.map((settled) => roomOf({ ...request, settled })),
     served: [],
     timeByCrew: Array.from({ length: program.crews }, () => []),
     kitByItem: program.items.map(() => []),
@@ -195,7 +193,9 @@ function addBranch(request: {
   readonly users: Map<number, { count: number; column: number }[]>;
 }): readonly RoleColumns[] | undefined {
   const { draft, job, branch, crew, most, users } = request;
-  const isOut = (option: Option) => option.needs.some((need) => draft.request.excluded?.has(need.item) === true);
+  const isTooMuch = overSettled({ ...draft.request, rooms: draft.settledRoom, job, branch });
+  const isOut = (option: Option) =>
+    option.needs.some((need) => draft.request.excluded?.has(need.item) === true) || isTooMuch(option);
   if (branch.roles.some((role) => role.every(isOut))) return undefined;
   const roles = branch.roles.map((role, roleIndex) => {
     // Slots of one duration need no whole numbers: all valves may take the cheapest one carried.

@@ -11,11 +11,13 @@ import type { FleetProblem } from './fleet-problem.ts';
 import { isWithinLimits } from './measure.ts';
 import { type Prepared, prepare } from './prepare.ts';
 import { type Aim, optionsOf, type Program, pick, type Solution } from './program.ts';
-import { type Found, searchPlan } from './search-plan.ts';
+import { type Found, searchFrom, searchPlan } from './search-plan.ts';
 import { count, type Meter, PROOF_GAP, type Stage, type Standing, solveStage } from './solve-stage.ts';
 
-/** Job visits of the first search: some half a second on the largest lists. */
+/** Job visits of the first search: up to some seconds where classes have thousands of ways. */
 const SEARCH_VISITS = 3_000_000;
+/** Job visits of each of two searches for a cheaper plan that is as good by the preference. */
+const TIE_VISITS = 500_000;
 /** Parts of what is left of the budget that serving the most, and then a preference with ties to break, may use. */
 const SERVED_SHARE = 0.3;
 const MAIN_SHARE = 0.7;
@@ -121,7 +123,31 @@ async function breakTie(request: {
   const value = main.solution.measures[aim];
   // Sums in another order differ in the last digits; a tie is a tie within a billionth.
   const settled = [{ aim, most: value + 1e-9 * Math.max(1, Math.abs(value)) }];
-  return stageFor({ program, aim: 'cost', settled, first: main, meter });
+  const first = { ...main, solution: cheaper({ program, aim, from: main.solution, meter }) };
+  return stageFor({ program, aim: 'cost', settled, first, meter });
+}
+
+/** A cheaper plan as good by the preference, if a search finds one. */
+function cheaper(request: {
+  readonly program: Program;
+  readonly aim: Aim;
+  readonly from: Solution;
+  readonly meter: Meter;
+}): Solution {
+  const { program, aim, from, meter } = request;
+  const visits = TIE_VISITS;
+  const found = [
+    searchFrom({ program, aim: 'cost', before: aim, kits: from.kits, visits }),
+    searchPlan({ program, aim: 'cost', before: aim, visits }),
+  ];
+  let best = from;
+  for (const { solution, visits: used } of found) {
+    count(meter, 'search visits', used);
+    const { unserved, cost } = solution.measures;
+    const isAsGood = unserved <= from.measures.unserved && solution.measures[aim] <= from.measures[aim];
+    if (isAsGood && cost < best.measures.cost) best = solution;
+  }
+  return best;
 }
 
 interface Outcome {

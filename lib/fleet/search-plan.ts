@@ -10,11 +10,13 @@ import { makeSolution } from './measure.ts';
 import { type Aim, type Program, pick, type Solution, type Use } from './program.ts';
 import { makeServices, type Service, type ServiceTable } from './services.ts';
 import { shareOut } from './share-out.ts';
-import { itemWeight } from './weights.ts';
+import { type Blend, blended, itemWeight } from './weights.ts';
 
 export interface SearchRequest {
   readonly program: Program;
   readonly aim: Aim;
+  /** An aim already settled: it weighs more than anything that could be gained by the other. */
+  readonly before?: Aim | undefined;
   /** Effort: how many times a job may be looked at. */
   readonly visits: number;
 }
@@ -84,8 +86,9 @@ function startState(
   request: SearchRequest & { readonly timeWeight: number },
   wanted?: readonly (readonly number[])[],
 ): State {
-  const { program, aim, timeWeight } = request;
-  const table = makeServices({ program, aim, timeWeight });
+  const { program, timeWeight } = request;
+  const blend = blendOf(request);
+  const table = makeServices({ program, blend, timeWeight });
   const counts = neededCounts(program);
   const stock = program.items.map((item) => item.free);
   const kits = Array.from({ length: program.crews }, () => program.items.map(() => 0));
@@ -107,7 +110,7 @@ function startState(
     kits,
     stock,
     order: jobOrder(program),
-    weights: program.items.map((item) => itemWeight(aim, item)),
+    weights: program.items.map((item) => blended(blend, (aim) => itemWeight(aim, item))),
     neighbours: neighbourItems(program),
     services: kits.map((kit) => program.jobs.map((_, job) => table.best(job, kit))),
     score: { unserved: Number.POSITIVE_INFINITY, weight: 0 },
@@ -116,6 +119,18 @@ function startState(
   };
   state.score = scoreOf(state);
   return state;
+}
+
+/** The least differences that count: a piece, a second, a thousandth of a second visit. */
+const LEAST: Readonly<Record<Aim, number>> = { unserved: 1, cost: 1, pieces: 1, time: 1, 'second visits': 1e-3 };
+
+function blendOf({ program, aim, before }: SearchRequest): Blend {
+  if (before === undefined) return [{ aim, factor: 1 }];
+  const all = program.items.reduce((sum, item) => sum + item.cost_minor, 0);
+  return [
+    { aim, factor: 1 },
+    { aim: before, factor: (all + 1) / LEAST[before] },
+  ];
 }
 
 function jobOrder(program: Program): readonly number[] {

@@ -4,8 +4,8 @@
  * Not here: which crew does which job (share-out.ts) and which kits to try (search-plan.ts).
  * Read next: share-out.ts.
  */
-import { type Aim, type Program, pick } from './program.ts';
-import { optionWeight, valveWeight } from './weights.ts';
+import { type Program, pick } from './program.ts';
+import { type Blend, blended, optionWeight, valveWeight } from './weights.ts';
 
 export interface Service {
   readonly weight: number;
@@ -15,6 +15,8 @@ export interface Service {
 }
 
 interface WeighedOption {
+  /** Its place in the role. */
+  readonly index: number;
   readonly needs: readonly { readonly item: number; readonly count: number }[];
   readonly weight: number;
   readonly time: number;
@@ -22,10 +24,15 @@ interface WeighedOption {
   readonly score: number;
 }
 
+/** The options of a role, best score first: the first that is carried is the best. */
+type WeighedRole = readonly WeighedOption[];
+
 interface WeighedBranch {
   readonly weight: number;
   readonly score: number;
-  readonly roles: readonly (readonly WeighedOption[])[];
+  /** Score of the best options of all roles, carried or not. */
+  readonly bestScore: number;
+  readonly roles: readonly WeighedRole[];
 }
 
 export interface ServiceTable {
@@ -38,20 +45,23 @@ export interface ServiceTable {
 /** `timeWeight` is what a second costs in the comparison when hours are short. */
 export function makeServices(request: {
   readonly program: Program;
-  readonly aim: Aim;
+  readonly blend: Blend;
   readonly timeWeight: number;
 }): ServiceTable {
-  const { program } = request;
+  const { program, blend } = request;
   const table = program.jobs.map((job) =>
     job.branches.map((branch): WeighedBranch => {
-      const weight = valveWeight({ aim: request.aim, program, job, branch });
-      const roles = branch.roles.map((role) =>
-        role.map((option) => {
-          const own = optionWeight({ aim: request.aim, program, option });
-          return { needs: option.needs, weight: own, time: option.time, score: own + request.timeWeight * option.time };
-        }),
-      );
-      return { weight, score: weight, roles };
+      const weight = blended(blend, (aim) => valveWeight({ aim, program, job, branch }));
+      const roles = branch.roles.map((role): WeighedRole => {
+        const weighed = role.map((option, index) => {
+          const own = blended(blend, (aim) => optionWeight({ aim, program, option }));
+          const { needs, time } = option;
+          return { index, needs, weight: own, time, score: own + request.timeWeight * time };
+        });
+        return weighed.sort((one, other) => one.score - other.score || one.index - other.index);
+      });
+      const bestScore = roles.reduce((sum, role) => sum + (role[0]?.score ?? Number.POSITIVE_INFINITY), weight);
+      return { weight, score: weight, bestScore, roles };
     }),
   );
   const jobsOf: number[][] = program.items.map(() => []);
@@ -75,35 +85,22 @@ function bestOf(request: {
   let best: Service | undefined;
   let bestScore = Number.POSITIVE_INFINITY;
   for (const [index, branch] of request.branches.entries()) {
+    if (branch.bestScore >= bestScore) continue;
     let score = branch.score;
     let weight = branch.weight;
     let time = request.moveTime;
     const options: number[] = [];
     for (const role of branch.roles) {
-      const option = bestOption(role, request.kit);
-      if (option < 0) break;
-      const chosen = pick(role, option);
+      const chosen = role.find((option) => isCarried(option, request.kit));
+      if (chosen === undefined) break;
       score += chosen.score;
       weight += chosen.weight;
       time += chosen.time;
-      options.push(option);
+      options.push(chosen.index);
     }
     if (options.length < branch.roles.length || score >= bestScore) continue;
     best = { weight, time, branch: index, options };
     bestScore = score;
-  }
-  return best;
-}
-
-function bestOption(role: readonly WeighedOption[], kit: readonly number[]): number {
-  let best = -1;
-  let bestScore = Number.POSITIVE_INFINITY;
-  for (let index = 0; index < role.length; index += 1) {
-    const option = pick(role, index);
-    if (option.score < bestScore && isCarried(option, kit)) {
-      best = index;
-      bestScore = option.score;
-    }
   }
   return best;
 }

@@ -13,7 +13,7 @@ import { buildModel, cutRow, type FleetModel, type ModelRequest } from './build-
 import { type CrewCut, makeCutFinder } from './crew-cuts.ts';
 import type { FleetProgress } from './fleet-problem.ts';
 import { isWithinLimits } from './measure.ts';
-import { type Aim, type Program, pick, type Solution } from './program.ts';
+import { type Aim, type Measures, type Program, pick, type Solution } from './program.ts';
 import { readSolution, writeStart } from './read-solution.ts';
 import { searchFrom } from './search-plan.ts';
 
@@ -229,10 +229,14 @@ function takeAnswer(work: Work, answer: MilpAnswer): Stage {
 function takeValues(work: Work, values: Float64Array): void {
   const { program, aim, settled, start } = work.request;
   const found = readSolution({ program, model: work.model, values });
-  const keepsTo = settled.every((one) => found.measures[one.aim] <= one.most + 1e-6 * Math.max(1, Math.abs(one.most)));
-  const isSound = isWithinLimits(program, found) && keepsTo;
+  const isSound = isWithinLimits(program, found) && keepsTo(settled, found.measures);
   const servesAsMany = aim === 'unserved' || found.measures.unserved <= start.measures.unserved;
   if (isSound && servesAsMany && found.measures[aim] < work.best.measures[aim]) work.best = found;
+}
+
+/** Whether a plan is as good by the aims already settled; sums in another order differ in the last digits. */
+function keepsTo(settled: ModelRequest['settled'], measures: Measures): boolean {
+  return settled.every((one) => measures[one.aim] <= one.most + 1e-6 * Math.max(1, Math.abs(one.most)));
 }
 
 /** Own branching: a close is certified. */
@@ -285,16 +289,16 @@ function kitGroups(work: Work): readonly (readonly number[])[] {
 /** Looks for a plan among the pieces that a relaxed point carries at least a part of. */
 function improveFrom(work: Work, values: Float64Array): number | undefined {
   const { program, aim, settled, unserved, meter } = work.request;
-  if (settled.length > 0) return undefined;
   const kits = Array.from({ length: program.crews }, () => program.items.map(() => 0));
   for (const { column, crew, item, count: level } of work.model.kit) {
     const kit = pick(kits, crew);
     if (at(values, column) > PART_CARRIED) kit[item] = Math.max(pick(kit, item), level);
   }
-  const found = searchFrom({ program, aim, kits, visits: IMPROVE_VISITS });
+  const found = searchFrom({ program, aim, before: settled[0]?.aim, kits, visits: IMPROVE_VISITS });
   count(meter, 'search visits', found.visits);
   const { measures } = found.solution;
   if (unserved !== null && measures.unserved > unserved) return undefined;
+  if (!keepsTo(settled, measures)) return undefined;
   if (measures[aim] >= work.best.measures[aim]) return undefined;
   work.best = found.solution;
   return measures[aim] - work.offset;

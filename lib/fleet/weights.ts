@@ -55,3 +55,12 @@ export function optionWeight(request: {
   if (aim === 'cost') return option.cost_minor + program.labour_minor_per_second * option.time;
   return aim === 'time' ? option.time : 0;
 }
+
+/** Several aims in one number: each counts by its factor. */
+export type Blend = readonly { readonly aim: Aim; readonly factor: number }[];
+
+export function blended(blend: Blend, weigh: (aim: Aim) => number): number {
+  let sum = 0;
+  for (const { aim, factor } of blend) sum += factor * weigh(aim);
+  return sum;
+}

@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { prepare } from '#lib/fleet/prepare.ts';
+import { type Aim, pick } from '#lib/fleet/program.ts';
+import { overSettled, roomOf } from '#lib/fleet/settled.ts';
+import { smallFleet } from '#tests/support/small-fleet.ts';
+
+/** Least seconds: all 24 valves with the swift drive, 24 · 200 = 4800; light takes 100 more, heavy 200 more a valve. */
+function ruledOut(settled: { readonly aim: Aim; readonly most: number }): readonly string[] {
+  const { program } = prepare(smallFleet({ preference: settled.aim === 'second visits' ? 'surest' : 'cost' }));
+  const rooms = [roomOf({ program, unserved: 0, settled })];
+  return program.jobs.flatMap((job) =>
+    job.branches.flatMap((branch) => {
+      const isOver = overSettled({ program, settled: [settled], rooms, job, branch });
+      return pick(branch.roles, 0)
+        .filter(isOver)
+        .map((option) => `${job.id}: ${option.id}`);
+    }),
+  );
+}
+
+describe('overSettled', () => {
+  it('rules out what one valve alone would overdo, and nothing that may still fit', () => {
+    expect(ruledOut({ aim: 'time', most: 4800 })).toEqual(['easy: light', 'easy: heavy', 'hard: heavy']);
+    expect(ruledOut({ aim: 'time', most: 4900 })).toEqual(['easy: heavy', 'hard: heavy']);
+    expect(ruledOut({ aim: 'time', most: 5000 })).toEqual([]);
+  });
+
+  it('rules out unsure ways when no second visit is left', () => {
+    expect(ruledOut({ aim: 'second visits', most: 0 })).toEqual(['easy: light', 'easy: heavy', 'hard: heavy']);
+    expect(ruledOut({ aim: 'second visits', most: 0.3 })).toEqual(['hard: heavy']);
+  });
+
+  it('rules nothing out by pieces, which valves share', () => {
+    expect(ruledOut({ aim: 'pieces', most: 1 })).toEqual([]);
+  });
+});
