@@ -31,7 +31,10 @@ export interface CrewAccessoriesInput {
 export function crewAccessories({ work, site, models }: CrewAccessoriesInput): readonly ItemNeed[] {
   const stock = stockByRole(models);
   const drives = stock.drives.filter((drive) => work.some(({ assembly }) => assembly.parts.drive === drive.number));
-  const needs = drives.flatMap((drive) => accessoriesOf({ drive, work, site, stock }));
+  const needs = [
+    ...drives.flatMap((drive) => accessoriesOf({ drive, work, site, stock })),
+    ...batteriesByPack(drives).flatMap((batteries) => batteryNeeds({ batteries, work, site, stock })),
+  ];
   const lanyard = stock.accessories.find((accessory) => accessory.facts.kind === 'lanyards');
   return largestOfEach(
     drives.length > 0 && lanyard !== undefined ? [...needs, { item: lanyard.number, count: 1 }] : needs,
@@ -49,7 +52,7 @@ function accessoriesOf(at: DriveWork): readonly ItemNeed[] {
   const { power } = at.drive.facts;
   switch (power.kind) {
     case 'battery':
-      return batteryNeeds(at, power);
+      return [];
     case 'air':
       return airNeeds(at, power);
     case 'petrol':
@@ -57,42 +60,64 @@ function accessoriesOf(at: DriveWork): readonly ItemNeed[] {
   }
 }
 
-function batteryNeeds(at: DriveWork, power: BatteryStore): readonly ItemNeed[] {
+interface Battery {
+  readonly number: string;
+  readonly power: BatteryStore;
+}
+
+/** Drives that take the same pack share packs and charger over a shift. */
+interface BatteryWork extends Omit<DriveWork, 'drive'> {
+  readonly batteries: readonly [Battery, ...Battery[]];
+}
+
+function batteriesByPack(drives: readonly DriveModel[]): readonly BatteryWork['batteries'][] {
+  const groups = new Map<string, BatteryWork['batteries']>();
+  for (const { number, facts } of drives) {
+    if (facts.power.kind !== 'battery') continue;
+    const battery = { number, power: facts.power };
+    const known = groups.get(facts.power.packNumber);
+    groups.set(facts.power.packNumber, known === undefined ? [battery] : [...known, battery]);
+  }
+  return [...groups.values()];
+}
+
+function batteryNeeds(at: BatteryWork): readonly ItemNeed[] {
+  const { packNumber } = at.batteries[0].power;
   const charger = at.stock.accessories.find(
     (accessory) =>
       accessory.facts.kind === 'charger' &&
-      fitsPart(accessory, power.packNumber) &&
+      fitsPart(accessory, packNumber) &&
       accessory.facts.mainsVoltage === at.site.mainsVoltage &&
       accessory.facts.mainsPlug === at.site.mainsPlug,
   );
-  const packs = packsNeeded(at, { power, chargers: charger === undefined ? 0 : 1 });
-  const spare = packs - power.packsIncluded;
+  const spare = sparePacks(at, charger === undefined ? 0 : 1);
   return [
     ...(charger === undefined ? [] : [{ item: charger.number, count: 1 }]),
-    ...(spare > 0 && at.stock.accessories.some((accessory) => accessory.number === power.packNumber)
-      ? [{ item: power.packNumber, count: spare }]
+    ...(spare > 0 && at.stock.accessories.some((accessory) => accessory.number === packNumber)
+      ? [{ item: packNumber, count: spare }]
       : []),
   ];
 }
 
-/** Packs for the busiest shift, taking the crew's work as spread evenly over the days. */
-function packsNeeded(
-  at: DriveWork,
-  { power, chargers }: { readonly power: BatteryStore; readonly chargers: number },
-): number {
-  const mine = at.work.filter(({ assembly }) => assembly.parts.drive === at.drive.number);
-  const joules = mine.reduce((sum, { assembly, qty }) => sum + assembly.figures.energyPerVisit * qty, 0);
-  const perShift = joules / 3600 / power.efficiency / Math.max(1, at.site.days);
-  const cold = coldShare(celsius(at.site.temperature?.low ?? 20));
-  const usable = power.voltage * power.capacity_ah * WORKING_CONSTANTS.packShare * cold;
-  if (usable <= 0) return power.packsIncluded;
-  return packsPerShift({
+/** Packs for the busiest shift beyond those that come with the drives, taking the crew's work as spread evenly over the days. */
+function sparePacks({ batteries, work, site }: BatteryWork, chargers: number): number {
+  const electrical = batteries.map(({ number, power }) => {
+    const mine = work.filter(({ assembly }) => assembly.parts.drive === number);
+    return mine.reduce((sum, { assembly, qty }) => sum + assembly.figures.energyPerVisit * qty, 0) / power.efficiency;
+  });
+  const perShift = electrical.reduce((sum, joules) => sum + joules, 0) / 3600 / Math.max(1, site.days);
+  const cold = coldShare(celsius(site.temperature?.low ?? 20));
+  const nominal = Math.min(...batteries.map(({ power }) => power.voltage * power.capacity_ah));
+  const usable = nominal * WORKING_CONSTANTS.packShare * cold;
+  if (usable <= 0) return 0;
+  const packs = packsPerShift({
     energyPerShift: wattHours(perShift),
     usablePerPack: wattHours(usable),
-    shift: seconds(at.site.shiftHours * 3600),
-    rechargeTime: power.rechargeTime,
+    shift: seconds(site.shiftHours * 3600),
+    rechargeTime: seconds(Math.max(...batteries.map(({ power }) => power.rechargeTime))),
     chargers,
   });
+  return packs - batteries.reduce((sum, { power }) => sum + power.packsIncluded, 0);
 }
 
 function airNeeds(at: DriveWork, power: AirSupply): readonly ItemNeed[] {

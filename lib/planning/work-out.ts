@@ -6,24 +6,24 @@
  */
 
 import { checkAssembly } from '#lib/checking/check-assembly.ts';
+import { checkOutcome } from '#lib/checking/check-outcome.ts';
 import { checkPlan } from '#lib/checking/check-plan.ts';
 import { assessDuties } from '#lib/duty/assess-duties.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
-import type { CrewKit, FleetItem, FleetPlan, ItemNeed, LineClass, Served } from '#lib/equipment/choices.ts';
-import type { Model } from '#lib/equipment/model.ts';
+import type { FleetItem, FleetPlan, LineClass, Served } from '#lib/equipment/choices.ts';
 import { findShortage, type Shortage } from '#lib/fleet/find-shortage.ts';
 import type { FleetProblem } from '#lib/fleet/fleet-problem.ts';
 import { planFleet } from '#lib/fleet/plan-fleet.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
-import { crewAccessories } from '#lib/kits/accessories.ts';
 import { buildAssembly } from '#lib/kits/build-assembly.ts';
 import { type Choices, findChoices, type LineDuty } from '#lib/kits/find-choices.ts';
 import { partsOf } from '#lib/kits/parts-of.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { minutes } from '#lib/units/quantity.ts';
+import { carryKits } from './carry-kits.ts';
 import { pairDuties, poseProblem } from './pose-problem.ts';
 import { shareOutLines } from './share-out-lines.ts';
-import type { PlannedKit, PlanOutcome, WorkedOut, WorkOutInput } from './worked-out.ts';
+import type { PlanOutcome, WorkedOut, WorkOutInput } from './worked-out.ts';
 
 export async function workOut(input: WorkOutInput, onProgress?: (note: string) => void): Promise<WorkedOut> {
   const timings: Record<string, number> = {};
@@ -108,59 +108,30 @@ function settle({ input, choices, lineDuties, items, fleet }: Settling): PlanOut
     assemblies[key] = assembly;
     return { ...served, assembly: key };
   });
-  for (const found of checkPlan({
-    classes: choices.classes,
-    items,
-    crews: input.site.crews,
-    secondsPerCrew: minutes(input.site.shiftHours * 60 * input.site.days),
-    labour_minor_per_hour: toMinor(input.labour_minor_per_hour),
-    plan: fleet,
-  })) {
-    discrepancies.push(found.sentence);
-  }
-  const kits = fleet.kits.map((kit) =>
-    fullKit({ kit, input, work: work.filter((served) => served.crew === kit.crew), assemblies }),
-  );
-  return {
+  const outcome = {
     preference: fleet.preference,
     fleet,
-    kits,
+    kits: carryKits({ ...input, kits: fleet.kits, work, assemblies }),
     work,
     assemblies,
     lines: shareOutLines({ classes: choices.classes, lineDuties, work }),
-    discrepancies,
   };
+  const wrong = [
+    ...checkPlan({
+      classes: choices.classes,
+      items,
+      crews: input.site.crews,
+      secondsPerCrew: minutes(input.site.shiftHours * 60 * input.site.days),
+      labour_minor_per_hour: toMinor(input.labour_minor_per_hour),
+      plan: fleet,
+    }),
+    ...checkOutcome({ ...input, classes: choices.classes, outcome }),
+  ];
+  return { ...outcome, discrepancies: [...discrepancies, ...wrong.map(({ sentence }) => sentence)] };
 }
 
 function classOf(classes: readonly LineClass[], served: Served): LineClass {
   const found = classes.find(({ id }) => id === served.classId);
   invariant(found, `The plan names class ${served.classId}, which was never offered.`);
   return found;
-}
-
-interface KitInput {
-  readonly kit: CrewKit;
-  readonly input: WorkOutInput;
-  readonly work: readonly (Served & { readonly assembly: string })[];
-  readonly assemblies: Readonly<Record<string, Assembly>>;
-}
-
-function fullKit({ kit, input, work, assemblies }: KitInput): PlannedKit {
-  const used = work.flatMap((served) => {
-    const assembly = assemblies[served.assembly];
-    return assembly ? [{ assembly, qty: served.qty }] : [];
-  });
-  const accessories = crewAccessories({ work: used, site: input.site, models: input.models });
-  const items = mergeNeeds([...kit.items, ...accessories]);
-  const models = new Map<string, Model>(input.models.map((model) => [model.number, model]));
-  const mass = items.reduce((sum, need) => sum + (models.get(need.item)?.mass ?? 0) * need.count, 0);
-  const pieces = items.reduce((sum, need) => sum + (models.get(need.item)?.counted ? 0 : need.count), 0);
-  return { crew: kit.crew, items, time_s: kit.time, mass_kg: mass, pieces };
-}
-
-/** A crew works one valve at a time: the same item asked for twice is carried once, at the larger count. */
-function mergeNeeds(needs: readonly ItemNeed[]): readonly ItemNeed[] {
-  const counts = new Map<string, number>();
-  for (const { item, count } of needs) counts.set(item, Math.max(counts.get(item) ?? 0, count));
-  return [...counts].map(([item, count]) => ({ item, count })).sort((a, b) => (a.item < b.item ? -1 : 1));
 }

@@ -46,6 +46,8 @@ export interface PlannedKit {
   readonly time_s: number;
   readonly mass_kg: number;
   readonly pieces: number;
+  /** What it should have besides and goes without, because none is free; absent where nothing lacks. */
+  readonly lacking?: readonly ItemNeed[];
 }
 
 export interface PlanOutcome {

@@ -1,0 +1,74 @@
+/*
+ * What a crew has to carry for its work, worked out a second time: the parts of its assemblies, and what it takes to run the drives.
+ * Invariant: a crew works one valve at a time, so assemblies share what they have in common, at the larger count; parts of one assembly add up.
+ * Not here: what a drive takes (power-needs.ts) and comparing (check-crew-kits.ts).
+ * Read next: power-needs.ts.
+ */
+import type { Site } from '#lib/duty/site.ts';
+import type { Assembly } from '#lib/equipment/assembly.ts';
+import type { AccessoryModel, Model } from '#lib/equipment/model.ts';
+import { powerNeeds } from './power-needs.ts';
+
+export type Counts = ReadonlyMap<string, number>;
+
+/** One drive's or assembly's share of a crew's work. */
+export interface CrewPiece {
+  readonly assembly: Assembly;
+  readonly qty: number;
+  /** Oxygen service: nothing with oil in it may come near. */
+  readonly oxygen: boolean;
+}
+
+export interface CrewNeedsInput {
+  readonly pieces: readonly CrewPiece[];
+  readonly site: Site;
+  readonly models: readonly Model[];
+}
+
+export function crewNeeds(input: CrewNeedsInput): Counts {
+  const accessories = input.models
+    .filter((model) => model.role === 'accessory')
+    .toSorted((one, other) => (one.number < other.number ? -1 : 1));
+  return largest([
+    partsNeeded(input.pieces),
+    ...powerNeeds({ ...input, accessories }),
+    ...lanyards(input, accessories),
+  ]);
+}
+
+/** Without what runs the drives. */
+export function partsNeeded(pieces: readonly CrewPiece[]): Counts {
+  return largest(pieces.map(({ assembly }) => assemblyNeeds(assembly)));
+}
+
+/** One adapter is on the valve at a time; it may come back behind other extensions. */
+export function assemblyNeeds({ parts }: Assembly): Counts {
+  const behind = parts.adapters.map((_, index) => parts.adapterExtensions?.[index] ?? parts.extensions);
+  return added([
+    ...[parts.drive, parts.head, parts.restraint, ...parts.options, ...new Set(parts.adapters)].map(one),
+    largest(behind.map((extensions) => added(extensions.map(one)))),
+    ...parts.accessories.map(({ number, count }) => new Map([[number, count]])),
+  ]);
+}
+
+/** Everything that is lifted is tied: a set of lanyards for a crew with a drive. */
+function lanyards({ pieces }: CrewNeedsInput, accessories: readonly AccessoryModel[]): readonly Counts[] {
+  const set = accessories.find(({ facts }) => facts.kind === 'lanyards');
+  return pieces.length === 0 || set === undefined ? [] : [one(set.number)];
+}
+
+const one = (number: string): Counts => new Map([[number, 1]]);
+
+function added(needs: readonly Counts[]): Counts {
+  const counts = new Map<string, number>();
+  for (const [item, count] of needs.flatMap((need) => [...need])) counts.set(item, (counts.get(item) ?? 0) + count);
+  return counts;
+}
+
+function largest(needs: readonly Counts[]): Counts {
+  const counts = new Map<string, number>();
+  for (const [item, count] of needs.flatMap((need) => [...need])) {
+    counts.set(item, Math.max(counts.get(item) ?? 0, count));
+  }
+  return counts;
+}
