@@ -3,6 +3,7 @@
  */
 import type { AssemblyFacts } from '#lib/checking/chain.ts';
 import { checkAssembly } from '#lib/checking/check-assembly.ts';
+import { checkOutcome } from '#lib/checking/check-outcome.ts';
 import { checkPlan } from '#lib/checking/check-plan.ts';
 import type { Discrepancy } from '#lib/checking/discrepancy.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
@@ -14,14 +15,15 @@ import { type BuildInput, buildAssembly } from '#lib/kits/build-assembly.ts';
 import { type Choices, type ChoicesInput, findChoices } from '#lib/kits/find-choices.ts';
 import { type ListedAssemblies, type ListInput, listAssemblies } from '#lib/kits/list-assemblies.ts';
 import { partsFromIds } from '#lib/kits/parts-of.ts';
+import { pairDuties } from '#lib/planning/pose-problem.ts';
 import { workOut } from '#lib/planning/work-out.ts';
 import type { WorkedOut, WorkOutInput } from '#lib/planning/worked-out.ts';
 
 /** Assemblies tried of each class, spread evenly over its families' alternatives. */
 const TRIED_OF_A_CLASS = 40;
 
-/** How many assemblies and plans this process has had checked, for tests to print. */
-export const tally = { assemblies: 0, plans: 0 };
+/** How many assemblies, plans and outcomes of plans this process has had checked, for tests to print. */
+export const tally = { assemblies: 0, plans: 0, outcomes: 0 };
 
 export function sound(assembly: Assembly, facts: Omit<AssemblyFacts, 'assembly'>): Assembly {
   tally.assemblies += 1;
@@ -82,11 +84,14 @@ export async function checkedLeaveOut(request: Parameters<typeof leaveOut>[0]): 
   return left;
 }
 
-/** Works an enquiry out; its own check must have found nothing, and each assembly is checked here again. */
+/** Works an enquiry out; its own check must have found nothing, and each assembly, kit and line is checked here again. */
 export async function checkedWorkOut(input: WorkOutInput): Promise<WorkedOut> {
   const worked = await workOut(input);
+  const { classes } = findChoices({ ...input, lines: pairDuties(input.lines, worked.duties) });
   for (const plan of worked.plans) {
     tally.plans += 1;
+    tally.outcomes += 1;
+    failOn(`The kits and lines by ${plan.preference}`, checkOutcome({ ...input, classes, outcome: plan }));
     if (plan.discrepancies.length > 0) throw new Error(plan.discrepancies.join('\n'));
     for (const { classId, assembly } of plan.work) {
       const tag = worked.classes.find(({ id }) => id === classId)?.tags[0];
