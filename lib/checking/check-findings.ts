@@ -17,12 +17,17 @@ export function checkFindings(subject: Subject): readonly Discrepancy[] {
   const said = onceEach(findingsOf(subject));
   const expected = new Map(said.map((finding) => [keyOf(finding), finding]));
   const found = subject.assembly.findings;
-  const heard = new Set(found.map(keyOf));
+  const keys = found.map(keyOf);
+  const heard = new Set(keys);
   return [
     ...said.filter(({ severity }) => severity === 'refusal').map(refused),
     ...[...expected].filter(([key]) => !heard.has(key)).map(([, finding]) => missing(finding)),
-    ...found.filter((finding, index) => !expected.has(keyOf(finding)) || isRepeated(found, index)).map(unfounded),
+    ...found.filter((_, index) => isUnfounded(keys[index] ?? '', index)).map(unfounded),
   ];
+
+  function isUnfounded(key: string, index: number): boolean {
+    return !expected.has(key) || keys.indexOf(key) < index;
+  }
 }
 
 function findingsOf(subject: Subject): readonly Finding[] {
@@ -64,18 +69,17 @@ function partsOf({ chain }: Subject): readonly Model[] {
 
 /** What a rule says of several parts in the same words is said once, of the first part on the way to the valve. */
 function onceEach(findings: readonly Finding[]): readonly Finding[] {
-  return findings.filter(
-    ({ id, sentence }, index) =>
-      findings.findIndex((other) => other.id === id && other.sentence === sentence) === index,
-  );
+  const heard = new Set<string>();
+  return findings.filter(({ id, sentence }) => {
+    const key = `${id} ${sentence}`;
+    const first = !heard.has(key);
+    heard.add(key);
+    return first;
+  });
 }
 
 function keyOf({ id, severity, about, sentence, source }: Finding): string {
   return JSON.stringify([id, severity, about, sentence, source]);
-}
-
-function isRepeated(findings: readonly Finding[], at: number): boolean {
-  return findings.some((other, index) => index < at && keyOf(other) === keyOf(findings[at] ?? other));
 }
 
 function refused({ id, sentence }: Finding): Discrepancy {

@@ -12,8 +12,8 @@ import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { explainPart } from '#lib/kits/explain-part.ts';
 import { findChoices, type LineDuty } from '#lib/kits/find-choices.ts';
-import { listAssemblies } from '#lib/kits/list-assemblies.ts';
 import { leaveOutPart } from '#lib/planning/leave-out-part.ts';
+import { listSoundAssemblies } from '#lib/planning/list-sound-assemblies.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
 import { houseFacts, houseModels } from '#lib/services/house-facts.ts';
 import type { Options } from './arguments.ts';
@@ -32,7 +32,7 @@ export async function whyCommand(options: Options): Promise<number> {
   const models = houseModels(context);
   const lineDuty = { line, duty: assessDuty({ line, site }) };
   if (options.part !== undefined) return tellPart({ options, input: read.value, lineDuty, part: options.part });
-  const listed = listAssemblies({ lineDuty, site, models, constraints: NO_CONSTRAINTS, limit: ASSEMBLIES_TOLD });
+  const listed = listSoundAssemblies({ lineDuty, site, models, constraints: NO_CONSTRAINTS, limit: ASSEMBLIES_TOLD });
   if (listed.assemblies.length > 0) {
     print(
       options,

@@ -1,6 +1,6 @@
 /*
  * One line in full: its duty with the calculation, the torque ladder, what the plan does with it, and other assemblies.
- * Invariant: everything is worked out from the line as it stands now; the plan's part says which plan it is from.
+ * Invariant: everything is worked out from the line as it stands now, and checked; the plan's part says which plan it is from, and was checked with it.
  * Not here: editing (edit-cells.ts).
  * Read next: why-part.ts.
  */
@@ -13,7 +13,7 @@ import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { findChoices, type Unserved } from '#lib/kits/find-choices.ts';
-import { listAssemblies } from '#lib/kits/list-assemblies.ts';
+import { listSoundAssemblies } from '#lib/planning/list-sound-assemblies.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
 import { readEnquiry } from './enquiry-record.ts';
@@ -55,7 +55,7 @@ export function openLine(
   const duty = dutyOf({ record, site, siteKey: enquiryRow.site_json });
   const models = houseModels(context);
   const lineDuty = { line: record.line, duty };
-  const listed = listAssemblies({ lineDuty, site, models, constraints, limit: ASSEMBLIES_SHOWN });
+  const listed = listSoundAssemblies({ lineDuty, site, models, constraints, limit: ASSEMBLIES_SHOWN });
   const planned = plannedFor(context, { ...input, tag: record.line.tag }).map((part) => ({
     ...part,
     picture: driveLine({ assembly: part.assembly, models, line: record.line, duty, system: 'si' }),
