@@ -13,23 +13,11 @@ export function NewEnquiryForm({ customers }: { readonly customers: readonly Cus
   async function submit(event: FormEvent<HTMLFormElement>): Promise<void> {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
-    const name = String(form.get('customer') ?? '').trim();
-    const known = customers.find((customer) => customer.name.toLowerCase() === name.toLowerCase());
-    const starts = String(form.get('starts') ?? '');
     setBusy(true);
     const sent = await send<{ readonly id: number }>({
       method: 'POST',
       path: '/api/v1/enquiries',
-      body: {
-        title: String(form.get('title') ?? ''),
-        customer: known ? { id: known.id } : { name },
-        site: {
-          name: String(form.get('title') ?? ''),
-          days: Number(form.get('days')),
-          crews: Number(form.get('crews')),
-          ...(starts === '' ? {} : { starts_on: starts }),
-        },
-      },
+      body: enquiryBody(form, customers),
     });
     setBusy(false);
     if (sent.ok) router.push(`/enquiries/${sent.value.id}/list`);
@@ -77,4 +65,22 @@ export function NewEnquiryForm({ customers }: { readonly customers: readonly Cus
       </p>
     </form>
   );
+}
+
+/** What the form says: a known customer by id, another by name; no first day where none is given. */
+function enquiryBody(form: FormData, customers: readonly CustomerView[]) {
+  const text = (field: string): string => String(form.get(field) ?? '').trim();
+  const name = text('customer');
+  const known = customers.find((customer) => customer.name.toLowerCase() === name.toLowerCase());
+  const starts = text('starts');
+  return {
+    title: text('title'),
+    customer: known ? { id: known.id } : { name },
+    site: {
+      name: text('title'),
+      days: Number(text('days')),
+      crews: Number(text('crews')),
+      ...(starts === '' ? {} : { starts_on: starts }),
+    },
+  };
 }
