@@ -7,7 +7,8 @@
 import type { Direction, DirectionDuty, Duty } from '#lib/duty/duty.ts';
 import type { Taken } from '#lib/intake/take-rows.ts';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';
-import { crewOffset, type PapersInput } from '#lib/services/papers-of.ts';
+import { crewOffset } from '#lib/services/crew-numbers.ts';
+import type { PapersInput } from '#lib/services/papers-of.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 

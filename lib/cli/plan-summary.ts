@@ -7,7 +7,8 @@
 import { withoutTag } from '#lib/documents/line-warnings.ts';
 import { countText, tagsText } from '#lib/documents/print-values.ts';
 import type { Taken } from '#lib/intake/take-rows.ts';
-import { crewOffset, type PapersInput, planSentence } from '#lib/services/papers-of.ts';
+import { crewOffset, lackingSentences } from '#lib/services/crew-numbers.ts';
+import { type PapersInput, planSentence } from '#lib/services/papers-of.ts';
 
 /** Rows, reasons and tags told on the terminal; all of them are in the JSON answer. */
 const TOLD = 12;
@@ -18,6 +19,7 @@ export function planSummary({ taken, papers }: { readonly taken: Taken; readonly
     ...tellRows(taken),
     planSentence(papers),
     ...tellKits(papers),
+    ...lackingSentences(papers),
     `Price with tax: ${(price.gross_minor / 100).toFixed(2)} ${price.currency} for ${countText(price.days, 'day')}`,
     ...tellUnserved(papers),
     'Figures are estimates until measured: start low, raise the limiter in steps, never past the ceiling.',

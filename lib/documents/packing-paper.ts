@@ -17,6 +17,8 @@ export interface PackingInput {
   readonly cases: readonly CaseInput[];
   /** Sentence about the whole load, e.g. the thousand-point sum of the road regulations. */
   readonly loadSentence?: string;
+  /** What a crew should have and the load does not hold. */
+  readonly lacking?: readonly string[];
 }
 
 export function packingPaper(input: PackingInput): Paper {
@@ -42,12 +44,17 @@ export function packingPaper(input: PackingInput): Paper {
     }),
     blocks: [
       { kind: 'barcode', text: input.bookingNumber },
+      ...notInTheLoad(input.lacking ?? []),
       ...overview(cases),
       ...dangerousGoods(input),
       ...cases.flatMap(caseBlocks),
       ...loadCheck(),
     ],
   };
+}
+
+function notInTheLoad(lacking: readonly string[]): readonly Block[] {
+  return lacking.length === 0 ? [] : [{ kind: 'callout', tone: 'caution', title: 'Not in the load', items: lacking }];
 }
 
 function overview(cases: readonly CaseInput[]): readonly Block[] {

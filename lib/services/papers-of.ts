@@ -30,6 +30,7 @@ import { packCases } from '#lib/packing/pack-cases.ts';
 import { pieceOf } from '#lib/packing/piece.ts';
 import type { PlanOutcome, WorkedOut } from '#lib/planning/worked-out.ts';
 import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
+import { crewOffset, lackingSentences } from './crew-numbers.ts';
 
 export const PAPER_KINDS = ['quote', 'packing-list', 'site-sheet', 'calculation'] as const;
 export type PaperKind = (typeof PAPER_KINDS)[number];
@@ -74,6 +75,7 @@ export function paperOf(kind: PaperKind, input: PapersInput): Paper {
         depot: input.house.depots[0]?.name ?? input.house.name,
         transport: input.site.transport,
         cases: caseInputs(input),
+        lacking: lackingSentences(input),
       });
     case 'site-sheet':
       return sitePaper({ context, lines: paperLines(input).filter(({ assembly }) => assembly !== null) });
@@ -143,11 +145,6 @@ function paperLines({ lines, worked, outcome }: PapersInput): readonly PaperLine
       },
     ];
   });
-}
-
-/** Crews are counted from 1 on paper, whatever the plan counts from. */
-export function crewOffset(outcome: PlanOutcome): number {
-  return outcome.kits.some((kit) => kit.crew === 0) ? 1 : 0;
 }
 
 /** Why valves that equipment fits are left: stock where more pieces would help, otherwise the hours of the crews. */

@@ -7,7 +7,7 @@
 
 import { partNumbers } from '#lib/documents/part-numbers.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
-import type { Preference } from '#lib/equipment/choices.ts';
+import type { ItemNeed, Preference } from '#lib/equipment/choices.ts';
 import type { Role } from '#lib/equipment/model.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import type { PlanOutcome, WorkedOut } from '#lib/planning/worked-out.ts';
@@ -59,6 +59,8 @@ export interface PlanView {
     readonly hours: number;
     readonly mass_kg: number;
     readonly pieces: number;
+    /** What the crew should have besides and goes without. */
+    readonly lacking?: readonly ItemNeed[];
     readonly items: readonly KitItemView[];
   }[];
   readonly lines: readonly PlannedLineView[];

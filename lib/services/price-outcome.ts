@@ -14,6 +14,7 @@ import type { PlanOutcome } from '#lib/planning/worked-out.ts';
 import { chargeableDays } from '#lib/pricing/chargeable-days.ts';
 import { pricePlan } from '#lib/pricing/price-plan.ts';
 import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
+import { lackingSentences } from './crew-numbers.ts';
 import type { CustomerTerms } from './customer-facts.ts';
 
 const BAND_ASSUMED = "No delivery band is agreed with this customer yet: the house's first band is assumed.";
@@ -67,6 +68,6 @@ export function priceOutcome({ house, models, site, outcome, agreed }: Pricing):
     wrong.length === 0,
     `The independent check does not agree with the price: ${wrong.map(({ sentence }) => sentence).join(' ')}`,
   );
-  if (agreedBand !== undefined) return priced;
-  return { ...priced, notes: [...priced.notes, BAND_ASSUMED] };
+  const notes = [...lackingSentences({ outcome, models }), ...(agreedBand === undefined ? [BAND_ASSUMED] : [])];
+  return notes.length === 0 ? priced : { ...priced, notes: [...priced.notes, ...notes] };
 }

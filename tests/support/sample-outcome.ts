@@ -82,8 +82,6 @@ const PLAN: FleetPlan = {
   effort: {},
 };
 
-const GATE_KIT = 'SA-1 SA-2 SC-1 SD-1 SH-1 SL-1 SN-1';
-
 /** Counted by hand; one lanyard set a crew, five spare packs wanted and four free. */
 export const OUTCOME: OutcomeFacts = {
   lines: [
@@ -135,7 +133,7 @@ export const OUTCOME: OutcomeFacts = {
       // 4 × (600 + 500) s; 7 × 6 + 7 + 2 × 6 for pegs + 4 × 1 kg; all but the two pegs are pieces.
       {
         crew: 0,
-        items: needs(`${GATE_KIT} SP-1*3 SP-8*2 SR-2 SS-1`),
+        items: needs('SA-1 SA-2 SC-1 SD-1 SH-1 SL-1 SN-1 SP-1*3 SP-8*2 SR-2 SS-1'),
         time_s: 4400,
         mass_kg: 65,
         pieces: 12,
@@ -143,7 +141,7 @@ export const OUTCOME: OutcomeFacts = {
       // 600 + 500 + 2 × (600 + 120 + 500) s; besides the gates' pieces a key, two shafts and a restraint, 4 × 6 kg, and two packs fewer.
       {
         crew: 1,
-        items: needs(`${GATE_KIT} SK-1 SP-1 SP-8*2 SR-1 SR-2 SS-1 SX-1*2`),
+        items: needs('SA-1 SA-2 SC-1 SD-1 SH-1 SK-1 SL-1 SN-1 SP-1 SP-8*2 SR-1 SR-2 SS-1 SX-1*2'),
         time_s: 3540,
         mass_kg: 87,
         pieces: 14,
