@@ -89,6 +89,7 @@ test('every screen of an enquiry passes the accessibility rules', async ({ page 
     '/enquiries',
     '/enquiries/new',
     '/enquiries/1',
+    '/enquiries/1/schedule',
     '/enquiries/1/list',
     '/enquiries/1/site',
     '/enquiries/1/kits',
@@ -109,6 +110,7 @@ test('on a phone no screen scrolls sideways', async ({ page }) => {
   for (const path of [
     '/enquiries',
     '/enquiries/1',
+    '/enquiries/1/schedule',
     '/enquiries/1/list',
     '/enquiries/1/site',
     '/enquiries/1/kits',

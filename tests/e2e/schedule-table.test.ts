@@ -36,3 +36,33 @@ test('removed lines come back where they stood', async ({ page }) => {
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect.poll(tags).toEqual(before);
 });
+
+test('a list of twelve hundred valves is walked to its end, and prints whole', async ({ page }) => {
+  const rows = Array.from({ length: 1200 }, (_, index) => `LV-${index + 1},gate,DN ${80 + (index % 4) * 50},key cap`);
+  await page.goto('/enquiries/new');
+  await page.getByLabel('Place or job').fill('Long list');
+  await page.getByLabel('Customer', { exact: false }).fill('Alder Brook Parish Works');
+  await page.getByRole('button', { name: 'Open the enquiry' }).click();
+  await page.getByLabel('Valve list', { exact: false }).setInputFiles({
+    name: 'long.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from(['Tag,Type,Size,Driven by', ...rows].join('\n')),
+  });
+  await page.getByRole('button', { name: 'Read the list' }).click();
+  await page.getByRole('button', { name: 'Take the lines' }).click();
+  await expect(page.getByText('1200 lines, saved')).toBeVisible();
+  const first = page.getByRole('textbox', { name: 'Tag, LV-1', exact: true });
+  await expect(first).toBeVisible();
+  await page.getByRole('region', { name: 'Lines of the schedule' }).evaluate((frame) => {
+    frame.scrollTop = frame.scrollHeight;
+  });
+  await expect(page.getByRole('textbox', { name: 'Tag, LV-1200' })).toBeVisible();
+  await expect(first).toHaveCount(0);
+
+  await page.getByRole('link', { name: 'To print' }).click();
+  await expect(page.getByRole('heading', { name: 'Schedule, 1200 lines' })).toBeVisible();
+  await expect(page.getByRole('table').getByRole('row')).toHaveCount(1201);
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.getByRole('cell', { name: 'LV-1200', exact: true })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Print' })).toBeHidden();
+});

@@ -17,7 +17,10 @@ export function EnquiryTabs({ id }: { readonly id: number }) {
     <nav className="tabs" aria-label="Enquiry">
       {TABS.map(({ path, label }) => {
         const href = `/enquiries/${id}${path}`;
-        const current = path === '' ? here === href || here.startsWith(`${href}/lines`) : here.startsWith(href);
+        const current =
+          path === ''
+            ? here === href || here.startsWith(`${href}/lines`) || here.startsWith(`${href}/schedule`)
+            : here.startsWith(href);
         return (
           <Link key={path} href={href} aria-current={current ? 'page' : undefined}>
             {label}

@@ -4,6 +4,7 @@ import { type KeyboardEvent, useState } from 'react';
 import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
 import type { LinesView } from '#lib/services/list-lines.ts';
 import { ScheduleSheet } from './schedule-sheet.client.tsx';
+import styles from './schedule-table.module.css';
 import { ScheduleTools } from './schedule-tools.client.tsx';
 import { type Schedule, useSchedule } from './use-schedule.client.tsx';
 
@@ -50,6 +51,7 @@ export function ScheduleTable({ enquiryId, first, columns }: ScheduleTableProps)
   return (
     <section onKeyDown={onKeyDown} aria-label="Schedule">
       <ScheduleTools
+        enquiryId={enquiryId}
         schedule={schedule}
         hidden={columns.filter(({ name }) => !shown.includes(name))}
         chosen={chosen}
@@ -77,7 +79,10 @@ export function ScheduleTable({ enquiryId, first, columns }: ScheduleTableProps)
             : 'No line matches.'}
         </p>
       ) : (
-        <ScheduleSheet {...{ enquiryId, schedule, spec, chosen, newest }} onChoose={choose} />
+        <>
+          <p className={styles.paper}>All lines print from “To print” beside the schedule’s buttons.</p>
+          <ScheduleSheet {...{ enquiryId, schedule, spec, chosen, newest }} onChoose={choose} />
+        </>
       )}
     </section>
   );

@@ -1,10 +1,12 @@
 'use client';
 
+import Link from 'next/link';
 import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
 import styles from './schedule-table.module.css';
 import type { Schedule } from './use-schedule.client.tsx';
 
 interface ScheduleToolsProps {
+  readonly enquiryId: number;
   readonly schedule: Schedule;
   readonly hidden: readonly ColumnChoice[];
   readonly chosen: ReadonlySet<number>;
@@ -15,7 +17,7 @@ interface ScheduleToolsProps {
 }
 
 /** What is done to the schedule as a whole. */
-export function ScheduleTools({ schedule, hidden, chosen, onShow, onAdd, onRemove }: ScheduleToolsProps) {
+export function ScheduleTools({ enquiryId, schedule, hidden, chosen, onShow, onAdd, onRemove }: ScheduleToolsProps) {
   const { filter } = schedule;
   const state = schedule.saving ? 'saving…' : schedule.trouble === '' ? 'saved' : 'not saved';
   return (
@@ -62,6 +64,7 @@ export function ScheduleTools({ schedule, hidden, chosen, onShow, onAdd, onRemov
       <button type="button" disabled={chosen.size === 0} onClick={onRemove}>
         {chosen.size < 2 ? 'Remove the line' : `Remove ${chosen.size} lines`}
       </button>
+      <Link href={`/enquiries/${enquiryId}/schedule`}>To print</Link>
       <small aria-live="polite">
         {schedule.total} lines, {state}
       </small>

@@ -1,0 +1,87 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { idOf } from '#app/_lib/respond.ts';
+import { BASIS_LEGEND, BASIS_MARKS } from '#lib/documents/print-values.ts';
+import type { LineView } from '#lib/services/line-view.ts';
+import { type LinesView, listLines } from '#lib/services/list-lines.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+import { formatRange } from '#lib/units/format-quantity.ts';
+import type { Known } from '#lib/units/known-value.ts';
+import type { Unit } from '#lib/units/quantity.ts';
+import { PrintButton } from './print-button.client.tsx';
+
+export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'Schedule for print' };
+
+const WINDOW = 500;
+
+/** Every line of the schedule in one plain table, for paper; the working table draws only what is in sight. */
+export default async function SchedulePrintPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
+  const enquiryId = idOf((await params).id);
+  const first = windowOf(enquiryId, 0);
+  const lines = [...first.lines];
+  while (lines.length < first.total) {
+    const next = windowOf(enquiryId, lines.length);
+    if (next.lines.length === 0) break;
+    lines.push(...next.lines);
+  }
+  return (
+    <section aria-labelledby="whole-schedule">
+      <h2 id="whole-schedule">Schedule, {lines.length === 1 ? '1 line' : `${lines.length} lines`}</h2>
+      <p className="soft">
+        Torques and turns at the wheel or nut, the worse direction; estimates until measured. {BASIS_LEGEND}
+      </p>
+      <PrintButton />
+      <div className="wide">
+        <table>
+          <thead>
+            <tr>
+              <th>Tag</th>
+              <th className="number">Qty</th>
+              <th>Valve</th>
+              <th>Driven by</th>
+              <th className="number">To start</th>
+              <th className="number">To run</th>
+              <th className="number">Turns</th>
+              <th className="number">Never above</th>
+              <th>To settle</th>
+            </tr>
+          </thead>
+          <tbody>
+            {lines.map((line) => (
+              <PrintedLine key={line.id} line={line} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}
+
+function windowOf(enquiryId: number, from: number): LinesView {
+  const lines = listLines(openHouse(), { enquiryId, from, count: WINDOW });
+  if (!lines.ok) notFound();
+  return lines.value;
+}
+
+function PrintedLine({ line }: { readonly line: LineView }) {
+  const { cells, duty } = line;
+  const told = (known: Known<Unit>) => `${formatRange(known, 'si')} ${BASIS_MARKS[known.basis]}`;
+  const settle = [
+    ...line.problems.filter(({ severity }) => severity !== 'note').map(({ sentence }) => sentence),
+    ...duty.findings.filter(({ severity }) => severity !== 'note').map(({ sentence }) => sentence),
+  ];
+  return (
+    <tr>
+      <td>{line.tag}</td>
+      <td className="number">{line.qty}</td>
+      <td>{[cells.valve_type, cells.size].filter(Boolean).join(', ')}</td>
+      <td>{cells.driven_by ?? ''}</td>
+      <td className="number">{told(duty.starting)}</td>
+      <td className="number">{told(duty.running)}</td>
+      <td className="number">{told(duty.turns)}</td>
+      <td className="number">{told(duty.neverExceed)}</td>
+      <td>{settle.join(' ')}</td>
+    </tr>
+  );
+}
