@@ -6,7 +6,8 @@
  */
 import type { ItemNeed } from '#lib/equipment/choices.ts';
 import type { Model } from '#lib/equipment/model.ts';
-import { type Counts, type CrewPiece, crewNeeds, partsNeeded } from './crew-needs.ts';
+import { crewNeeds, partsNeeded } from './crew-needs.ts';
+import type { Counts, CrewPiece } from './crew-work.ts';
 import { atMost, type Discrepancy, holds, same } from './discrepancy.ts';
 import type { CarriedKit, OutcomeFacts } from './outcome-facts.ts';
 

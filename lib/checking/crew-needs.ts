@@ -4,26 +4,10 @@
  * Not here: what a drive takes (power-needs.ts) and comparing (check-crew-kits.ts).
  * Read next: power-needs.ts.
  */
-import type { Site } from '#lib/duty/site.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
-import type { AccessoryModel, Model } from '#lib/equipment/model.ts';
+import type { AccessoryModel } from '#lib/equipment/model.ts';
+import type { Counts, CrewNeedsInput, CrewPiece } from './crew-work.ts';
 import { powerNeeds } from './power-needs.ts';
-
-export type Counts = ReadonlyMap<string, number>;
-
-/** One drive's or assembly's share of a crew's work. */
-export interface CrewPiece {
-  readonly assembly: Assembly;
-  readonly qty: number;
-  /** Oxygen service: nothing with oil in it may come near. */
-  readonly oxygen: boolean;
-}
-
-export interface CrewNeedsInput {
-  readonly pieces: readonly CrewPiece[];
-  readonly site: Site;
-  readonly models: readonly Model[];
-}
 
 export function crewNeeds(input: CrewNeedsInput): Counts {
   const accessories = input.models

@@ -10,7 +10,7 @@ import type { AirSupply, BatteryStore } from '#lib/equipment/drive.ts';
 import type { AccessoryModel, DriveModel } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { celsius, seconds, wattHours } from '#lib/units/quantity.ts';
-import type { Counts, CrewNeedsInput, CrewPiece } from './crew-needs.ts';
+import type { Counts, CrewNeedsInput, CrewPiece } from './crew-work.ts';
 
 interface PowerInput extends CrewNeedsInput {
   /** By rising number: of several that fit, the first is taken. */

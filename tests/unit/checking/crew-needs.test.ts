@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type CrewNeedsInput, crewNeeds } from '#lib/checking/crew-needs.ts';
+import { crewNeeds } from '#lib/checking/crew-needs.ts';
+import type { CrewNeedsInput } from '#lib/checking/crew-work.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { DriveFacts } from '#lib/equipment/drive.ts';
 import type { Model } from '#lib/equipment/model.ts';

@@ -44,6 +44,17 @@ describe('classes of equal valves', () => {
   });
 });
 
+describe('packing list', () => {
+  it('says before the cases what a crew goes without, and nothing of it where all is there', () => {
+    const lacking = ['Crew 1 goes without 1 × S-104 Charger: no more are free on these dates.'];
+    const { blocks } = packingPaper({ ...SAMPLE_PACKING, lacking });
+    const at = blocks.findIndex((block) => block.kind === 'callout' && block.items.includes(lacking[0] ?? ''));
+    expect(at).toBeGreaterThan(-1);
+    expect(at).toBeLessThan(blocks.findIndex(({ kind }) => kind === 'table'));
+    expect(said(packingPaper({ ...SAMPLE_PACKING, lacking: [] }).blocks)).not.toContain('Not in the load');
+  });
+});
+
 describe('quote', () => {
   it('holds a row for every class, price, tax, total and unserved line', () => {
     const rows = rowsOf(quotePaper(SAMPLE_QUOTE).blocks);
