@@ -86,23 +86,25 @@ function freeOf({ models, site, free }: OutcomeFacts, item: string): number {
 }
 
 function piecesOf({ outcome, classes, lines }: OutcomeFacts, crew: number): readonly CrewPiece[] {
+  const oxygenTags = new Set(lines.filter(({ process }) => process.service?.value === 'oxygen').map(({ tag }) => tag));
   return outcome.work
     .filter((piece) => piece.crew === crew)
     .flatMap(({ assembly: key, qty, classId }) => {
       const assembly = outcome.assemblies[key];
       const tags = classes.find(({ id }) => id === classId)?.tags ?? [];
-      const oxygen = lines.some(({ tag, process }) => tags.includes(tag) && process.service?.value === 'oxygen');
+      const oxygen = tags.some((tag) => oxygenTags.has(tag));
       return assembly === undefined ? [] : [{ assembly, qty, oxygen }];
     });
 }
 
 /** Line by line, from what the crew does there: moving and access, then the time at the valve. */
 function timeOf({ outcome, lines, site }: OutcomeFacts, crew: number): number {
+  const accessTimes = new Map(lines.map(({ tag, place }) => [tag, place.accessTime?.nominal ?? 0]));
   const done = outcome.lines.flatMap(({ tag, parts }) => parts.map((part) => ({ ...part, tag })));
   return done
     .filter((part) => part.crew === crew)
     .reduce((sum, { tag, qty, assembly }) => {
-      const access = lines.find((line) => line.tag === tag)?.place.accessTime?.nominal ?? 0;
+      const access = accessTimes.get(tag) ?? 0;
       const atValve = outcome.assemblies[assembly]?.figures.timePerValve ?? 0;
       return sum + qty * (site.moveMinutes * 60 + access + atValve);
     }, 0);

@@ -9,10 +9,11 @@ import type { OutcomeFacts, SharedLine } from './outcome-facts.ts';
 
 export function checkShareOut(facts: OutcomeFacts): readonly Discrepancy[] {
   const { outcome } = facts;
+  const asked = new Map(facts.lines.map(({ tag, qty }) => [tag, qty]));
   const served = outcome.lines.reduce((sum, line) => sum + line.served, 0);
   return [
     ...checkTags(facts),
-    ...outcome.lines.flatMap((line) => checkLine(facts, line)),
+    ...outcome.lines.flatMap((shared) => checkLine({ outcome, shared, asked: asked.get(shared.tag) ?? 0 })),
     ...checkWorkDone(facts),
     ...same({
       code: 'outcome-served',
@@ -30,14 +31,20 @@ function checkTags({ classes, outcome }: OutcomeFacts): readonly Discrepancy[] {
   return holds(asked.join('\n') === told.join('\n'), {
     code: 'outcome-lines',
     sentence: 'The lines of the plan are not the lines of its classes, each once.',
-    expected: asked.find((line) => !told.includes(line)) ?? `${asked.length} lines`,
-    found: told.find((line, index) => !asked.includes(line) || told.indexOf(line) !== index) ?? `${told.length} lines`,
+    expected: asked.find((line, index) => line !== told[index]) ?? `${asked.length} lines`,
+    found: told.find((line, index) => line !== asked[index]) ?? `${told.length} lines`,
   });
 }
 
-function checkLine({ lines, outcome }: OutcomeFacts, shared: SharedLine): readonly Discrepancy[] {
+interface Line {
+  readonly outcome: OutcomeFacts['outcome'];
+  readonly shared: SharedLine;
+  /** What the list asks for; none for a line that is not in it. */
+  readonly asked: number;
+}
+
+function checkLine({ outcome, shared, asked }: Line): readonly Discrepancy[] {
   const { tag, classId, parts } = shared;
-  const line = lines.find((one) => one.tag === tag);
   const whole = parts.every(({ qty }) => Number.isInteger(qty) && qty > 0);
   const strange = parts.filter(
     ({ assembly }) => outcome.assemblies[assembly] === undefined || !assembly.startsWith(`${classId}|`),
@@ -46,7 +53,7 @@ function checkLine({ lines, outcome }: OutcomeFacts, shared: SharedLine): readon
     ...same({
       code: 'outcome-line-asked',
       what: `The number asked for on ${tag}`,
-      expected: line?.qty ?? 0,
+      expected: asked,
       found: shared.asked,
     }),
     ...same({
@@ -58,7 +65,7 @@ function checkLine({ lines, outcome }: OutcomeFacts, shared: SharedLine): readon
     ...atMost({
       code: 'outcome-line-overserved',
       what: `The number served of ${tag}`,
-      expected: line?.qty ?? 0,
+      expected: asked,
       found: shared.served,
     }),
     ...holds(whole, {

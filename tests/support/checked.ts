@@ -84,7 +84,7 @@ export async function checkedLeaveOut(request: Parameters<typeof leaveOut>[0]): 
   return left;
 }
 
-/** Works an enquiry out; its own check must have found nothing, and each assembly, kit and line is checked here again. */
+/** Works an enquiry out; its own check must have found nothing; each kit and line, and each assembly on every line it serves, is checked here again. */
 export async function checkedWorkOut(input: WorkOutInput): Promise<WorkedOut> {
   const worked = await workOut(input);
   const { classes } = findChoices({ ...input, lines: pairDuties(input.lines, worked.duties) });
@@ -93,13 +93,18 @@ export async function checkedWorkOut(input: WorkOutInput): Promise<WorkedOut> {
     tally.outcomes += 1;
     failOn(`The kits and lines by ${plan.preference}`, checkOutcome({ ...input, classes, outcome: plan }));
     if (plan.discrepancies.length > 0) throw new Error(plan.discrepancies.join('\n'));
-    for (const { classId, assembly } of plan.work) {
-      const tag = worked.classes.find(({ id }) => id === classId)?.tags[0];
+    for (const { tag, classId, parts } of plan.lines) {
+      const first = worked.classes.find(({ id }) => id === classId)?.tags[0] ?? '';
       const line = input.lines.find((one) => one.tag === tag);
       const duty = worked.duties.find((one) => one.tag === tag);
-      const found = plan.assemblies[assembly];
-      if (line === undefined || duty === undefined || found === undefined) throw new Error(`No line for ${assembly}.`);
-      sound(found, { lineDuty: { line, duty }, site: input.site, models: input.models });
+      for (const { assembly } of parts) {
+        const found = plan.assemblies[assembly];
+        if (line === undefined || duty === undefined || found === undefined)
+          throw new Error(`No line for ${assembly}.`);
+        // What is found is said in the name of the first line of the class; all else must hold for each line of it.
+        const lineDuty = { line: { ...line, tag: first }, duty: { ...duty, tag: first } };
+        sound(found, { lineDuty, site: input.site, models: input.models });
+      }
     }
   }
   return worked;
