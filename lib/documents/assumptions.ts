@@ -83,7 +83,7 @@ function merged(equal: readonly Told[]): readonly Assumption[] {
   const [first] = equal;
   if (first === undefined) return [];
   const { what, taken, basis, ifWrong } = first;
-  return [{ what, taken, basis, ifWrong, tags: equal.flatMap(({ tags }) => tags) }];
+  return [{ what, taken, basis, ifWrong, tags: [...new Set(equal.flatMap(({ tags }) => tags))] }];
 }
 
 function guessesOf(duty: Duty, system: UnitSystem): readonly Told[] {

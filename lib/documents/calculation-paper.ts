@@ -7,7 +7,7 @@
 import type { Step, StepInput } from '#lib/units/calculation-step.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { known } from '#lib/units/known-value.ts';
-import { gatherClasses, type PaperClass, partNumbersText, rangeText, valveWords } from './line-classes.ts';
+import { countLines, gatherClasses, type PaperClass, partNumbersText, rangeText, valveWords } from './line-classes.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
 import type { PaperContext, PaperLine } from './paper-inputs.ts';
@@ -25,7 +25,7 @@ export function calculationPaper(input: CalculationInput): Paper {
     ...siteFacts(context),
     {
       label: 'Covers',
-      value: `${countText(input.lines.length, 'line')} in ${classes.length} ${classes.length === 1 ? 'class' : 'classes'}`,
+      value: `${countText(countLines(input.lines), 'line')} in ${classes.length} ${classes.length === 1 ? 'class' : 'classes'}`,
     },
     { label: 'Issued', value: dateText(context.issuedOn) },
   ];

@@ -1,6 +1,6 @@
 /*
  * Lines gathered into classes of equal valves done with the same assembly, in working order, with the words that name them.
- * Invariant: every line is in exactly one class; the order follows crew, place order and tag, so the same plan prints the same way.
+ * Invariant: every part of a line is in exactly one class; the order follows crew, place order and tag, so the same plan prints the same way.
  * Not here: which lines are equal (kits decides by classId).
  * Read next: quote-paper.ts, site-paper.ts.
  */
@@ -55,7 +55,7 @@ export function gatherClasses(lines: readonly PaperLine[]): readonly PaperClass[
       {
         number: index + 1,
         lines: group,
-        tags: group.map((line) => line.line.tag),
+        tags: [...new Set(group.map((line) => line.line.tag))],
         valves: group.reduce((sum, line) => sum + line.line.qty, 0),
         line: first.line,
         duty: first.duty,
@@ -64,6 +64,11 @@ export function gatherClasses(lines: readonly PaperLine[]): readonly PaperClass[
       },
     ];
   });
+}
+
+/** Lines of the schedule behind the parts: a line that two crews share counts once. */
+export function countLines(lines: readonly PaperLine[]): number {
+  return new Set(lines.map(({ line }) => line.tag)).size;
 }
 
 /** `wedge gate, DN 250, PN 16` */

@@ -54,14 +54,18 @@ export interface PaperContext {
 }
 
 /** One line of the schedule with what was worked out for it; null where it is not served. */
+/** What one crew does of a line with one assembly, or what nobody does of it. */
 export interface PaperLine {
   /** Equal lines share it. */
   readonly classId: string;
+  /** Its `qty` is what this part holds. */
   readonly line: ScheduleLine;
   readonly duty: Duty;
   readonly assembly: Assembly | null;
   /** Crew, 1 …; absent when not served. */
   readonly crew?: number;
+  /** Where a line is shared out: valves of it that other parts hold before these, and all that it has. */
+  readonly share?: { readonly before: number; readonly of: number };
 }
 
 export interface UnservedLine {

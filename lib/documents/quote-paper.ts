@@ -6,7 +6,15 @@
  */
 
 import { type Assumption, gatherAssumptions } from './assumptions.ts';
-import { gatherClasses, modelName, type PaperClass, partNumbersText, rangeText, valveWords } from './line-classes.ts';
+import {
+  countLines,
+  gatherClasses,
+  modelName,
+  type PaperClass,
+  partNumbersText,
+  rangeText,
+  valveWords,
+} from './line-classes.ts';
 import { gatherWarnings, type LineWarning, warningNumbers } from './line-warnings.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
@@ -64,7 +72,7 @@ function scope(input: QuoteInput): readonly Block[] {
   const { context, lines, unserved } = input;
   const valves = lines.reduce((sum, line) => sum + line.line.qty, 0);
   const left = unserved.reduce((sum, line) => sum + line.qty, 0);
-  const served = `This quote covers portable powered operators, with heads, adapters, extensions and restraints, for ${countText(valves, 'valve')} on ${countText(lines.length, 'line')} of your schedule.`;
+  const served = `This quote covers portable powered operators, with heads, adapters, extensions and restraints, for ${countText(valves, 'valve')} on ${countText(countLines(lines), 'line')} of your schedule.`;
   const not =
     left === 0
       ? 'Every valve of the schedule is served.'

@@ -176,16 +176,17 @@ function findingBlocks(one: PaperClass, told: ReadonlySet<string>): readonly Blo
   ];
 }
 
-/** One row a valve; a line of several identical valves gets as many rows. */
+/** One row a valve; a line of several identical valves gets as many rows, counted through when crews share them. */
 function record(one: PaperClass): Block {
-  const rows = one.lines.flatMap(({ line }) =>
-    Array.from(
+  const rows = one.lines.flatMap(({ line, share }) => {
+    const { before, of } = share ?? { before: 0, of: line.qty };
+    return Array.from(
       { length: line.qty },
       (_, index): TableRow => ({
-        cells: [line.qty > 1 ? `${line.tag} (${index + 1} of ${line.qty})` : line.tag, '', '', '', '', '', ''],
+        cells: [of > 1 ? `${line.tag} (${before + index + 1} of ${of})` : line.tag, '', '', '', '', '', ''],
       }),
-    ),
-  );
+    );
+  });
   return {
     kind: 'table',
     columns: [

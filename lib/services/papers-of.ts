@@ -14,7 +14,6 @@ import type {
   CustomerInput,
   KitInput,
   PaperContext,
-  PaperLine,
   PriceInput,
   UnservedLine,
 } from '#lib/documents/paper-inputs.ts';
@@ -31,6 +30,7 @@ import { pieceOf } from '#lib/packing/piece.ts';
 import type { PlanOutcome, WorkedOut } from '#lib/planning/worked-out.ts';
 import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
 import { crewOffset, lackingSentences } from './crew-numbers.ts';
+import { paperLines } from './paper-lines.ts';
 
 export const PAPER_KINDS = ['quote', 'packing-list', 'site-sheet', 'calculation'] as const;
 export type PaperKind = (typeof PAPER_KINDS)[number];
@@ -124,27 +124,6 @@ function siteFacts(site: Site): readonly string[] {
     ...(site.enclosed ? ['Enclosed place'] : []),
     ...site.houseRules.map((rule) => rule.sentence),
   ];
-}
-
-function paperLines({ lines, worked, outcome }: PapersInput): readonly PaperLine[] {
-  const planned = new Map(outcome.lines.map((line) => [line.tag, line]));
-  const classOf = new Map(worked.unserved.map(({ tag, classId }) => [tag, classId]));
-  const duties = new Map(worked.duties.map((duty) => [duty.tag, duty]));
-  return lines.flatMap((line) => {
-    const duty = duties.get(line.tag);
-    if (!duty) return [];
-    const plan = planned.get(line.tag);
-    const part = plan?.parts[0];
-    return [
-      {
-        classId: plan?.classId ?? classOf.get(line.tag) ?? line.tag,
-        line,
-        duty,
-        assembly: outcome.assemblies[part?.assembly ?? ''] ?? null,
-        ...(part ? { crew: part.crew + crewOffset(outcome) } : {}),
-      },
-    ];
-  });
 }
 
 /** Why valves that equipment fits are left: stock where more pieces would help, otherwise the hours of the crews. */
