@@ -71,9 +71,23 @@ export function PlanKits(props: KitsProps) {
               {...{ roles, busy, leaveOut, keep }}
             />
           )}
+          <Lacking kit={kit} names={names} />
         </section>
       ))}
     </>
+  );
+}
+
+/** What the crew goes without, as the papers say it too. */
+function Lacking({ kit, names }: { readonly kit: Kit; readonly names: KitsProps['names'] }) {
+  const lacking = kit.lacking ?? [];
+  if (lacking.length === 0) return null;
+  const told = lacking.map(({ item, count }) => `${count} × ${names[item] ?? ''} ${item}`);
+  return (
+    <p className={styles.notice}>
+      Goes without, as no more are free on these dates: {told.join('; ')}. Agree before the hire who brings them, or
+      hire on other dates.
+    </p>
   );
 }
 
