@@ -106,6 +106,9 @@ function dangerousGoods(input: PackingInput): readonly Block[] {
   ];
 }
 
+/** A case of so few rows is kept on one page. */
+const WHOLE_CASE = 20;
+
 function caseBlocks(one: CaseInput): readonly Block[] {
   const rows = one.contents.map(
     (piece): TableRow => ({
@@ -121,26 +124,25 @@ function caseBlocks(one: CaseInput): readonly Block[] {
     }),
   );
   rows.push({ cells: ['', '', '', '', 'Case with contents', '', massText(one.mass_kg)], tone: 'total' });
-  return [
-    {
-      kind: 'table',
-      caption: {
-        level: 2,
-        text: `Case ${one.number} · crew ${one.crew} · ${massText(one.mass_kg)} · lift: ${one.lift}${one.energy_wh === 0 ? '' : ` · ${Math.round(one.energy_wh)} Wh`}`,
-      },
-      columns: [
-        { label: 'Out', share: 6, align: 'centre' },
-        { label: 'Back', share: 6, align: 'centre' },
-        { label: 'Count', share: 8, align: 'right' },
-        { label: 'Number', share: 12 },
-        { label: 'Piece', share: 38 },
-        { label: 'Serial numbers', share: 22 },
-        { label: 'Mass', share: 11, align: 'right' },
-      ],
-      rows,
-      dense: true,
+  const table: Block = {
+    kind: 'table',
+    caption: {
+      level: 2,
+      text: `Case ${one.number} · crew ${one.crew} · ${massText(one.mass_kg)} · lift: ${one.lift}${one.energy_wh === 0 ? '' : ` · ${Math.round(one.energy_wh)} Wh`}`,
     },
-  ];
+    columns: [
+      { label: 'Out', share: 6, align: 'centre' },
+      { label: 'Back', share: 6, align: 'centre' },
+      { label: 'Count', share: 8, align: 'right' },
+      { label: 'Number', share: 12 },
+      { label: 'Piece', share: 38 },
+      { label: 'Serial numbers', share: 22 },
+      { label: 'Mass', share: 11, align: 'right' },
+    ],
+    rows,
+    dense: true,
+  };
+  return [rows.length <= WHOLE_CASE ? { kind: 'together', blocks: [table] } : table];
 }
 
 function loadCheck(): readonly Block[] {

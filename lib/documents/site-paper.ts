@@ -49,7 +49,7 @@ export function sitePaper(input: SiteSheetInput): Paper {
       ...(shared.size > 0
         ? [{ kind: 'callout', tone: 'note', title: 'Good to know of all these valves', items: [...shared] } as const]
         : []),
-      { kind: 'page break' },
+      ...(shared.size > 0 ? [] : [{ kind: 'page break' } as const]),
       ...workingOrder({ lines, classes }),
       ...classes.flatMap((one) => classBlocks({ one, of: classes.length, context, told: shared })),
     ],
