@@ -10,6 +10,21 @@ const LIST = [
   'AL-4;gate valve;80;key cap;0,9;1',
 ].join('\n');
 
+/** Every screen of the Desk. */
+const SCREENS = [
+  '/enquiries',
+  '/enquiries/new',
+  '/enquiries/1',
+  '/enquiries/1/schedule',
+  '/enquiries/1/list',
+  '/enquiries/1/site',
+  '/enquiries/1/kits',
+  '/enquiries/1/papers',
+  '/enquiries/1/lines/1',
+  '/equipment',
+  '/rules',
+];
+
 async function openEnquiry(page: Page, title: string): Promise<void> {
   await page.goto('/enquiries');
   await page.getByRole('link', { name: 'New enquiry' }).click();
@@ -85,19 +100,7 @@ test('a file that is no list gets an answer that says what to do', async ({ page
 });
 
 test('every screen of an enquiry passes the accessibility rules', async ({ page }) => {
-  for (const path of [
-    '/enquiries',
-    '/enquiries/new',
-    '/enquiries/1',
-    '/enquiries/1/schedule',
-    '/enquiries/1/list',
-    '/enquiries/1/site',
-    '/enquiries/1/kits',
-    '/enquiries/1/papers',
-    '/enquiries/1/lines/1',
-    '/equipment',
-    '/rules',
-  ]) {
+  for (const path of SCREENS) {
     await page.goto(path);
     await page.getByRole('heading', { level: 1 }).first().waitFor();
     const { violations } = await new AxeBuilder({ page }).analyze();
@@ -107,18 +110,7 @@ test('every screen of an enquiry passes the accessibility rules', async ({ page 
 
 test('on a phone no screen scrolls sideways', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 800 });
-  for (const path of [
-    '/enquiries',
-    '/enquiries/1',
-    '/enquiries/1/schedule',
-    '/enquiries/1/list',
-    '/enquiries/1/site',
-    '/enquiries/1/kits',
-    '/enquiries/1/papers',
-    '/enquiries/1/lines/1',
-    '/equipment',
-    '/rules',
-  ]) {
+  for (const path of SCREENS) {
     await page.goto(path);
     const wider = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
