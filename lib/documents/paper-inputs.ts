@@ -68,6 +68,9 @@ export interface PaperLine {
   readonly share?: { readonly before: number; readonly of: number };
 }
 
+/** Id of the finding on a line that equipment fits and that is left all the same. */
+export const SHORT_OF_TIME_OR_STOCK = 'not-in-the-time-or-stock';
+
 export interface UnservedLine {
   readonly tag: string;
   readonly qty: number;

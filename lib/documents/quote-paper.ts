@@ -18,7 +18,14 @@ import {
 import { gatherWarnings, type LineWarning, warningNumbers } from './line-warnings.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
-import type { KitInput, PaperContext, PaperLine, PriceInput, UnservedLine } from './paper-inputs.ts';
+import {
+  type KitInput,
+  type PaperContext,
+  type PaperLine,
+  type PriceInput,
+  SHORT_OF_TIME_OR_STOCK,
+  type UnservedLine,
+} from './paper-inputs.ts';
 import {
   BASIS_LEGEND,
   BASIS_MARKS,
@@ -71,12 +78,11 @@ export function quotePaper(input: QuoteInput): Paper {
 function scope(input: QuoteInput): readonly Block[] {
   const { context, lines, unserved } = input;
   const valves = lines.reduce((sum, line) => sum + line.line.qty, 0);
-  const left = unserved.reduce((sum, line) => sum + line.qty, 0);
   const served = `This quote covers portable powered operators, with heads, adapters, extensions and restraints, for ${countText(valves, 'valve')} on ${countText(countLines(lines), 'line')} of your schedule.`;
   const not =
-    left === 0
+    unserved.length === 0
       ? 'Every valve of the schedule is served.'
-      : `${countText(left, 'valve')} on ${countText(unserved.length, 'line')} cannot be served as the list stands; reasons and ways out are below.`;
+      : `${leftOver(unserved)} Reasons and ways out are below.`;
   return [
     { kind: 'heading', level: 1, text: 'Scope' },
     { kind: 'text', tone: 'plain', text: `${served} ${not} ${input.planSentence}` },
@@ -84,6 +90,21 @@ function scope(input: QuoteInput): readonly Block[] {
       ? [{ kind: 'text', tone: 'muted', text: `Site: ${context.site.facts.join(' · ')}.` } as const]
       : []),
   ];
+}
+
+/** Valves that nothing fits, and valves left only for want of time or stock, told apart. */
+function leftOver(unserved: readonly UnservedLine[]): string {
+  const short = unserved.filter(({ because }) => because.some(({ id }) => id === SHORT_OF_TIME_OR_STOCK));
+  const unfit = unserved.filter((line) => !short.includes(line));
+  const count = (lines: readonly UnservedLine[]) =>
+    `${countText(
+      lines.reduce((sum, { qty }) => sum + qty, 0),
+      'valve',
+    )} on ${countText(lines.length, 'line')}`;
+  return [
+    ...(unfit.length > 0 ? [`No equipment fits ${count(unfit)} as the list stands.`] : []),
+    ...(short.length > 0 ? [`The time and stock there are do not reach for ${count(short)}.`] : []),
+  ].join(' ');
 }
 
 function priceBlocks(price: PriceInput): readonly Block[] {

@@ -9,13 +9,14 @@ import type { HouseFacts } from '#lib/contracts/house.ts';
 import { calculationPaper } from '#lib/documents/calculation-paper.ts';
 import { packingPaper } from '#lib/documents/packing-paper.ts';
 import type { Paper } from '#lib/documents/paper.ts';
-import type {
-  CaseInput,
-  CustomerInput,
-  KitInput,
-  PaperContext,
-  PriceInput,
-  UnservedLine,
+import {
+  type CaseInput,
+  type CustomerInput,
+  type KitInput,
+  type PaperContext,
+  type PriceInput,
+  SHORT_OF_TIME_OR_STOCK,
+  type UnservedLine,
 } from '#lib/documents/paper-inputs.ts';
 import { quotePaper } from '#lib/documents/quote-paper.ts';
 import { sitePaper } from '#lib/documents/site-paper.ts';
@@ -134,7 +135,7 @@ function notEnough({ worked, models }: PapersInput) {
       `${models.find(({ number }) => number === item)?.name ?? item} (${item}): ${wanted} wanted, ${free} free`,
   );
   return {
-    id: 'not-in-the-time-or-stock',
+    id: SHORT_OF_TIME_OR_STOCK,
     severity: 'refusal',
     about: ['crews', 'days', 'stock'],
     sentence:

@@ -3,7 +3,8 @@ import { calculationPaper } from '#lib/documents/calculation-paper.ts';
 import { gatherClasses, inWorkingOrder } from '#lib/documents/line-classes.ts';
 import { packingPaper } from '#lib/documents/packing-paper.ts';
 import type { Block, TableRow } from '#lib/documents/paper.ts';
-import { quotePaper } from '#lib/documents/quote-paper.ts';
+import { SHORT_OF_TIME_OR_STOCK } from '#lib/documents/paper-inputs.ts';
+import { type QuoteInput, quotePaper } from '#lib/documents/quote-paper.ts';
 import { sitePaper } from '#lib/documents/site-paper.ts';
 import { wrapText } from '#lib/documents/text-width.ts';
 import {
@@ -13,6 +14,7 @@ import {
   SAMPLE_LINES,
   SAMPLE_PACKING,
   SAMPLE_QUOTE,
+  SAMPLE_UNSERVED,
 } from '#tests/support/sample-plan.ts';
 
 const rowsOf = (blocks: readonly Block[]): readonly TableRow[] =>
@@ -69,6 +71,20 @@ describe('quote', () => {
     const paper = quotePaper({ ...SAMPLE_QUOTE, unserved: [] });
     expect(said(paper.blocks)).toContain('Every valve of the schedule is served.');
     expect(said(paper.blocks)).not.toContain('Lines that are not served');
+  });
+
+  it('tells valves that nothing fits apart from valves left for want of time or stock', () => {
+    const because = [
+      { id: SHORT_OF_TIME_OR_STOCK, severity: 'refusal', about: ['days'], sentence: 'Too few hours.', source: 'Plan.' },
+    ] as const;
+    const [unfit] = SAMPLE_UNSERVED;
+    const left = { tag: 'SV-900', qty: 12, because, repairs: [] } as const;
+    const scope = (unserved: QuoteInput['unserved']) => said(quotePaper({ ...SAMPLE_QUOTE, unserved }).blocks);
+    const both = scope(unfit === undefined ? [] : [{ ...unfit, qty: 3 }, left]);
+    expect(both).toContain('No equipment fits 3 valves on 1 line as the list stands.');
+    expect(both).toContain('The time and stock there are do not reach for 12 valves on 1 line.');
+    expect(scope([left])).not.toContain('No equipment fits');
+    expect(scope([])).toContain('Every valve of the schedule is served.');
   });
 
   it('never words anything as an approval', () => {
