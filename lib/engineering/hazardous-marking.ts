@@ -44,7 +44,25 @@ const ZONES: Readonly<Record<string, { readonly atmosphere: 'G' | 'D'; readonly 
   '22': { atmosphere: 'D', category: 3 },
 };
 
-const LEVEL_OF_CATEGORY: Readonly<Record<string, string>> = { '1': 'a', '2': 'b', '3': 'c' };
+const LEVEL_OF_CATEGORY: Readonly<Record<string, string>> = { '1': 'a', '2': 'b', '3': 'c', M1: 'a', M2: 'b' };
+
+/** Types of protection that a plate may name: IEC 60079-0 and ISO 80079-36 with the older letters; from memory. */
+const PROTECTIONS: ReadonlySet<string> = new Set(
+  'b c d da db dc e eb ec h i ia ib ic k m ma mb mc n o ob oc p px pxb py pyb pz pzc q qb s sa sb sc t ta tb tc'.split(
+    ' ',
+  ),
+);
+
+/** Highest surface temperature of a class in °C: IEC 60079-0, table of temperature classes. */
+const CLASS_LIMITS: Readonly<Record<string, number>> = {
+  T1: 450,
+  T2: 300,
+  T3: 200,
+  T4: 135,
+  T5: 100,
+  T6: 85,
+};
+const HARDEST_CLASS = 'T6';
 
 /**
  * Reads the marking on a plate.
@@ -71,6 +89,13 @@ export function parseMarking(text: string): Result<Marking> {
   }
   const [, group, category, atmosphere, prefix, codes, subgroup, temperature, level, suffix] = found;
   const protections = (codes ?? '').trim().split(' ');
+  const strange = protections.filter((code) => !PROTECTIONS.has(code));
+  if (strange.length > 0) {
+    return failed({
+      code: 'marking-unreadable',
+      sentence: `The marking “${text}” names no type of protection that is known (${strange.join(', ')}); it counts as unmarked.`,
+    });
+  }
   const marking: Marking = {
     group: group === 'I' ? 'I' : 'II',
     category: readCategory(category),
@@ -88,13 +113,13 @@ export function parseMarking(text: string): Result<Marking> {
 /**
  * Whether equipment with a marking may stand in a place.
  *
- * Formula: category ≤ zone's category, atmosphere alike, gas group at least the place's, T-number at least the place's
+ * Formula: category ≤ zone's category, atmosphere alike, group at least the place's, surface temperature at most the place's
  *
  * @param marking - Marking as on the plate; null when unmarked. [–]
  * @param place - Zone (`none` where there is none), gas group and temperature class. [–]
  * @returns The marking's parts (null outside zones), or why it is refused. [–]
  * @source 1999/92/EC Annex II B; IEC 60079-14; ISO 80079-36 for non-electrical equipment, air motors included.
- * @assumes Air between −20 and +40 °C; a place whose group or class is not known is taken at its hardest, IIC and T6.
+ * @assumes Air between −20 and +40 °C; a place whose group or class is not known or cannot be read is taken at its hardest, IIC or IIIC and T6 (85 °C).
  * @example suitsPlace({ marking: 'II 2 G Ex h IIC T4 Gb', place: { zone: '1', gasGroup: 'IIC', temperatureClass: 'T2' } }).ok // => true
  */
 export function suitsPlace({
@@ -143,10 +168,12 @@ function readCategory(text: string | undefined): Marking['category'] {
 
 function contradiction(marking: Marking, text: string): Result<Marking> | null {
   const wanted = LEVEL_OF_CATEGORY[marking.category];
-  const levelFits =
-    marking.level === null || wanted === undefined || marking.level === `${marking.atmosphere}${wanted}`;
+  const letter = marking.group === 'I' ? 'M' : marking.atmosphere;
+  const levelFits = marking.level === null || wanted === undefined || marking.level === `${letter}${wanted}`;
   const dust = marking.subgroup.startsWith('III');
-  const groupFits = marking.atmosphere === null || dust === (marking.atmosphere === 'D');
+  const groupFits =
+    (marking.group === 'I') === (marking.subgroup === 'I') &&
+    (marking.atmosphere === null || dust === (marking.atmosphere === 'D'));
   if (levelFits && groupFits) return null;
   return failed({
     code: 'marking-contradictory',
@@ -166,32 +193,48 @@ function misfit(
       `Marked ${marking.category}${marking.atmosphere ?? ''}; zone ${place.zone} asks for category ${zone.category}${zone.atmosphere} or better.`,
     );
   }
-  if (zone.atmosphere === 'D') return null;
-  const group = place.gasGroup ?? 'IIC';
-  if (rankOfGroup(marking.subgroup) < rankOfGroup(group)) {
-    return refuse(
-      'marking-gas-group',
-      `Marked ${marking.subgroup}; the place asks for ${group}${place.gasGroup === null ? ', taken because its gas group is not known' : ''}.`,
-    );
+  const group = demandedGroup(place.gasGroup, zone.atmosphere);
+  if (rankOfGroup(marking.subgroup) < rankOfGroup(group.value)) {
+    return refuse('marking-gas-group', `Marked ${marking.subgroup}; the place asks for ${group.value}${group.why}.`);
   }
-  const temperature = place.temperatureClass ?? 'T6';
-  if (numberOfClass(marking.temperature) < numberOfClass(temperature)) {
+  const hottest = demandedSurface(place.temperatureClass);
+  if ((surfaceOf(marking.temperature) ?? Number.POSITIVE_INFINITY) > hottest.value) {
     return refuse(
       'marking-temperature-class',
-      `Marked ${marking.temperature ?? 'without a temperature class'}; the place asks for ${temperature}${place.temperatureClass === null ? ', taken because its class is not known' : ''}.`,
+      `Marked ${marking.temperature ?? 'without a temperature class'}; the place asks for ${hottest.name}${hottest.why}.`,
     );
   }
   return null;
 }
 
-/** IIA < IIB < IIC; bare `II` covers all three; an unreadable demand is taken as the hardest. */
-function rankOfGroup(group: string): number {
-  const letter = /^(?:II)?([ABC])/i.exec(group.trim())?.[1]?.toUpperCase();
-  return letter === undefined ? 3 : ' ABC'.indexOf(letter);
+/** What the place asks for; unknown or unreadable is the hardest, and says so. */
+function demandedGroup(text: string | null, atmosphere: 'G' | 'D'): { readonly value: string; readonly why: string } {
+  const group = atmosphere === 'D' ? 'III' : 'II';
+  const name = atmosphere === 'D' ? 'dust group' : 'gas group';
+  if (text === null) return { value: `${group}C`, why: `, taken because its ${name} is not known` };
+  const letter = new RegExp(`^(?:(?:gas|dust) )?(?:group )?(?:${group})?([ABC])$`, 'i').exec(text.trim())?.[1];
+  if (letter !== undefined) return { value: `${group}${letter.toUpperCase()}`, why: '' };
+  return { value: `${group}C`, why: `, taken because “${text}” is no ${name} that can be read` };
 }
 
-function numberOfClass(temperature: string | null): number {
-  return Number(/^T([1-6])/i.exec(temperature?.trim() ?? '')?.[1] ?? 0);
+function demandedSurface(text: string | null) {
+  const hardest = { name: HARDEST_CLASS, value: CLASS_LIMITS[HARDEST_CLASS] ?? 0 };
+  if (text === null) return { ...hardest, why: ', taken because its class is not known' };
+  const value = surfaceOf(text);
+  if (value !== null) return { name: text.trim(), value, why: '' };
+  return { ...hardest, why: `, taken because “${text}” is no temperature class that can be read` };
+}
+
+/** A < B < C within gas or dust; bare `II` covers all gas groups. */
+function rankOfGroup(group: string): number {
+  return group === 'II' ? 3 : ' ABC'.indexOf(group.slice(-1));
+}
+
+/** Highest surface temperature in °C of a class (`T4`) or of a temperature (`T135°C`); null when it says neither. */
+function surfaceOf(text: string | null): number | null {
+  const tidy = (text ?? '').replaceAll(' ', '').toUpperCase();
+  const degrees = /^T?(\d{2,3})°?C$/.exec(tidy)?.[1];
+  return degrees === undefined ? (CLASS_LIMITS[tidy] ?? null) : Number(degrees);
 }
 
 function refuse(code: string, sentence: string): Result<Marking | null> {

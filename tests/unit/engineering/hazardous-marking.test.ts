@@ -59,4 +59,39 @@ describe('hazardous marking', () => {
   it('reads tight and spread spelling alike', () => {
     expect(parseMarking(' II 2G  Ex db IIB T4 Gb ')).toEqual(parseMarking('II 2 G Ex db IIB T4 Gb'));
   });
+
+  it('takes a gas group or temperature class that cannot be read at its hardest, and says so', () => {
+    for (const group of ['banana', 'B1', 'IIB+H2', 'D', ''])
+      expect(codeOf('II 2 G Ex db IIB T6 Gb', at('1', group, 'T1')), group).toBe('marking-gas-group');
+    for (const heat of ['banana', 'T9', 'T0', '4', ''])
+      expect(codeOf('II 2 G Ex db IIC T4 Gb', at('1', 'IIA', heat)), heat).toBe('marking-temperature-class');
+    expect(codeOf('II 2 G Ex db IIC T6 Gb', at('1', 'banana', 'banana'))).toBe('allowed');
+    const refused = suitsPlace({ marking: 'II 2 G Ex db IIC T4 Gb', place: at('1', 'IIA', 'banana') });
+    expect(refused.ok ? '' : refused.reason.sentence).toContain('“banana” is no temperature class that can be read');
+  });
+
+  it('holds a surface temperature in degrees against a class, by its degrees and not by its first digit', () => {
+    expect(codeOf('II 2 G Ex db IIC T450°C Gb', at('1', 'IIA', 'T4'))).toBe('marking-temperature-class');
+    expect(codeOf('II 2 G Ex db IIC T135°C Gb', at('1', 'IIA', 'T4'))).toBe('allowed');
+  });
+
+  it('judges group and surface temperature in dust zones too', () => {
+    expect(codeOf('II 2 D Ex tb IIIC T85°C Db', at('21', 'IIIC', 'T85°C'))).toBe('allowed');
+    expect(codeOf('II 2 D Ex tb IIIA T85°C Db', at('21', 'IIIC', 'T85°C'))).toBe('marking-gas-group');
+    expect(codeOf('II 2 D Ex tb IIIC T400°C Db', at('21', 'IIIC', 'T 85 °C'))).toBe('marking-temperature-class');
+    expect(codeOf('II 2 D Ex tb IIIC Db', at('21', 'IIIA', 'T300°C'))).toBe('marking-temperature-class');
+    expect(codeOf('II 2 D Ex tb IIIB T85°C Db', at('22'))).toBe('marking-gas-group');
+    expect(codeOf('II 2 D Ex tb IIIC T135°C Db', at('22'))).toBe('marking-temperature-class');
+  });
+
+  it('refuses a plate whose level denies its category in mines, whose groups disagree, or whose protection is unknown', () => {
+    const code = (marking: string) => {
+      const read = parseMarking(marking);
+      return read.ok ? 'sound' : read.reason.code;
+    };
+    expect(code('I M1 Ex db I Mb')).toBe('marking-contradictory');
+    expect(code('I M2 Ex db I Mb')).toBe('sound');
+    expect(code('I M2 Ex db IIB Mb')).toBe('marking-contradictory');
+    expect(code('II 2 G Ex zz IIC T6 Gb')).toBe('marking-unreadable');
+  });
 });
