@@ -4,6 +4,7 @@
  * Not here: the day's exposure and cases (packing, documents).
  * Read next: house.ts.
  */
+import { teamCapability } from '#lib/engineering/lifting.ts';
 import { NOISE_UPPER_ACTION } from '#lib/engineering/noise.ts';
 import { dailyVibration, VIBRATION_ACTION_VALUE } from '#lib/engineering/vibration.ts';
 import { decibels, metresPerSecondSquared, seconds, wattHours } from '#lib/units/quantity.ts';
@@ -15,8 +16,8 @@ import { sayMass, sayMinutes, sayPlain } from './say-number.ts';
 
 /** One person lifts up to this for screening; HSE INDG383 filter at waist height, from memory. */
 const ONE_PERSON_KG = 25;
-/** Two persons lift up to this for screening; common practice, no source. */
-const TWO_PERSONS_KG = 50;
+/** Two persons lift up to this for screening: two thirds of their sum. */
+const TWO_PERSONS_KG = teamCapability([ONE_PERSON_KG, ONE_PERSON_KG]);
 /** Watt-hours above which a lithium pack counts as large in transport: UN special provision 188, from memory. */
 const LARGE_PACK_WH = 100;
 
@@ -73,7 +74,7 @@ export const PEOPLE_RULES: readonly Rule[] = [
     title: 'A heavy piece is lifted by two',
     scope: 'part',
     severity: 'note',
-    source: 'HSE INDG383 filter, from memory; screening figure',
+    source: 'HSE INDG383 filter, from memory; two persons two thirds of their sum, HSE L23; screening figure',
     speaksOf: ['persons_per_crew'],
     speaks: ({ part, site }) => part.mass > ONE_PERSON_KG && part.mass <= TWO_PERSONS_KG && site.personsPerCrew > 1,
     sentence: ({ part }) => `${part.name} ${part.number} has ${sayMass(part.mass)}: two persons lift it.`,
@@ -88,7 +89,7 @@ export const PEOPLE_RULES: readonly Rule[] = [
     title: 'The crew can lift every piece',
     scope: 'part',
     severity: 'refusal',
-    source: 'HSE INDG383 filter, from memory; screening figure',
+    source: 'HSE INDG383 filter, from memory; two persons two thirds of their sum, HSE L23; screening figure',
     speaksOf: ['persons_per_crew'],
     speaks: ({ part, site }) => part.mass > (site.personsPerCrew > 1 ? TWO_PERSONS_KG : ONE_PERSON_KG),
     sentence: ({ part, site }) =>
@@ -100,6 +101,7 @@ export const PEOPLE_RULES: readonly Rule[] = [
         speaks: true,
       },
       { name: 'two persons', facts: { ...lineFacts(), part: sampleHead({ mass_kg: 32 }) }, speaks: false },
+      { name: 'too heavy for two', facts: { ...lineFacts(), part: sampleHead({ mass_kg: 36 }) }, speaks: true },
     ],
   },
   {
