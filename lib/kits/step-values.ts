@@ -53,10 +53,13 @@ export function result<U extends Unit>(
 export const just = (value: number) => ({ low: value, nominal: value, high: value });
 
 export function factorInput({ whole }: StepsInput): StepInput {
-  const { low, high } = whole.core.figures.factor;
+  return factorOf(`Torque factor of head ${whole.core.head.number}`, whole.core.figures.factor);
+}
+
+export function factorOf(name: string, { low, high }: { readonly low: number; readonly high: number }): StepInput {
   return {
     symbol: 'k',
-    name: `Torque factor of head ${whole.core.head.number}`,
+    name,
     low,
     nominal: (low + high) / 2,
     high,

@@ -13,10 +13,10 @@ import { LIMITER_MARGIN } from './limiter-settings.ts';
 import {
   asInput,
   factorInput,
+  factorOf,
   fixed,
   JUDGEMENT,
   just,
-  PLATE,
   PRACTICE,
   result,
   type StepsInput,
@@ -86,7 +86,6 @@ function limiterStep(
   const { limiter } = whole.core.figures;
   const { starting, running, neverExceed } = duty;
   const wanted = at.direction === 'opening' && at.purpose === 'run' ? running : starting;
-  const { low, high } = limiter?.factor ?? { low: 1, high: 1 };
   const basis = worstBasis([wanted.basis, neverExceed.torque.basis]);
   return {
     id: `limiter-${at.purpose}-${at.direction}`,
@@ -100,16 +99,7 @@ function limiterStep(
       fixed('m', 'Margin of the house', LIMITER_MARGIN, '1', PRACTICE),
       fixed('e', 'Error of the limiter', limiter?.error ?? 0, '1'),
       fixed('o', 'What comes after the trip', limiter?.overshoot ?? 0, 'N·m'),
-      {
-        symbol: 'k',
-        name: 'Torque factor from limiter to valve',
-        low,
-        nominal: (low + high) / 2,
-        high,
-        unit: '1',
-        basis: 'stated',
-        source: PLATE,
-      },
+      factorOf('Torque factor from limiter to valve', limiter?.factor ?? { low: 1, high: 1 }),
     ],
     result: result('N·m', { low: at.setting.start, nominal: at.setting.start, high: at.setting.ceiling }, basis),
     source:

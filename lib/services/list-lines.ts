@@ -1,14 +1,14 @@
 /*
  * A window of an enquiry's schedule for a long table, filtered by text or by trouble.
- * Invariant: duties are worked out for the window only; the total counts what the filter lets through.
+ * Invariant: of a window only its own duties are worked out; the total counts what the filter lets through.
  * Not here: editing (edit-cells.ts).
  * Read next: line-view.ts.
  */
-import { listLines as listRows } from '#db/queries/schedule.ts';
+import { type LineRow, listLines as listRows } from '#db/queries/schedule.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
-import { readEnquiry } from './enquiry-record.ts';
+import { type EnquiryRecord, readEnquiry } from './enquiry-record.ts';
 import { type LineView, lineView } from './line-view.ts';
 import { dutyOf, readRecord } from './schedule-record.ts';
 
@@ -39,11 +39,22 @@ export function listLines(context: Context, window: LineWindow): Result<LinesVie
   const rows = listRows(context.database.db, window.enquiryId)
     .filter((row) => text === '' || row.cells_json.toLowerCase().includes(text))
     .filter((row) => window.only !== 'problems' || readRecord(row).problems.length > 0);
-  const shown = rows.slice(window.from, window.from + Math.min(window.count, MOST_LINES)).map(readRecord);
-  const { site, row } = enquiry.value;
-  return ok({
-    total: rows.length,
-    from: window.from,
-    lines: shown.map((record) => lineView(record, dutyOf({ record, site, siteKey: row.site_json }))),
-  });
+  const shown = rows.slice(window.from, window.from + Math.min(window.count, MOST_LINES));
+  return ok({ total: rows.length, from: window.from, lines: shown.map(viewOf(enquiry.value)) });
+}
+
+/** The whole schedule at once, for paper. */
+export function listAllLines(context: Context, enquiryId: number): Result<readonly LineView[]> {
+  const allowed = authorise(context, 'read enquiries');
+  if (!allowed.ok) return allowed;
+  const enquiry = readEnquiry(context, enquiryId);
+  if (!enquiry.ok) return enquiry;
+  return ok(listRows(context.database.db, enquiryId).map(viewOf(enquiry.value)));
+}
+
+function viewOf({ site, row: { site_json } }: EnquiryRecord) {
+  return (row: LineRow): LineView => {
+    const record = readRecord(row);
+    return lineView(record, dutyOf({ record, site, siteKey: site_json }));
+  };
 }

@@ -72,6 +72,11 @@ function SetAside({ rows }: { readonly rows: Outcome['setAside'] }) {
           </tbody>
         </table>
       </div>
+      {rows.length > SHOWN && (
+        <p className="soft">
+          The first {SHOWN} of {rows.length} are shown; the others stand in the list as it came.
+        </p>
+      )}
     </details>
   );
 }

@@ -3,7 +3,7 @@ import { notFound } from 'next/navigation';
 import { idOf } from '#app/_lib/respond.ts';
 import { BASIS_LEGEND, BASIS_MARKS } from '#lib/documents/print-values.ts';
 import type { LineView } from '#lib/services/line-view.ts';
-import { type LinesView, listLines } from '#lib/services/list-lines.ts';
+import { listAllLines } from '#lib/services/list-lines.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 import { formatRange } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
@@ -13,18 +13,12 @@ import { PrintButton } from './print-button.client.tsx';
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Schedule for print' };
 
-const WINDOW = 500;
-
 /** Every line of the schedule in one plain table, for paper; the working table draws only what is in sight. */
 export default async function SchedulePrintPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
   const enquiryId = idOf((await params).id);
-  const first = windowOf(enquiryId, 0);
-  const lines = [...first.lines];
-  while (lines.length < first.total) {
-    const next = windowOf(enquiryId, lines.length);
-    if (next.lines.length === 0) break;
-    lines.push(...next.lines);
-  }
+  const listed = listAllLines(openHouse(), enquiryId);
+  if (!listed.ok) notFound();
+  const lines = listed.value;
   return (
     <section aria-labelledby="whole-schedule">
       <h2 id="whole-schedule">Schedule, {lines.length === 1 ? '1 line' : `${lines.length} lines`}</h2>
@@ -56,12 +50,6 @@ export default async function SchedulePrintPage({ params }: { readonly params: P
       </div>
     </section>
   );
-}
-
-function windowOf(enquiryId: number, from: number): LinesView {
-  const lines = listLines(openHouse(), { enquiryId, from, count: WINDOW });
-  if (!lines.ok) notFound();
-  return lines.value;
 }
 
 function PrintedLine({ line }: { readonly line: LineView }) {
