@@ -14,7 +14,10 @@ import { type Discrepancy, told } from './discrepancy.ts';
 import { wholeFacts } from './whole-facts.ts';
 
 export function checkFindings(subject: Subject): readonly Discrepancy[] {
-  const said = onceEach(findingsOf(subject));
+  const all = findingsOf(subject);
+  const said = onceEach(all);
+  /** Of findings that read alike in SI any one may be kept, with its own text in US customary units. */
+  const texts = new Set(all.map(textsOf));
   const expected = new Map(said.map((finding) => [keyOf(finding), finding]));
   const found = subject.assembly.findings;
   const keys = found.map(keyOf);
@@ -26,7 +29,8 @@ export function checkFindings(subject: Subject): readonly Discrepancy[] {
   ];
 
   function isUnfounded(key: string, index: number): boolean {
-    return !expected.has(key) || keys.indexOf(key) < index;
+    const text = found[index];
+    return !expected.has(key) || keys.indexOf(key) < index || text === undefined || !texts.has(textsOf(text));
   }
 }
 
@@ -80,6 +84,10 @@ function onceEach(findings: readonly Finding[]): readonly Finding[] {
 
 function keyOf({ id, severity, about, sentence, source }: Finding): string {
   return JSON.stringify([id, severity, about, sentence, source]);
+}
+
+function textsOf({ id, sentence, inUs }: Finding): string {
+  return JSON.stringify([id, sentence, inUs]);
 }
 
 function refused({ id, sentence }: Finding): Discrepancy {

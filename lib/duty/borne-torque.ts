@@ -4,7 +4,9 @@
  * Not here: the bounds themselves (torque-bounds.ts, stem-bounds.ts).
  * Read next: never-exceed.ts.
  */
+import { inUsUnits } from '#lib/units/format-quantity.ts';
 import { basisRank, type Known } from '#lib/units/known-value.ts';
+import { figure } from '#lib/units/say-figure.ts';
 import type { TorqueBound } from './duty.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import type { ScheduleLine } from './schedule-line.ts';
@@ -30,11 +32,13 @@ export function raiseGuessedBounds({
   );
   const lifted = bounds.filter((bound, index) => bound !== raised[index]);
   if (lifted.length > 0) {
+    const lows = lifted.map(({ torque }) => torque.low);
+    const newtonMetres = (value: number) => figure({ si: `${Math.round(value)} N·m`, us: inUsUnits('N·m', value) });
     note(sheet, {
       id: 'bound-below-stated-torque',
       severity: 'warning',
       about: ['starting_torque', 'max_torque'],
-      sentence: `By ${lifted.map(({ kind }) => kind).join(', ')} the valve might bear no more than ${lifted.map(({ torque }) => Math.round(torque.low)).join(', ')} N·m, which is guessed, yet it is said to take ${Math.round(borne.said)} N·m: what is said counts, and ${Math.round(borne.torque)} N·m is taken as borne. Ask for the highest torque that is allowed.`,
+      sentence: `By ${lifted.map(({ kind }) => kind).join(', ')} the valve might bear no more than ${figure({ si: `${lows.map(Math.round).join(', ')} N·m`, us: lows.map((low) => inUsUnits('N·m', low)).join(', ') })}, which is guessed, yet it is said to take ${newtonMetres(borne.said)}: what is said counts, and ${newtonMetres(borne.torque)} is taken as borne. Ask for the highest torque that is allowed.`,
       source: 'house rule: a better basis replaces a worse one',
     });
   }

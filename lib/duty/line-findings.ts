@@ -7,8 +7,10 @@
 
 import { HIGHEST_DESIGN_PULL, rimForce } from '#lib/engineering/hand-force.ts';
 import type { Finding, Severity } from '#lib/kernel/finding.ts';
+import { inUsUnits } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
+import { figure } from '#lib/units/say-figure.ts';
 import type { Direction, DirectionDuty, DutyThread } from './duty.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import type { ScheduleLine } from './schedule-line.ts';
@@ -178,7 +180,7 @@ function methodFindings({ line, character, sheet }: FindingGiven): void {
     say(sheet, 'differential-above-line-pressure', {
       severity: 'note',
       about: ['differential_pressure', 'line_pressure'],
-      sentence: `The differential pressure given (${bars(dp)} bar) is above the line pressure given (${bars(pressure)} bar); both are used as they stand. Check them.`,
+      sentence: `The differential pressure given (${bars(dp)}) is above the line pressure given (${bars(pressure)}); both are used as they stand. Check them.`,
     });
   }
 }
@@ -207,7 +209,7 @@ function stemFindings({ line, thread, sheet, closing, opening }: FindingGiven): 
     say(sheet, 'closing-may-overhaul', {
       severity: thread.selfLocking === 'yes' ? 'note' : 'warning',
       about: ['valve_type'],
-      sentence: `When closing, the weight of the door may pull the stem (thrust down to ${(closing.thrust.low / 1000).toFixed(1)} kN): lower it under control.`,
+      sentence: `When closing, the weight of the door may pull the stem (thrust down to ${figure({ si: `${(closing.thrust.low / 1000).toFixed(1)} kN`, us: inUsUnits('N', closing.thrust.low) })}): lower it under control.`,
       source: 'Statics of a sliding door.',
     });
   }
@@ -223,7 +225,7 @@ function doubtFindings({ opening, closing, wheel, sheet, line }: FindingGiven): 
   say(sheet, 'hand-force-question', {
     severity: 'warning',
     about: ['wheel_diameter', 'starting_torque'],
-    sentence: `Is this valve really turned by hand? At its wheel of about ${Math.round(wheel.nominal * 1000)} mm it would take ${Math.round(pull / 10) * 10} N, ${times.toFixed(1)} times what a wheel should ask of a person (360 N). Check size, pressure and gearbox.`,
+    sentence: `Is this valve really turned by hand? At its wheel of about ${figure({ si: `${Math.round(wheel.nominal * 1000)} mm`, us: inUsUnits('m', wheel.nominal) })} it would take ${figure({ si: `${Math.round(pull / 10) * 10} N`, us: inUsUnits('N', pull) })}, ${times.toFixed(1)} times what a wheel should ask of a person (${figure({ si: '360 N', us: inUsUnits('N', HIGHEST_DESIGN_PULL) })}). Check size, pressure and gearbox.`,
     source: 'API Spec 6D, section 4.12 (360 N).',
   });
 }
@@ -236,7 +238,7 @@ function windowFindings({ opening, closing, sheet }: FindingGiven): void {
   for (const [direction, duty] of empty) {
     if (duty.limiter !== null) continue;
     const impossible = duty.starting.low > duty.neverExceed.torque.high;
-    const numbers = `starting takes ${torque(duty.starting)} N·m, the valve must never see more than ${torque(duty.neverExceed.torque)} N·m (${duty.neverExceed.kind})`;
+    const numbers = `starting takes ${torque(duty.starting)}, the valve must never see more than ${torque(duty.neverExceed.torque)} (${duty.neverExceed.kind})`;
     say(sheet, `limiter-window-empty-${direction}`, {
       severity: impossible ? 'refusal' : 'warning',
       about: ['starting_torque', 'max_torque'],
@@ -264,12 +266,14 @@ export function noteDisagreement<U extends Unit>(
   const slack = HOUSE_CONSTANTS.disagreement.nominal;
   const apart = stated.low > computed.high * slack || stated.high < computed.low / slack;
   if (!apart) return;
-  const text = (value: Known<U>): string =>
-    value.low === value.high ? `${short(value.nominal)}` : `${short(value.low)} to ${short(value.high)}`;
+  const text = (value: Known<U>): string => {
+    const ends = value.low === value.high ? [value.nominal] : [value.low, value.high];
+    return figure({ si: `${ends.map(short).join(' to ')} ${unit}`, us: inUsUnits(value.unit, ...ends) });
+  };
   say(sheet, id, {
     severity: 'warning',
     about,
-    sentence: `The ${what} given is ${text(stated)} ${unit}, the calculation gives ${text(computed)} ${unit}; the one given is used. Check which is right.`,
+    sentence: `The ${what} given is ${text(stated)}, the calculation gives ${text(computed)}; the one given is used. Check which is right.`,
     source: computed.source,
   });
 }
@@ -279,9 +283,10 @@ function short(value: number): string {
 }
 
 function torque(value: Known<'N·m'>): string {
-  return value.low === value.high ? short(value.low) : `${short(value.low)} to ${short(value.high)}`;
+  const ends = value.low === value.high ? [value.low] : [value.low, value.high];
+  return figure({ si: `${ends.map(short).join(' to ')} N·m`, us: inUsUnits('N·m', ...ends) });
 }
 
 function bars(value: Known<'Pa'>): string {
-  return short(value.nominal / 1e5);
+  return figure({ si: `${short(value.nominal / 1e5)} bar`, us: inUsUnits('Pa', value.nominal) });
 }

@@ -8,6 +8,7 @@ import type { Finding } from '#lib/kernel/finding.ts';
 import type { Step } from '#lib/units/calculation-step.ts';
 import { type Basis, type Known, type Origin, worstBasis } from '#lib/units/known-value.ts';
 import { quantity, type Unit } from '#lib/units/quantity.ts';
+import { tell } from '#lib/units/say-figure.ts';
 
 /** How a result answers to an input: one way, or to be tried at both ends (and at nought where the sign turns). */
 export type Effect = 'raises' | 'lowers' | 'either' | 'bends';
@@ -98,8 +99,9 @@ export function lookUp<U extends Unit>(
   return entry.value;
 }
 
+/** Writes a finding down; its sentence may hold figures (units/say-figure.ts). */
 export function note(sheet: Sheet, finding: Finding): void {
-  sheet.findings.push(finding);
+  sheet.findings.push({ ...finding, ...tell(finding.sentence) });
 }
 
 /** A known value whose ends are put in order; what is not a number becomes nought. */

@@ -5,8 +5,10 @@
  * Read next: line-findings.ts.
  */
 import { closureSurge, fullSurge, shortestClosure } from '#lib/engineering/surge.ts';
+import { inUsUnits } from '#lib/units/format-quantity.ts';
 import { exactly, type Known, worstBasis } from '#lib/units/known-value.ts';
 import { metres, metresPerSecond, pascals, seconds } from '#lib/units/quantity.ts';
+import { figure } from '#lib/units/say-figure.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import type { ScheduleLine } from './schedule-line.ts';
 import { calculate, lookUp, note, type Sheet, term, withEffect } from './sheet.ts';
@@ -144,7 +146,7 @@ function surgeFinding(given: SpeedGiven, limits: SpeedLimits): void {
     id: 'surge-estimate',
     severity: known && heavy ? 'warning' : 'note',
     about: ['flowing', 'min_stroke_time'],
-    sentence: `${known ? 'Water is flowing' : 'Whether water flows is not given, so it is taken to flow'}: closing ${length === undefined ? 'quickly may raise the pressure by' : 'at the speed allowed may raise the pressure by about'} ${bars(surge.low)} to ${bars(surge.high)} bar. Close slowly, the last part of the stroke slowest; ${limits.maxInputSpeed.nominal} turns a minute at most.`,
+    sentence: `${known ? 'Water is flowing' : 'Whether water flows is not given, so it is taken to flow'}: closing ${length === undefined ? 'quickly may raise the pressure by' : 'at the speed allowed may raise the pressure by about'} ${figure({ si: `${bars(surge.low)} to ${bars(surge.high)} bar`, us: inUsUnits('Pa', surge.low, surge.high) })}. Close slowly, the last part of the stroke slowest; ${limits.maxInputSpeed.nominal} turns a minute at most.`,
     source: 'Joukowsky’s equation; an estimate that warns, not a surge study.',
   });
 }

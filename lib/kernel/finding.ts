@@ -14,6 +14,8 @@ export interface Finding {
   readonly about: readonly string[];
   /** A whole sentence with the numbers in it, and what to do when something is to be done. */
   readonly sentence: string;
+  /** The same in US customary units, where that reads differently (units/say-figure.ts). */
+  readonly inUs?: string;
   /** Authority: a standard, a handbook, `common practice, no source`, or `house rule`. */
   readonly source: string;
 }

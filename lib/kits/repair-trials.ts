@@ -9,7 +9,7 @@ import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import { POWER_SOURCES, type Site } from '#lib/duty/site.ts';
 import type { LineFacts } from '#lib/rules/facts.ts';
 import { placeOf } from '#lib/rules/place-facts.ts';
-import { sayLength, sayPlain, sayTorque } from '#lib/rules/say-number.ts';
+import { sayLength, sayPlain, sayPressure, sayTorque, sayTorqueDown } from '#lib/rules/say-number.ts';
 import { exactly, type Known, known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import type { ClassQuestion } from './search-class.ts';
@@ -23,6 +23,7 @@ export interface Trial {
   readonly narrow?: (works: (facts: LineFacts) => boolean) => string | null;
 }
 
+const SIX_BAR = sayPressure(6e5);
 const TRIED = { basis: 'assumed', source: 'A change tried out as a repair.' } as const;
 
 export function trialsFor({
@@ -113,7 +114,7 @@ function measureTrials(facts: LineFacts): readonly Trial[] {
 function siteTrials(facts: LineFacts): readonly Trial[] {
   const { site } = facts;
   const sources = POWER_SOURCES.filter((source) => !site.sourcesAllowed.includes(source)).map((source) => ({
-    sentence: `It can be served if the site allows ${source}${source === 'air' && site.airPressure === undefined ? ' and gives 6 bar of it' : ''}.`,
+    sentence: `It can be served if the site allows ${source}${source === 'air' && site.airPressure === undefined ? ` and gives ${SIX_BAR} of it` : ''}.`,
     facts: changed(facts, {
       site: {
         ...site,
@@ -126,7 +127,7 @@ function siteTrials(facts: LineFacts): readonly Trial[] {
     site.sourcesAllowed.includes('air') && (site.airPressure === undefined || site.airPressure.low < 6e5)
       ? [
           {
-            sentence: `It can be served with compressed air of 6 bar at the valve${site.airPressure === undefined ? ', of which the site says nothing' : ''}.`,
+            sentence: `It can be served with compressed air of ${SIX_BAR} at the valve${site.airPressure === undefined ? ', of which the site says nothing' : ''}.`,
             facts: changed(facts, { site: { ...site, airPressure: exactly('Pa', 6e5, TRIED) } }),
           },
         ]
@@ -226,7 +227,7 @@ function torqueTrials(facts: LineFacts, conflict: readonly string[]): readonly T
         const found = mostThat({ low: 0.02, high: 1, works: (factor) => works(scaled(factor)) });
         return found === null
           ? null
-          : `It can be served at a torque of at most ${sayTorque(threeDigitsDown(most * found))} (planned: ${sayTorque(most)}).`;
+          : `It can be served at a torque of at most ${sayTorqueDown(most * found)} (planned: ${sayTorque(most)}).`;
       },
     },
     {
@@ -298,10 +299,4 @@ function mostThat({ low, high, works }: Narrowing): number | null {
     else bad = middle;
   }
   return good;
-}
-
-/** Never promises more than was tried. */
-function threeDigitsDown(value: number): number {
-  const step = 10 ** (Math.floor(Math.log10(value)) - 2);
-  return Math.floor(value / step + 1e-9) * step;
 }

@@ -5,6 +5,7 @@
  * Read next: repair-trials.ts.
  */
 import type { Model } from '#lib/equipment/model.ts';
+import { type Told, tell } from '#lib/units/say-figure.ts';
 import { findFrames } from './frames.ts';
 import { newTally } from './refusals.ts';
 import { type Trial, trialsFor } from './repair-trials.ts';
@@ -12,8 +13,7 @@ import { type ClassQuestion, canBeServed } from './search-class.ts';
 import { stockByRole } from './stock-by-role.ts';
 import type { KitConstraints } from './wishes.ts';
 
-export interface Repair {
-  readonly sentence: string;
+export interface Repair extends Told {
   readonly cost?: string;
 }
 
@@ -44,7 +44,7 @@ export function findRepairs({
           ? trial.sentence
           : null
         : trial.narrow((facts) => works({ ...trial, facts }));
-    if (told !== null) repairs.push({ sentence: told, ...(trial.cost === undefined ? {} : { cost: trial.cost }) });
+    if (told !== null) repairs.push({ ...tell(told), ...(trial.cost === undefined ? {} : { cost: trial.cost }) });
   }
   return [...repairs, ...unexcluded({ question, models, constraints })];
 }

@@ -9,6 +9,7 @@ import type { Finding } from '#lib/kernel/finding.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
 import { findingOf } from '#lib/rules/rule.ts';
+import { tellMore } from '#lib/units/say-figure.ts';
 import { coreFigures, newCoreMemo } from './core-figures.ts';
 import { gripCases, likeliestCase } from './grip-cases.ts';
 import { couples } from './grip-elements.ts';
@@ -43,7 +44,7 @@ export function tellConflict({
     const others = new Set(told.map((one) => one.part)).size - 1;
     const more = others > 0 ? ` (${others} more ${others === 1 ? 'is' : 'are'} refused for the same reason)` : '';
     const finding = nearest.finding();
-    return [{ ...finding, sentence: `${finding.sentence}${more}` }];
+    return [tellMore(finding, more)];
   });
 }
 

@@ -4,7 +4,11 @@
  * Not here: editing house rules.
  * Read next: all-rules.ts.
  */
+
 import type { HouseRule } from '#lib/duty/site.ts';
+import { inUsUnits } from '#lib/units/format-quantity.ts';
+import { figure } from '#lib/units/say-figure.ts';
+import { besideIt } from '#lib/units/us-beside.ts';
 import type { LineFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, said } from './sample-facts.ts';
@@ -21,6 +25,12 @@ const siteWith = (kind: HouseRule['kind'], value: string) => ({
 
 /** Anchors that count as pipework. */
 const PIPEWORK: readonly string[] = ['large pipe', 'flange'];
+
+/** A house rule in the words it was agreed in. */
+function wordsOf(rule: HouseRule | undefined): string {
+  const words = rule?.sentence ?? '';
+  return figure({ si: words, us: besideIt(words) });
+}
 
 function restraintTo(facts: LineFacts, needs: readonly string[]): HouseRule | undefined {
   return first(facts, 'no-restraint-to', (value) => {
@@ -52,7 +62,7 @@ export const HOUSE_RULES: readonly Rule[] = [
       const { part } = facts;
       const rule =
         part.role === 'drive' ? first(facts, 'no-source', (value) => value === part.facts.power.kind) : undefined;
-      return `${rule?.sentence ?? ''} ${part.name} ${part.number} is left out.`;
+      return `${wordsOf(rule)} ${part.name} ${part.number} is left out.`;
     },
     examples: () => [
       {
@@ -86,7 +96,7 @@ export const HOUSE_RULES: readonly Rule[] = [
       const { part } = facts;
       const rule =
         part.role === 'restraint' ? first(facts, 'no-restraint-kind', (value) => value === part.facts.kind) : undefined;
-      return `${rule?.sentence ?? ''} ${part.name} ${part.number} is left out.`;
+      return `${wordsOf(rule)} ${part.name} ${part.number} is left out.`;
     },
     examples: () => [
       {
@@ -112,7 +122,7 @@ export const HOUSE_RULES: readonly Rule[] = [
     speaks: (facts) => facts.part.role === 'restraint' && restraintTo(facts, facts.part.facts.needs) !== undefined,
     sentence: (facts) => {
       const rule = facts.part.role === 'restraint' ? restraintTo(facts, facts.part.facts.needs) : undefined;
-      return `${rule?.sentence ?? ''} ${facts.part.name} ${facts.part.number} would be anchored there.`;
+      return `${wordsOf(rule)} ${facts.part.name} ${facts.part.number} would be anchored there.`;
     },
     examples: () => {
       const onPipe = sampleRestraint({ facts: { needs: ['structure', 'large pipe'] } });
@@ -143,7 +153,7 @@ export const HOUSE_RULES: readonly Rule[] = [
     speaksOf: ['house_rules'],
     speaks: (facts) => first(facts, 'max-lift', (value) => facts.part.mass > Number.parseFloat(value)) !== undefined,
     sentence: (facts) =>
-      `${first(facts, 'max-lift', (value) => facts.part.mass > Number.parseFloat(value))?.sentence ?? ''} ${facts.part.name} ${facts.part.number} has ${facts.part.mass} kg.`,
+      `${wordsOf(first(facts, 'max-lift', (value) => facts.part.mass > Number.parseFloat(value)))} ${facts.part.name} ${facts.part.number} has ${figure({ si: `${facts.part.mass} kg`, us: inUsUnits('kg', facts.part.mass) })}.`,
     examples: () => [
       {
         name: 'too heavy',
@@ -169,7 +179,7 @@ export const HOUSE_RULES: readonly Rule[] = [
       first(facts, 'persons-at-every-valve', (value) => facts.site.personsPerCrew < Number.parseFloat(value)) !==
       undefined,
     sentence: (facts) =>
-      `${first(facts, 'persons-at-every-valve', (value) => facts.site.personsPerCrew < Number.parseFloat(value))?.sentence ?? ''} The crews have ${facts.site.personsPerCrew}.`,
+      `${wordsOf(first(facts, 'persons-at-every-valve', (value) => facts.site.personsPerCrew < Number.parseFloat(value)))} The crews have ${facts.site.personsPerCrew}.`,
     examples: () => [
       { name: 'three asked', facts: lineFacts({ site: siteWith('persons-at-every-valve', '3') }), speaks: true },
       { name: 'two asked', facts: lineFacts({ site: siteWith('persons-at-every-valve', '2') }), speaks: false },

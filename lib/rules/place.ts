@@ -11,7 +11,7 @@ import type { CoreFacts, LineFacts, PartFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, said, sampleCore, stated } from './sample-facts.ts';
 import { SAMPLE_AIR, SAMPLE_PETROL, sampleDrive, sampleHead, sampleLimiter, sampleRestraint } from './sample-parts.ts';
-import { sayPlain } from './say-number.ts';
+import { sayAirFlow, sayPlain, sayPressure } from './say-number.ts';
 
 const PRACTICE = 'common practice, no source';
 
@@ -281,12 +281,12 @@ export const PLACE_RULES: readonly Rule[] = [
     sentence: ({ part, site }) => {
       const need =
         part.role === 'drive' && part.facts.power.kind === 'air'
-          ? `${sayPlain(part.facts.power.lowestPressure / 1e5)} bar and ${sayPlain(part.facts.power.consumption * 1000)} l/s of free air`
+          ? `${sayPressure(part.facts.power.lowestPressure)} and ${sayAirFlow(part.facts.power.consumption)} of free air`
           : '';
       const has =
         site.airPressure === undefined
           ? 'says nothing of air'
-          : `gives ${sayPlain(site.airPressure.low / 1e5)} bar${site.airFlow === undefined ? '' : ` and ${sayPlain(site.airFlow.low * 1000)} l/s`}`;
+          : `gives ${sayPressure(site.airPressure.low)}${site.airFlow === undefined ? '' : ` and ${sayAirFlow(site.airFlow.low)}`}`;
       return `${part.name} ${part.number} needs ${need}; the site ${has}.`;
     },
     examples: () => {

@@ -5,6 +5,7 @@
  * Read next: all-rules.ts, facts.ts.
  */
 import type { Finding, Severity } from '#lib/kernel/finding.ts';
+import { tell } from '#lib/units/say-figure.ts';
 import type { FactsOf, Scope } from './facts.ts';
 
 export const TOPICS = [
@@ -60,7 +61,7 @@ export function findingOf<S extends Scope>(rule: RuleOf<S>, facts: FactsOf[S]): 
     id: rule.id,
     severity: rule.severity,
     about: [...rule.speaksOf, ...partNumbers(facts)],
-    sentence: rule.sentence(facts),
+    ...tell(rule.sentence(facts)),
     source: rule.source,
   };
 }

@@ -9,7 +9,7 @@ import type { CoreFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, ranged, sampleCore, sampleCoreDirection, stated } from './sample-facts.ts';
 import { SAMPLE_AIR, SAMPLE_GEAR, sampleDrive, sampleHead } from './sample-parts.ts';
-import { sayLength, sayMinutes, sayPlain } from './say-number.ts';
+import { sayLength, sayMinutes, sayPlain, sayPressure, sayTemperatures } from './say-number.ts';
 
 const PRACTICE = 'common practice, no source';
 
@@ -193,8 +193,11 @@ export const SPEED_RULES: readonly Rule[] = [
       (site.temperature.low < part.facts.lowestTemperature || site.temperature.high > part.facts.highestTemperature),
     sentence: ({ part, site }) => {
       const range =
-        part.role === 'drive' ? `${part.facts.lowestTemperature} to ${part.facts.highestTemperature} °C` : '';
-      return `The site has ${site.temperature?.low ?? 0} to ${site.temperature?.high ?? 0} °C; ${part.name} ${part.number} works at ${range}.`;
+        part.role === 'drive'
+          ? sayTemperatures({ low: part.facts.lowestTemperature, high: part.facts.highestTemperature })
+          : '';
+      const has = sayTemperatures({ low: site.temperature?.low ?? 0, high: site.temperature?.high ?? 0 });
+      return `The site has ${has}; ${part.name} ${part.number} works at ${range}.`;
     },
     examples: () => {
       const cold = lineFacts({ site: { temperature: ranged('°C', -25, -5) } });
@@ -243,7 +246,7 @@ export const SPEED_RULES: readonly Rule[] = [
       core.drive.facts.power.kind === 'air' &&
       core.figures.supplyShare * core.drive.facts.power.ratedPressure < core.drive.facts.power.lowestPressure,
     sentence: ({ core, site }) =>
-      `The site gives ${sayPlain((site.airPressure?.low ?? 0) / 1e5)} bar; after its hose ${core.drive.number} would get less than the ${sayPlain(core.drive.facts.power.kind === 'air' ? core.drive.facts.power.lowestPressure / 1e5 : 0)} bar it needs.`,
+      `The site gives ${sayPressure(site.airPressure?.low ?? 0)}; after its hose ${core.drive.number} would get less than the ${sayPressure(core.drive.facts.power.kind === 'air' ? core.drive.facts.power.lowestPressure : 0)} it needs.`,
     examples: () => {
       const air = sampleDrive({ facts: { power: SAMPLE_AIR } });
       return [

@@ -42,7 +42,7 @@ function styleOf(unit: Unit, system: UnitSystem, value: number): Style | undefin
       return { unit: si ? '°C' : '°F', dimension: 'temperature', digits: decimals(0) };
     case 'm³/s':
       return {
-        unit: si ? (size < 0.002 ? 'l/min' : 'l/s') : size < 0.02 ? 'cfm' : 'gpm',
+        unit: si ? (size < 0.002 ? 'l/min' : 'l/s') : 'cfm',
         dimension: 'flow',
         digits: significant(3),
       };
@@ -51,7 +51,7 @@ function styleOf(unit: Unit, system: UnitSystem, value: number): Style | undefin
     case 'm/s²':
       return { unit: 'm/s²', dimension: 'acceleration', digits: significant(2) };
     case 'W':
-      return { unit: size >= 1000 ? 'kW' : 'W', dimension: 'power', digits: significant(3) };
+      return { unit: si ? (size >= 1000 ? 'kW' : 'W') : 'hp', dimension: 'power', digits: significant(3) };
     case 'l':
       return { unit: si ? 'l' : 'gal', dimension: 'volume', digits: significant(3) };
     default:
@@ -63,7 +63,7 @@ function lengthStyle(si: boolean, size: number): Style {
   if (si && size >= 10) return { unit: 'm', dimension: 'length', digits: significant(3) };
   if (si) return { unit: 'mm', dimension: 'length', digits: size < 0.01 ? significant(3) : decimals(0) };
   if (size >= 3) return { unit: 'ft', dimension: 'length', digits: significant(3) };
-  return { unit: 'in', dimension: 'length', digits: size < 0.0254 ? significant(3) : decimals(1) };
+  return { unit: 'in', dimension: 'length', digits: significant(3) };
 }
 
 const PLAIN: Readonly<Partial<Record<Unit, { readonly text: string; readonly digits: Style['digits'] }>>> = {
@@ -102,6 +102,15 @@ export function formatRange(known: Known<Unit>, system: UnitSystem): string {
   const plain = PLAIN[known.unit];
   if (plain) return `${digitsOf(known.low, plain.digits)}…${digitsOf(known.high, plain.digits)}${plain.text}`;
   return `${low}…${high}`;
+}
+
+/** The US customary text of one quantity or of a range. */
+export function inUsUnits(unit: Unit, ...values: readonly number[]): string {
+  const texts = values.map((value) => formatQuantity({ value, unit, system: 'us' }));
+  const last = texts.at(-1) ?? '';
+  const name = last.slice(last.indexOf(' '));
+  const same = texts.every((text) => text.endsWith(name));
+  return [...texts.slice(0, -1).map((text) => (same ? text.slice(0, -name.length) : text)), last].join(' to ');
 }
 
 function numberIn(style: Style, value: number): string {

@@ -9,6 +9,7 @@ interface Ran {
   readonly spoke: boolean;
   readonly expected: boolean;
   readonly sentence: string;
+  readonly us: string;
   readonly severity: string;
 }
 
@@ -21,6 +22,7 @@ function runExamples<S extends Scope>(rule: RuleOf<S>): readonly Ran[] {
       spoke: finding !== null,
       expected: example.speaks,
       sentence: finding?.sentence ?? '',
+      us: finding?.inUs ?? finding?.sentence ?? '',
       severity: finding?.severity ?? rule.severity,
     };
   });
@@ -50,6 +52,16 @@ describe('rules', () => {
       return !mine.some((one) => one.spoke) || !mine.some((one) => !one.spoke);
     });
     expect(without.map((rule) => rule.id)).toEqual([]);
+  });
+
+  it('tell every quantity in US customary units as well', () => {
+    const si = /\d (?:N·m|kN|N|mm|m|kg|bar|l\/s|l\/min|°C)(?![\w·/²³])(?! \()/;
+    const us = /\d (?:lbf·ft|lbf|lb|psi|cfm|°F)(?![\w·])/;
+    expect(ran.filter((one) => si.test(one.us))).toEqual([]);
+    expect(ran.filter((one) => us.test(one.sentence))).toEqual([]);
+    const both = ran.filter((one) => one.us !== one.sentence);
+    console.info(`${both.length} rule sentences told in both unit systems`);
+    expect(both.length).toBeGreaterThan(25);
   });
 
   it('speak in whole sentences without holes', () => {
