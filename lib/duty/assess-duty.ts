@@ -17,10 +17,11 @@ import { measureFirst, type Narrowness } from './measure-first.ts';
 import { idealWindow, neverExceed } from './never-exceed.ts';
 import type { ScheduleLine } from './schedule-line.ts';
 import type { DirectionTorque } from './screw-duty.ts';
-import { calculate, openSheet, type Sheet, scratchSheet, settle, term, withEffect } from './sheet.ts';
+import { calculate, combine, openSheet, type Sheet, scratchSheet, tapedSheet, term, withEffect } from './sheet.ts';
 import type { Site } from './site.ts';
 import { soundLine } from './sound-line.ts';
 import { speedLimits } from './speed-limits.ts';
+import type { Tape } from './tape.ts';
 import { handBound, inputBounds } from './torque-bounds.ts';
 import { characterise, type ValveCharacter } from './valve-character.ts';
 import { type ValveLoads, valveLoads } from './valve-loads.ts';
@@ -34,6 +35,17 @@ export function assessDuty({ line, site }: { readonly line: ScheduleLine; readon
   const duty = wholeDuty({ line: sound, sheet, core });
   const tryOut = (tried: ScheduleLine): Narrowness => workOut({ line: tried, site, sheet: scratchSheet() });
   return { ...duty, measureFirst: measureFirst({ line: sound, duty, steps: sheet.steps, tryOut }) };
+}
+
+/** The numbers of a duty with all that they follow from, for drawing them anew. */
+export function tapedDuty({ line, site }: { readonly line: ScheduleLine; readonly site: Site }): TapedDuty {
+  const sheet = tapedSheet();
+  const { opening, closing, turns } = workOut({ line: soundLine(line).line, site, sheet });
+  return { tape: sheet.tape, opening, closing, turns };
+}
+
+export interface TapedDuty extends Narrowness {
+  readonly tape: Tape;
 }
 
 /** What the numbers of a duty follow from, without grip, speed and findings. */
@@ -121,7 +133,7 @@ function directionDuty({ line, sheet, work, bounds }: DirectionGiven, direction:
 
 /** A stated torque replaces the computed one; the other of the pair follows by the starting factor. */
 function chosenTorque({ line, sheet, work }: Omit<DirectionGiven, 'bounds'>, direction: Direction): DirectionTorque {
-  const computed = notNegative(work.torque[direction]);
+  const computed = notNegative(sheet, work.torque[direction]);
   const { starting: saidStart, running: saidRun } = line.torque;
   const factor = work.factors[direction];
   if (saidStart !== undefined && direction === 'opening')
@@ -175,11 +187,16 @@ function chosenTorque({ line, sheet, work }: Omit<DirectionGiven, 'bounds'>, dir
 }
 
 /** Torque to drive: below nought the load drives, which thrust, steps and findings show; a drive then gives none. */
-function notNegative({ starting, running, thrust }: DirectionTorque): DirectionTorque {
+function notNegative(sheet: Sheet, { starting, running, thrust }: DirectionTorque): DirectionTorque {
   const lift = (torque: Known<'N·m'>): Known<'N·m'> =>
     torque.low >= 0
       ? torque
-      : settle('N·m', { low: 0, nominal: Math.max(0, torque.nominal), high: Math.max(0, torque.high) }, torque);
+      : combine(sheet, {
+          unit: 'N·m',
+          origin: torque,
+          terms: { torque: term('T', 'torque', torque) },
+          evaluate: (at) => Math.max(0, at('torque')),
+        });
   return { starting: lift(starting), running: lift(running), thrust };
 }
 
@@ -206,22 +223,13 @@ function strokeWorkStep({
   readonly turns: Known<'turn'>;
   readonly sheet: Sheet;
 }): void {
-  const positive = settle(
-    'N·m',
-    {
-      low: Math.max(0, opening.running.low),
-      nominal: Math.max(0, opening.running.nominal),
-      high: Math.max(0, opening.running.high),
-    },
-    opening.running,
-  );
   calculate(sheet, {
     id: 'work-of-a-stroke',
     name: 'Work of an opening stroke',
     formula: 'W = 2π·T·N',
     unit: 'J',
     source: 'Definition of work.',
-    terms: { torque: term('T', 'running torque, opening', positive), turns: term('N', 'turns', turns) },
-    evaluate: (at) => strokeWork({ torque: newtonMetres(at('torque')), turns: turnsOf(at('turns')) }),
+    terms: { torque: term('T', 'running torque, opening', opening.running), turns: term('N', 'turns', turns) },
+    evaluate: (at) => strokeWork({ torque: newtonMetres(Math.max(0, at('torque'))), turns: turnsOf(at('turns')) }),
   });
 }

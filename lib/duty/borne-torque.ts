@@ -10,7 +10,7 @@ import { figure } from '#lib/units/say-figure.ts';
 import type { TorqueBound } from './duty.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import type { ScheduleLine } from './schedule-line.ts';
-import { note, type Sheet, settle } from './sheet.ts';
+import { combine, note, type Sheet, term } from './sheet.ts';
 import { strengthLeft } from './torque-bounds.ts';
 import type { ValveCharacter } from './valve-character.ts';
 
@@ -28,7 +28,7 @@ export function raiseGuessedBounds({
   const borne = borneTorque({ line, character });
   if (borne === null) return bounds;
   const raised = bounds.map((bound) =>
-    isGuessed(bound.torque) && bound.torque.low < borne.torque ? raise(bound, borne) : bound,
+    isGuessed(bound.torque) && bound.torque.low < borne.torque ? raise(sheet, bound, borne) : bound,
   );
   const lifted = bounds.filter((bound, index) => bound !== raised[index]);
   if (lifted.length > 0) {
@@ -68,15 +68,15 @@ function isGuessed({ basis }: Known<'N·m'>): boolean {
   return basis === 'assumed' || basis === 'rule of thumb';
 }
 
-function raise(bound: TorqueBound, { torque }: Borne): TorqueBound {
-  const { low, nominal, high } = bound.torque;
+function raise(sheet: Sheet, bound: TorqueBound, { torque }: Borne): TorqueBound {
   const source = `Raised to what a valve bears that is said to be moved so hard: ${bound.torque.source}`;
   return {
     ...bound,
-    torque: settle(
-      'N·m',
-      { low: Math.max(low, torque), nominal: Math.max(nominal, torque), high: Math.max(high, torque) },
-      { basis: bound.torque.basis, source },
-    ),
+    torque: combine(sheet, {
+      unit: 'N·m',
+      origin: { basis: bound.torque.basis, source },
+      terms: { bound: term('T', bound.kind, bound.torque) },
+      evaluate: (at) => Math.max(at('bound'), torque),
+    }),
   };
 }

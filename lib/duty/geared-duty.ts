@@ -8,13 +8,13 @@ import { gearedTurns, gearInputTorque, quarterTurnInputTurns } from '#lib/engine
 import { ballTorque, butterflyTorque } from '#lib/engineering/quarter-turn-torque.ts';
 import { between } from '#lib/engineering/straight-lines.ts';
 import { GEAR_EFFICIENCY, MULTI_TURN_GEAR_RATIO, WORM_RATIOS } from '#lib/engineering/valve-tables.ts';
-import { type Known, worstBasis } from '#lib/units/known-value.ts';
+import { type Known, type Origin, worstBasis } from '#lib/units/known-value.ts';
 import { metres, newtonMetres, pascals, ratio, turns } from '#lib/units/quantity.ts';
 import type { Direction } from './duty.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import type { GearboxKind, ScheduleLine } from './schedule-line.ts';
 import type { DirectionTorque } from './screw-duty.ts';
-import { calculate, lookUp, type Sheet, settle, term, withEffect } from './sheet.ts';
+import { calculate, combine, lookUp, type Sheet, settle, term, withEffect } from './sheet.ts';
 import type { StartingFactors } from './starting-factor.ts';
 import type { ValveCharacter } from './valve-character.ts';
 import { spreadOf, type ValveLoads } from './valve-loads.ts';
@@ -107,16 +107,20 @@ function gearRatio({
       evaluate: (at) => 4 * at('turns') * at('widen'),
     });
   }
-  const at = (size: number, factor: number): number => between({ points: WORM_RATIOS, x: size * 1000 }) * factor;
+  const bySize: Origin = {
+    basis: 'assumed',
+    source: 'Ratio of the worm gearbox by size of valve, half to nearly double; common practice, no source.',
+  };
   const value = quarter
-    ? settle(
-        '1',
-        { low: at(loads.size.low, 0.55), nominal: at(loads.size.nominal, 1), high: at(loads.size.high, 1.8) },
-        {
-          basis: 'assumed',
-          source: 'Ratio of the worm gearbox by size of valve, half to nearly double; common practice, no source.',
+    ? combine(sheet, {
+        unit: '1',
+        origin: bySize,
+        terms: {
+          size: term('D', 'nominal size', loads.size),
+          share: term('k', 'ratio against what is usual for the size', spreadOf('1', [0.55, 1, 1.8], bySize)),
         },
-      )
+        evaluate: (at) => between({ points: WORM_RATIOS, x: at('size') * 1000 }) * at('share'),
+      })
     : spreadOf('1', MULTI_TURN_GEAR_RATIO, {
         basis: 'assumed',
         source: 'Gears on gate valves, 2:1 to 4:1 by size; from memory.',

@@ -9,7 +9,7 @@ import type { Known, Range } from '#lib/units/known-value.ts';
 import { newtonMetres, ratio } from '#lib/units/quantity.ts';
 import type { Direction, TorqueBound } from './duty.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
-import { type Sheet, settle } from './sheet.ts';
+import { remember, type Sheet, settle, term } from './sheet.ts';
 
 export function neverExceed({
   bounds,
@@ -31,7 +31,7 @@ export function neverExceed({
   const lowest = rest.reduce((least, bound) => (bound.torque.low < least.torque.low ? bound : least), first);
   const least = (end: 'low' | 'nominal' | 'high'): number => Math.min(...valid.map(({ torque }) => torque[end]));
   const others = valid.length - 1;
-  const torque = settle(
+  const range = settle(
     'N·m',
     { low: least('low'), nominal: least('nominal'), high: least('high') },
     {
@@ -39,6 +39,11 @@ export function neverExceed({
       source: `Lowest of ${valid.length} bound${others === 0 ? '' : 's'}, here ${lowest.kind}: ${lowest.torque.source}`,
     },
   );
+  const keys = valid.map((_, index) => `bound${index}`);
+  const torque = remember(sheet, range, {
+    terms: Object.fromEntries(valid.map(({ kind, torque: bound }, index) => [`bound${index}`, term('T', kind, bound)])),
+    evaluate: (at) => Math.min(...keys.map(at)),
+  });
   sheet.steps?.push({
     id: `never-exceed-${direction}`,
     name: `What the valve must never see, ${direction}`,

@@ -7,11 +7,11 @@
 import { collarTorque, selfLockingFriction, threadTorque } from '#lib/engineering/power-screw.ts';
 import { packingTorque } from '#lib/engineering/stem-thrust.ts';
 import { turnsFromTravel, waterworksTurns } from '#lib/engineering/turns.ts';
-import { type Known, worstBasis } from '#lib/units/known-value.ts';
+import { type Known, type Origin, worstBasis } from '#lib/units/known-value.ts';
 import { degrees, metres, newtons, ratio, turns } from '#lib/units/quantity.ts';
 import type { Direction, DutyThread } from './duty.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
-import { calculate, settle, term, withEffect } from './sheet.ts';
+import { calculate, remember, settle, term, withEffect } from './sheet.ts';
 import type { StartingFactors } from './starting-factor.ts';
 import type { StemThrusts } from './stem-thrusts.ts';
 import type { ThrustGiven } from './thrust-parts.ts';
@@ -216,19 +216,24 @@ export function screwTurns({ line, character, loads, stem, sheet }: ThrustGiven)
     evaluate: (at) => waterworksTurns({ size: metres(at('size')), extra: turns(at('extra')) }),
   });
   const basis = worstBasis([byRule.basis, 'rule of thumb']);
-  return settle(
-    'turn',
-    {
-      low: Math.min(byRule.low, fromGeometry.low),
-      nominal: (byRule.nominal + fromGeometry.nominal) / 2,
-      high: Math.max(byRule.high, fromGeometry.high),
+  const origin: Origin = {
+    basis,
+    source:
+      'Turns by the waterworks rule and by travel and usual threads, both covered: practice differs between countries.',
+  };
+  const range = {
+    low: Math.min(byRule.low, fromGeometry.low),
+    nominal: (byRule.nominal + fromGeometry.nominal) / 2,
+    high: Math.max(byRule.high, fromGeometry.high),
+  };
+  return remember(sheet, settle('turn', range, origin), {
+    terms: {
+      rule: term('N1', 'turns by the waterworks rule', byRule),
+      geometry: term('N2', 'turns of a stroke at the stem', fromGeometry),
+      practice: withEffect('picks', term('k', 'practice of the country', spreadOf('1', [0, 0.5, 1], origin))),
     },
-    {
-      basis,
-      source:
-        'Turns by the waterworks rule and by travel and usual threads, both covered: practice differs between countries.',
-    },
-  );
+    evaluate: (at) => at('rule') + (at('geometry') - at('rule')) * at('practice'),
+  });
 }
 
 /** Self-locking over the range of friction; the thread alone, as a collar may roll. */

@@ -9,9 +9,10 @@ import type { Step } from '#lib/units/calculation-step.ts';
 import { type Basis, type Known, type Origin, worstBasis } from '#lib/units/known-value.ts';
 import { quantity, type Unit } from '#lib/units/quantity.ts';
 import { tell } from '#lib/units/say-figure.ts';
+import type { Tape } from './tape.ts';
 
-/** How a result answers to an input: one way, or to be tried at both ends (and at nought where the sign turns). */
-export type Effect = 'raises' | 'lowers' | 'either' | 'bends';
+/** How a result answers to an input: one way, to be tried at both ends (and at nought where the sign turns), or by picking between others. */
+export type Effect = 'raises' | 'lowers' | 'either' | 'bends' | 'picks';
 
 export interface Term {
   readonly symbol: string;
@@ -31,10 +32,14 @@ export interface Work<U extends Unit, Key extends string> {
   readonly source: string;
 }
 
+type Blend<Key extends string> = Pick<Work<Unit, Key>, 'terms' | 'evaluate'>;
+
 export interface Sheet {
   /** Null while an answer is only tried out: nothing is written down then. */
   readonly steps: Step[] | null;
   readonly findings: Finding[];
+  /** Only where the values are to be drawn anew, by request. */
+  readonly tape?: Tape;
 }
 
 export function openSheet(): Sheet & { readonly steps: Step[] } {
@@ -43,6 +48,11 @@ export function openSheet(): Sheet & { readonly steps: Step[] } {
 
 export function scratchSheet(): Sheet {
   return { steps: null, findings: [] };
+}
+
+/** Writes no steps either, but remembers how each value follows from the others. */
+export function tapedSheet(): Sheet & { readonly tape: Tape } {
+  return { steps: null, findings: [], tape: [] };
 }
 
 export function term(symbol: string, name: string, value: Known<Unit>): Term {
@@ -60,9 +70,9 @@ export function calculate<U extends Unit, Key extends string>(sheet: Sheet, work
   const bases: Basis[] = ['computed'];
   for (const [, { value }] of entries) bases.push(value.basis);
   const basis = worstBasis(bases);
-  if (sheet.steps === null) return settle(work.unit, values, { basis, source: work.name });
+  if (sheet.steps === null) return remember(sheet, settle(work.unit, values, { basis, source: work.name }), work);
   const source = `${work.name}: computed from ${entries.map(([, { name }]) => name).join(', ')}.`;
-  const result = settle(work.unit, values, { basis, source });
+  const result = remember(sheet, settle(work.unit, values, { basis, source }), work);
   sheet.steps.push({
     id: work.id,
     name: work.name,
@@ -79,6 +89,28 @@ export function calculate<U extends Unit, Key extends string>(sheet: Sheet, work
     })),
     result,
     source: work.source,
+  });
+  return result;
+}
+
+/** A value that follows from others by a rule of ours, without a step of its own: its range, and how it moves with them. */
+export function combine<U extends Unit, Key extends string>(
+  sheet: Sheet,
+  { unit, terms, evaluate, origin }: Blend<Key> & { readonly unit: U; readonly origin: Origin },
+): Known<U> {
+  return remember(sheet, settle(unit, corners(entriesOf(terms), evaluate), origin), { terms, evaluate });
+}
+
+/** Notes how a value follows from its terms; a range that is set by hand must hold whatever the formula can give. */
+export function remember<Value extends Known<Unit>, Key extends string>(
+  sheet: Sheet,
+  result: Value,
+  { terms, evaluate }: Blend<Key>,
+): Value {
+  sheet.tape?.push({
+    result,
+    inputs: entriesOf(terms).map(([key, { name, value, effect }]) => ({ key, name, value, picks: effect === 'picks' })),
+    evaluate,
   });
   return result;
 }

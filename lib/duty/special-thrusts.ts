@@ -14,7 +14,7 @@ import {
 } from '#lib/engineering/stem-thrust.ts';
 import { exactly, type Known } from '#lib/units/known-value.ts';
 import { metres, newtons, pascals, ratio, squareMetres } from '#lib/units/quantity.ts';
-import { calculate, lookUp, type Sheet, settle, term, withEffect } from './sheet.ts';
+import { calculate, combine, lookUp, remember, type Sheet, settle, term, withEffect } from './sheet.ts';
 import { GRAVITY, NOTHING, type Parts, seatLoad, type ThrustGiven, type ThrustPair } from './thrust-parts.ts';
 import { spreadOf } from './valve-loads.ts';
 
@@ -26,6 +26,10 @@ const SEATING = spreadOf('1', [3500, 9000, 18_000], {
 const TIGHT = spreadOf('Pa', [4e5, 10e5, 20e5], {
   basis: 'rule of thumb',
   source: 'Pressure that presses rubber tight, 4 to 20 bar over the bore; common practice, no source.',
+});
+const HELPED_OPEN = spreadOf('1', [-1, -0.4, 0.15], {
+  basis: 'rule of thumb',
+  source: 'Pressure and rubber push a clamped valve open; it may stick when old; common practice, no source.',
 });
 const OPENING_SHARE = spreadOf('1', [0.785, 0.95, 1.05], {
   basis: 'assumed',
@@ -52,10 +56,14 @@ export function globeThrusts(given: ThrustGiven, parts: Parts): ThrustPair {
     evaluate: (at) => seatingLoad({ seatDiameter: metres(at('diameter')), lineLoad: ratio(at('lineLoad')) }),
   });
   const ways = flowSides(line.notes);
+  const side = spreadOf('1', ways.length === 1 ? [0, 0, 0] : [0, 0.5, 1], {
+    basis: 'assumed',
+    source: 'Which side of the disc the pressure comes from: either is as likely.',
+  });
   const one = (movement: Movement): Known<'N'> =>
     eitherWay(
       sheet,
-      movement,
+      { movement, side },
       ways.map((flow) => globe(given, { ...parts, seat, seating, flow }, movement)),
     );
   return { opening: one('opening'), closing: one('closing') };
@@ -101,24 +109,34 @@ function globe(
   });
 }
 
-function eitherWay(sheet: Sheet, movement: Movement, each: readonly Known<'N'>[]): Known<'N'> {
+function eitherWay(
+  sheet: Sheet,
+  { movement, side }: { readonly movement: Movement; readonly side: Known<'1'> },
+  each: readonly Known<'N'>[],
+): Known<'N'> {
   const [first, second] = each;
   if (first === undefined) return NOTHING;
-  const range =
-    second === undefined
-      ? first
-      : {
-          low: Math.min(first.low, second.low),
-          nominal: Math.max(first.nominal, second.nominal),
-          high: Math.max(first.high, second.high),
-        };
+  const named = { id: `thrust-${movement}`, name: `Stem thrust, ${movement}` };
+  if (second === undefined) return lookUp(sheet, { ...named, value: first });
   const source =
     'The side of the disc that the pressure comes from is not given: both are covered, the heavier is taken as likely.';
-  return lookUp(sheet, {
-    id: `thrust-${movement}`,
-    name: `Stem thrust, ${movement}`,
-    value: second === undefined ? first : settle('N', range, { basis: 'assumed', source }),
+  const range = {
+    low: Math.min(first.low, second.low),
+    nominal: Math.max(first.nominal, second.nominal),
+    high: Math.max(first.high, second.high),
+  };
+  const value = remember(sheet, settle('N', range, { basis: 'assumed', source }), {
+    terms: {
+      first: term('F1', 'stem thrust, one side', first),
+      second: term('F2', 'stem thrust, other side', second),
+      side: withEffect('picks', term('k', 'side of the disc that the pressure comes from', side)),
+    },
+    evaluate: (at) => {
+      if (at('side') === side.nominal) return Math.max(at('first'), at('second'));
+      return at('side') < side.nominal ? at('first') : at('second');
+    },
   });
+  return lookUp(sheet, { ...named, value });
 }
 
 /** Which side of the disc the pressure comes from, as far as the notes say it. */
@@ -162,14 +180,15 @@ export function squeezeThrusts({ loads, sheet }: ThrustGiven, { slidingPacking }
     },
     evaluate: (at) => at('load') + at('packing'),
   });
-  const value = settle(
-    'N',
-    { low: -load.high, nominal: -0.4 * load.nominal, high: 0.15 * load.high },
-    {
-      basis: 'rule of thumb',
-      source: 'Pressure and rubber push a clamped valve open; it may stick when old; common practice, no source.',
+  const value = combine(sheet, {
+    unit: 'N',
+    origin: { basis: HELPED_OPEN.basis, source: HELPED_OPEN.source },
+    terms: {
+      load: withEffect('either', term('Fsq', 'load that squeezes it shut', load)),
+      share: term('k', 'push or sticking against the squeezing load', HELPED_OPEN),
     },
-  );
+    evaluate: (at) => at('share') * at('load'),
+  });
   return { opening: lookUp(sheet, { id: 'thrust-opening', name: 'Stem thrust, opening', value }), closing };
 }
 

@@ -8,7 +8,7 @@ import type { Spread } from '#lib/engineering/valve-tables.ts';
 import type { Basis, Known } from '#lib/units/known-value.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import type { ScheduleLine } from './schedule-line.ts';
-import { lookUp, type Sheet, settle } from './sheet.ts';
+import { combine, lookUp, type Sheet, settle, term } from './sheet.ts';
 import type { ValveCharacter } from './valve-character.ts';
 
 export interface StartingFactors {
@@ -55,12 +55,12 @@ export function startingFactors({
   const basis: Basis = condition === 'unknown' && idle === null ? 'assumed' : 'rule of thumb';
   const source = `Starting against running, ${reasons.join(', ')}; common practice, no source.`;
   const opening = settle('1', { low, nominal, high }, { basis, source });
-  const half = (factor: number): number => 1 + (factor - 1) / 2;
-  const closing = settle(
-    '1',
-    { low: half(low), nominal: half(nominal), high: half(high) },
-    { basis, source: `Half of the opening surplus, as nothing is wedged at the open end: ${source}` },
-  );
+  const closing = combine(sheet, {
+    unit: '1',
+    origin: { basis, source: `Half of the opening surplus, as nothing is wedged at the open end: ${source}` },
+    terms: { opening: term('k', 'starting factor', opening) },
+    evaluate: (at) => 1 + (at('opening') - 1) / 2,
+  });
   return {
     opening: lookUp(sheet, { id: 'starting-factor-opening', name: 'Starting factor, opening', value: opening }),
     closing: lookUp(sheet, { id: 'starting-factor-closing', name: 'Starting factor, closing', value: closing }),

@@ -8,13 +8,20 @@ import { multiTurnFlangeThrust, multiTurnFlangeTorque } from '#lib/engineering/f
 import { stemTorque } from '#lib/engineering/power-screw.ts';
 import { solidShaftTorque } from '#lib/engineering/shaft-torsion.ts';
 import { BRONZE_MODULUS, bucklingLoad, STEEL_MODULUS } from '#lib/engineering/stem-strength.ts';
-import { exactly, type Known } from '#lib/units/known-value.ts';
+import { exactly, type Known, type Origin } from '#lib/units/known-value.ts';
 import { degrees, metres, newtons, pascals, ratio } from '#lib/units/quantity.ts';
 import type { TorqueBound } from './duty.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
-import { calculate, lookUp, settle, term, withEffect } from './sheet.ts';
+import { calculate, combine, lookUp, settle, term, withEffect } from './sheet.ts';
 import { type BoundGiven, both, shear, strengthLeft, weakened } from './torque-bounds.ts';
+import { spreadOf } from './valve-loads.ts';
 import type { ValveStem } from './valve-stem.ts';
+
+const PLANT_STEM: Known<'Pa'> = {
+  ...HOUSE_CONSTANTS.yieldOfSteelStem,
+  basis: 'assumed',
+  source: 'The stem’s material is not given: steel or 13 % chromium is taken, as usual in plants.',
+};
 
 type StemGiven = BoundGiven & { readonly stem: ValveStem };
 
@@ -66,12 +73,7 @@ function ironGateBound({ loads, character, sheet }: BoundGiven): TorqueBound {
 function yieldStress({ line, character }: BoundGiven): Known<'Pa'> {
   const material = line.stem.material?.value ?? '';
   if (/bronze|brass|copper|gunmetal|alumin/i.test(material)) return HOUSE_CONSTANTS.yieldOfBronzeStem;
-  if (material === '' && character.setting === 'plant')
-    return {
-      ...HOUSE_CONSTANTS.yieldOfSteelStem,
-      basis: 'assumed',
-      source: 'The stem’s material is not given: steel or 13 % chromium is taken, as usual in plants.',
-    };
+  if (material === '' && character.setting === 'plant') return PLANT_STEM;
   return /steel|13\s*cr|410|416|420|431|304|316|stainless|chrom|duplex|monel|17-4/i.test(material)
     ? HOUSE_CONSTANTS.yieldOfSteelStem
     : HOUSE_CONSTANTS.yieldOfUnknownStem;
@@ -101,21 +103,7 @@ function torsionBound(given: StemGiven): TorqueBound {
 function bucklingBound(given: StemGiven): readonly TorqueBound[] {
   const { line, character, stem, sheet } = given;
   if (character.stemKind.value === 'non-rising' && character.family !== 'penstock') return [];
-  const length =
-    character.family === 'penstock'
-      ? penstockLength(given)
-      : settle(
-          'm',
-          {
-            low: stem.travel.low,
-            nominal: stem.travel.nominal + 2 * stem.diameter.nominal,
-            high: stem.travel.high + 3 * stem.diameter.high,
-          },
-          {
-            basis: stem.travel.basis === 'assumed' ? 'assumed' : 'rule of thumb',
-            source: 'Free length of the stem: its travel and the neck of its bonnet; common practice, no source.',
-          },
-        );
+  const length = character.family === 'penstock' ? penstockLength(given) : freeLength(given);
   const bronze = /bronze|brass|gunmetal/i.test(line.stem.material?.value ?? '');
   const load = calculate(sheet, {
     id: 'buckling-load',
@@ -140,6 +128,24 @@ function bucklingBound(given: StemGiven): readonly TorqueBound[] {
       }),
   });
   return [{ kind: 'stem buckling', directions: ['closing'], torque: thrustAsTorque(given, 'stem-buckling', load) }];
+}
+
+/** Between bonnet and disc, and the neck of the bonnet on top. */
+function freeLength({ stem, sheet }: StemGiven): Known<'m'> {
+  const origin: Origin = {
+    basis: stem.travel.basis === 'assumed' ? 'assumed' : 'rule of thumb',
+    source: 'Free length of the stem: its travel and the neck of its bonnet; common practice, no source.',
+  };
+  return combine(sheet, {
+    unit: 'm',
+    origin,
+    terms: {
+      travel: term('s', 'travel', stem.travel),
+      diameter: term('d', 'stem diameter', stem.diameter),
+      neck: term('k', 'neck of the bonnet against the stem', spreadOf('1', [0, 2, 3], origin)),
+    },
+    evaluate: (at) => at('travel') + at('neck') * at('diameter'),
+  });
 }
 
 /** Guides stand so close that the stem stays stout: a slenderness of 100 to 200 of its root. */

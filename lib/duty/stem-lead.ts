@@ -8,7 +8,7 @@ import { mediumPitch } from '#lib/engineering/thread-geometry.ts';
 import { basisRank, exactly, type Known, worstBasis } from '#lib/units/known-value.ts';
 import { metres } from '#lib/units/quantity.ts';
 import type { ScheduleLine } from './schedule-line.ts';
-import { calculate, lookUp, note, type Sheet, settle, term, withEffect } from './sheet.ts';
+import { calculate, combine, lookUp, note, type Sheet, term, withEffect } from './sheet.ts';
 import type { ValveCharacter } from './valve-character.ts';
 import { shareOf, type ValveLoads } from './valve-loads.ts';
 
@@ -23,15 +23,15 @@ interface Given {
 const THREE_TURNS_AN_INCH = 0.0254 / 3;
 
 /** Medium pitch as usual; coarser down to three turns an inch where practice differs. */
-export function usualPitch(majorDiameter: Known<'m'>): Known<'m'> {
-  const range = {
-    low: mediumPitch(metres(majorDiameter.low)),
-    nominal: mediumPitch(metres(majorDiameter.nominal)),
-    high: mediumPitch(metres(majorDiameter.high)),
-  };
-  return settle('m', range, {
-    basis: worstBasis([majorDiameter.basis, 'rule of thumb']),
-    source: 'Medium pitch of a trapezoidal thread of this size (ISO 2902).',
+export function usualPitch(sheet: Sheet, majorDiameter: Known<'m'>): Known<'m'> {
+  return combine(sheet, {
+    unit: 'm',
+    origin: {
+      basis: worstBasis([majorDiameter.basis, 'rule of thumb']),
+      source: 'Medium pitch of a trapezoidal thread of this size (ISO 2902).',
+    },
+    terms: { diameter: term('d', 'outside of the thread', majorDiameter) },
+    evaluate: (at) => mediumPitch(metres(at('diameter'))),
   });
 }
 
@@ -79,47 +79,52 @@ export function leadOf({
   }
   const starts = line.stem.threadStarts;
   if (starts !== undefined)
-    return settle(
-      'm',
-      { low: pitch.low * starts.value, nominal: pitch.nominal * starts.value, high: pitch.high * starts.value },
-      { basis: 'rule of thumb', source: 'Usual pitch of this stem times the starts given.' },
-    );
-  return lookUp(sheet, { id: 'lead', name: 'Lead', value: usualLead({ character, loads, pitch }) });
+    return combine(sheet, {
+      unit: 'm',
+      origin: { basis: 'rule of thumb', source: 'Usual pitch of this stem times the starts given.' },
+      terms: { pitch: term('P', 'pitch', pitch) },
+      evaluate: (at) => at('pitch') * starts.value,
+    });
+  return lookUp(sheet, { id: 'lead', name: 'Lead', value: usualLead({ character, loads, sheet, pitch }) });
 }
 
 function usualLead({
   character,
   loads,
+  sheet,
   pitch,
-}: {
-  readonly character: ValveCharacter;
-  readonly loads: ValveLoads;
-  readonly pitch: Known<'m'>;
-}): Known<'m'> {
+}: Omit<Given, 'line'> & { readonly pitch: Known<'m'> }): Known<'m'> {
+  const usual = { name: 'lead against the usual pitch', of: 'usual pitch', base: pitch };
   if (character.setting === 'waterworks' && character.family === 'gate') {
-    const usual = shareOf(
-      pitch,
-      [0.95, 1.2, 1.6],
-      'Usual pitch of this stem up to three turns an inch, as practice differs between countries; common practice, no source.',
-    );
+    const free = shareOf(sheet, {
+      ...usual,
+      share: [0.95, 1.2, 1.6],
+      source:
+        'Usual pitch of this stem up to three turns an inch, as practice differs between countries; common practice, no source.',
+    });
     const cap = loads.size.high <= 0.32 ? THREE_TURNS_AN_INCH : Number.POSITIVE_INFINITY;
-    return settle(
-      'm',
-      { low: Math.min(usual.low, cap), nominal: Math.min(usual.nominal, cap), high: Math.min(usual.high, cap) },
-      usual,
-    );
+    return combine(sheet, {
+      unit: 'm',
+      origin: free,
+      terms: { lead: term('l', 'lead', free) },
+      evaluate: (at) => Math.min(at('lead'), cap),
+    });
   }
   const risesLarge =
     character.stemKind.value === 'rising through the wheel' &&
     loads.size.high > 0.19 &&
     character.family !== 'penstock';
   return risesLarge
-    ? shareOf(
-        pitch,
-        [0.85, 1.05, 2],
-        'Usual pitch of this stem; large rising stems may have two starts; common practice, no source.',
-      )
-    : shareOf(pitch, [0.85, 1, 1.25], 'Usual pitch of this stem with one start; common practice, no source.');
+    ? shareOf(sheet, {
+        ...usual,
+        share: [0.85, 1.05, 2],
+        source: 'Usual pitch of this stem; large rising stems may have two starts; common practice, no source.',
+      })
+    : shareOf(sheet, {
+        ...usual,
+        share: [0.85, 1, 1.25],
+        source: 'Usual pitch of this stem with one start; common practice, no source.',
+      });
 }
 
 function startsOf(line: ScheduleLine, sheet: Sheet): Known<'1'> {

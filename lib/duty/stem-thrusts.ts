@@ -5,11 +5,12 @@
  * Read next: special-thrusts.ts, screw-duty.ts.
  */
 import { gateThrust, type Movement, packingFriction, stemEndLoad } from '#lib/engineering/stem-thrust.ts';
-import type { Known } from '#lib/units/known-value.ts';
+import type { Known, Origin } from '#lib/units/known-value.ts';
 import { metres, newtons, pascals, ratio } from '#lib/units/quantity.ts';
-import { calculate, lookUp, settle, term, withEffect } from './sheet.ts';
+import { calculate, combine, lookUp, term, withEffect } from './sheet.ts';
 import { globeThrusts, penstockThrusts, squeezeThrusts } from './special-thrusts.ts';
 import { GRAVITY, NOTHING, type Parts, seatLoad, type ThrustGiven, type ThrustPair } from './thrust-parts.ts';
+import { spreadOf } from './valve-loads.ts';
 
 export interface StemThrusts extends ThrustPair {
   /** Pressure on the stem's end that a collar carries although the thread does not; nought for stems that move out. */
@@ -117,14 +118,18 @@ function gate(
 
 /** Large gates only: a wedge's mass by its size. */
 function gateWeight({ loads, sheet }: ThrustGiven): Known<'N'> {
-  const at = (size: number, factor: number): number => 1300 * size ** 3 * GRAVITY * factor;
-  return lookUp(sheet, {
-    id: 'gate-weight',
-    name: 'Weight of the gate',
-    value: settle(
-      'N',
-      { low: at(loads.size.low, 0.3), nominal: at(loads.size.nominal, 1), high: at(loads.size.high, 2) },
-      { basis: 'assumed', source: 'Mass of a large gate by its size; common practice, no source.' },
-    ),
+  const origin: Origin = {
+    basis: 'assumed',
+    source: 'Mass of a large gate by its size; common practice, no source.',
+  };
+  const value = combine(sheet, {
+    unit: 'N',
+    origin,
+    terms: {
+      size: term('D', 'nominal size', loads.size),
+      share: term('k', 'gate against what is usual for the size', spreadOf('1', [0.3, 1, 2], origin)),
+    },
+    evaluate: (at) => 1300 * at('size') ** 3 * GRAVITY * at('share'),
   });
+  return lookUp(sheet, { id: 'gate-weight', name: 'Weight of the gate', value });
 }

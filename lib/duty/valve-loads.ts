@@ -6,10 +6,10 @@
  */
 import { classPressure, ratingPressure } from '#lib/engineering/pressure-rating.ts';
 import type { Spread } from '#lib/engineering/valve-tables.ts';
-import { exactly, type Known, known } from '#lib/units/known-value.ts';
+import { exactly, type Known, known, type Origin } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import type { ScheduleLine, ValveType } from './schedule-line.ts';
-import { lookUp, type Sheet, settle } from './sheet.ts';
+import { combine, lookUp, type Sheet, term } from './sheet.ts';
 import type { ValveCharacter } from './valve-character.ts';
 
 export interface ValveLoads {
@@ -60,7 +60,7 @@ export function valveLoads(given: Given): ValveLoads {
     differential: differentialPressure(given, linePressure),
     seatDiameter:
       line.stem.seatDiameter ??
-      lookUp(sheet, { id: 'seat-diameter', name: 'Seat diameter', value: seatBySize(size, character) }),
+      lookUp(sheet, { id: 'seat-diameter', name: 'Seat diameter', value: seatBySize(given, size) }),
     valveFactor:
       line.stem.valveFactor ??
       lookUp(sheet, { id: 'valve-factor', name: 'Valve factor', value: factorByType(character) }),
@@ -78,14 +78,26 @@ export function spreadOf<U extends Unit>(
   return known(unit, { low, nominal, high }, origin);
 }
 
-/** A share of another value, ends with ends. */
-export function shareOf<U extends Unit>(base: Known<U>, share: Spread, source: string): Known<U> {
+/** A share of another value, which it follows. */
+export function shareOf<U extends Unit>(sheet: Sheet, { name, of, base, share, source }: ShareOf<U>): Known<U> {
   const basis = base.basis === 'assumed' ? 'assumed' : 'rule of thumb';
-  return settle(
-    base.unit,
-    { low: base.low * share[0], nominal: base.nominal * share[1], high: base.high * share[2] },
-    { basis, source },
-  );
+  const origin: Origin = { basis, source };
+  return combine(sheet, {
+    unit: base.unit,
+    origin,
+    terms: { base: term('x', of, base), share: term('k', name, spreadOf('1', share, origin)) },
+    evaluate: (at) => at('base') * at('share'),
+  });
+}
+
+interface ShareOf<U extends Unit> {
+  /** What the share is, in words: it may turn out to be what matters most. */
+  readonly name: string;
+  /** What it is a share of, in words. */
+  readonly of: string;
+  readonly base: Known<U>;
+  readonly share: Spread;
+  readonly source: string;
 }
 
 function unknownSize({ family }: ValveCharacter): Known<'m'> {
@@ -126,30 +138,40 @@ function pressureOfLine({ line, character, sheet }: Given, rated: Known<'Pa'>): 
   const stated = line.process.differentialPressure;
   if (stated !== undefined) {
     const high = Math.max(stated.high, Math.min(rated.nominal, stated.high * 1.5));
+    const origin: Origin = {
+      basis: 'assumed',
+      source: 'Taken from the differential pressure: at least as high, at most half as much again or the rating.',
+    };
     return lookUp(sheet, {
       id: 'line-pressure',
       name: 'Line pressure',
-      value: settle(
-        'Pa',
-        { low: stated.low, nominal: stated.nominal, high },
-        {
-          basis: 'assumed',
-          source: 'Taken from the differential pressure: at least as high, at most half as much again or the rating.',
+      value: combine(sheet, {
+        unit: 'Pa',
+        origin,
+        terms: {
+          stated: term('Δp', 'differential pressure', stated),
+          more: term('k', 'line pressure above the differential pressure', spreadOf('1', [0, 0, 1], origin)),
         },
-      ),
+        evaluate: (at) => at('stated') + at('more') * (high - stated.high),
+      }),
     });
   }
   if (character.family === 'penstock')
     return lookUp(sheet, { id: 'line-pressure', name: 'Water pressure at the door', value: unknownHead() });
   const share: Spread = character.setting === 'waterworks' ? [0.15, 0.35, 0.6] : [0.15, 0.5, 0.85];
-  const value = settle(
-    'Pa',
-    { low: rated.low * share[0], nominal: rated.nominal * share[1], high: rated.high * share[2] },
-    {
-      basis: 'assumed',
-      source: `The list gives no pressure: ${share[0] * 100} to ${share[2] * 100} % of the rated pressure is taken.`,
+  const origin: Origin = {
+    basis: 'assumed',
+    source: `The list gives no pressure: ${share[0] * 100} to ${share[2] * 100} % of the rated pressure is taken.`,
+  };
+  const value = combine(sheet, {
+    unit: 'Pa',
+    origin,
+    terms: {
+      rated: term('p', 'rated pressure', rated),
+      share: term('k', 'line pressure against the rated pressure', spreadOf('1', share, origin)),
     },
-  );
+    evaluate: (at) => at('rated') * at('share'),
+  });
   return lookUp(sheet, { id: 'line-pressure', name: 'Line pressure', value });
 }
 
@@ -158,14 +180,20 @@ function differentialPressure({ line, character, sheet }: Given, linePressure: K
   if (character.family === 'penstock') return linePressure;
   const low = line.state.bypass?.value === true ? 0 : 0.3;
   const said = line.process.linePressure !== undefined;
-  const value = settle(
-    'Pa',
-    { low: linePressure.low * low, nominal: linePressure.nominal * (said ? 0.8 : 1), high: linePressure.high },
-    {
-      basis: 'assumed',
-      source: `The differential pressure is not given: ${low === 0 ? 'with the by-pass it may be nought, at' : 'at'} most the whole line pressure stands across the closed valve.`,
+  const origin: Origin = {
+    basis: 'assumed',
+    source: `The differential pressure is not given: ${low === 0 ? 'with the by-pass it may be nought, at' : 'at'} most the whole line pressure stands across the closed valve.`,
+  };
+  const share = spreadOf('1', [low, said ? 0.8 : 1, 1], origin);
+  const value = combine(sheet, {
+    unit: 'Pa',
+    origin,
+    terms: {
+      line: term('p', 'line pressure', linePressure),
+      share: term('k', 'differential pressure against line pressure', share),
     },
-  );
+    evaluate: (at) => at('line') * at('share'),
+  });
   return lookUp(sheet, { id: 'differential-pressure', name: 'Differential pressure', value });
 }
 
@@ -176,8 +204,14 @@ function unknownHead(): Known<'Pa'> {
   });
 }
 
-function seatBySize(size: Known<'m'>, { family }: ValveCharacter): Known<'m'> {
-  return shareOf(size, SEAT_SHARES[family], 'Seat diameter by nominal size; common practice, no source.');
+function seatBySize({ character, sheet }: Given, size: Known<'m'>): Known<'m'> {
+  return shareOf(sheet, {
+    name: 'seat against nominal size',
+    of: 'nominal size',
+    base: size,
+    share: SEAT_SHARES[character.family],
+    source: 'Seat diameter by nominal size; common practice, no source.',
+  });
 }
 
 function factorByType({ type, setting }: ValveCharacter): Known<'1'> {

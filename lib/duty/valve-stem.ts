@@ -18,11 +18,11 @@ import {
   STEM_GROWTH_BY_BAR,
 } from '#lib/engineering/valve-tables.ts';
 import { basisRank, exactly, type Known, type Origin, worstBasis } from '#lib/units/known-value.ts';
-import { metres } from '#lib/units/quantity.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import type { ScheduleLine } from './schedule-line.ts';
-import { lookUp, type Sheet, settle } from './sheet.ts';
+import { combine, lookUp, type Sheet, term } from './sheet.ts';
 import { leadOf, usualPitch } from './stem-lead.ts';
+import { threadAcross } from './thread-diameters.ts';
 import type { ValveCharacter } from './valve-character.ts';
 import { shareOf, spreadOf, type ValveLoads } from './valve-loads.ts';
 
@@ -71,35 +71,32 @@ export function valveStem(given: Given): ValveStem {
     lookUp(sheet, {
       id: 'travel',
       name: 'Travel',
-      value: shareOf(
-        loads.size,
-        TRAVELS[character.family],
-        'Travel by nominal size and type; common practice, no source.',
-      ),
+      value: shareOf(sheet, {
+        name: 'travel against nominal size',
+        of: 'nominal size',
+        base: loads.size,
+        share: TRAVELS[character.family],
+        source: 'Travel by nominal size and type; common practice, no source.',
+      }),
     });
   const form = thread?.value.form ?? 'trapezoidal';
   const majorDiameter =
     thread === undefined
-      ? shareOf(diameter, [0.94, 1, 1], 'Outside of the thread against the stem; common practice, no source.')
+      ? shareOf(sheet, {
+          name: 'thread against stem diameter',
+          of: 'stem diameter',
+          base: diameter,
+          share: [0.94, 1, 1],
+          source: 'Outside of the thread against the stem; common practice, no source.',
+        })
       : exactly('m', thread.value.majorDiameter_m, thread);
-  const pitch = thread === undefined ? usualPitch(majorDiameter) : exactly('m', thread.value.pitch_m, thread);
+  const pitch = thread === undefined ? usualPitch(sheet, majorDiameter) : exactly('m', thread.value.pitch_m, thread);
   const lead = leadOf({ ...given, travel, majorDiameter, pitch });
   const origin: Origin = thread ?? {
     basis: worstBasis([majorDiameter.basis, 'rule of thumb']),
     source: 'From the usual trapezoidal thread of this size (ISO 2902, ISO 2904).',
   };
-  const across = (
-    size: (at: { majorDiameter: ReturnType<typeof metres>; pitch: ReturnType<typeof metres> }) => number,
-  ): Known<'m'> =>
-    settle(
-      'm',
-      {
-        low: size({ majorDiameter: metres(majorDiameter.low), pitch: metres(pitch.low) }),
-        nominal: size({ majorDiameter: metres(majorDiameter.nominal), pitch: metres(pitch.nominal) }),
-        high: size({ majorDiameter: metres(majorDiameter.high), pitch: metres(pitch.high) }),
-      },
-      origin,
-    );
+  const across = { majorDiameter, pitch, origin };
   return {
     form,
     diameter,
@@ -109,12 +106,12 @@ export function valveStem(given: Given): ValveStem {
     meanDiameter: lookUp(sheet, {
       id: 'mean-diameter',
       name: 'Mean diameter of the thread',
-      value: across(threadMeanDiameter),
+      value: threadAcross(sheet, { ...across, size: threadMeanDiameter }),
     }),
     rootDiameter: lookUp(sheet, {
       id: 'root-diameter',
       name: 'Root diameter of the thread',
-      value: across((at) => threadRootDiameter({ form, ...at })),
+      value: threadAcross(sheet, { ...across, size: (at) => threadRootDiameter({ form, ...at }) }),
     }),
     flankHalfAngle: exactly(
       '°',
@@ -127,15 +124,21 @@ export function valveStem(given: Given): ValveStem {
   };
 }
 
-function stemBySize({ character, loads }: Given): Known<'m'> {
+function stemBySize(given: Given): Known<'m'> {
+  const { character, loads, sheet } = given;
   const { size, rated } = loads;
+  const against = 'stem against what is usual for the size';
   if (character.family === 'penstock') {
-    const at = (dn: number, factor: number): number => (0.025 + 0.045 * dn) * factor;
-    return settle(
-      'm',
-      { low: at(size.low, 0.85), nominal: at(size.nominal, 1), high: at(size.high, 1.2) },
-      { basis: 'assumed', source: 'Stem of a penstock by its size; common practice, no source.' },
-    );
+    const origin: Origin = { basis: 'assumed', source: 'Stem of a penstock by its size; common practice, no source.' };
+    return combine(sheet, {
+      unit: 'm',
+      origin,
+      terms: {
+        size: term('D', 'nominal size', size),
+        share: term('k', against, spreadOf('1', [0.85, 1, 1.2], origin)),
+      },
+      evaluate: (at) => (0.025 + 0.045 * at('size')) * at('share'),
+    });
   }
   const share: Spread =
     character.family === 'globe'
@@ -151,24 +154,28 @@ function stemBySize({ character, loads }: Given): Known<'m'> {
     size.low === size.high &&
     size.high * 1000 <= GATE_STEMS_STANDARD_UP_TO_MM &&
     rated.high <= 20e5;
-  const at = (dn: number, pressure: number, factor: number): number =>
-    (between({ points: GATE_STEMS_MM, x: dn * 1000 }) / 1000) *
-    (character.setting === 'plant' ? between({ points: STEM_GROWTH_BY_BAR, x: pressure / 1e5 }) : 1) *
-    factor;
-  const range = {
-    low: at(size.low, rated.low, asStandard ? 1 : share[0]),
-    nominal: at(size.nominal, rated.nominal, share[1]),
-    high: at(size.high, rated.high, share[2]),
-  };
-  if (asStandard)
-    return settle('m', range, {
-      basis: 'standard',
-      source: 'Least stem diameter by size, API Std 600 (secondary source; class 150), up to 15 % more.',
-    });
-  const basis = size.basis === 'assumed' ? 'assumed' : 'rule of thumb';
-  return settle('m', range, {
-    basis,
-    source: 'Stem diameter by size and rating, after the class 150 stems of API Std 600 (part from memory).',
+  const origin: Origin = asStandard
+    ? {
+        basis: 'standard',
+        source: 'Least stem diameter by size, API Std 600 (secondary source; class 150), up to 15 % more.',
+      }
+    : {
+        basis: size.basis === 'assumed' ? 'assumed' : 'rule of thumb',
+        source: 'Stem diameter by size and rating, after the class 150 stems of API Std 600 (part from memory).',
+      };
+  const [least, likely, most] = share;
+  return combine(sheet, {
+    unit: 'm',
+    origin,
+    terms: {
+      size: term('D', 'nominal size', size),
+      rated: term('p', 'rated pressure', rated),
+      share: term('k', against, spreadOf('1', [asStandard ? 1 : least, likely, most], origin)),
+    },
+    evaluate: (at) =>
+      (between({ points: GATE_STEMS_MM, x: at('size') * 1000 }) / 1000) *
+      (character.setting === 'plant' ? between({ points: STEM_GROWTH_BY_BAR, x: at('rated') / 1e5 }) : 1) *
+      at('share'),
   });
 }
 
@@ -176,20 +183,21 @@ function collarOf({
   line,
   character,
   loads,
+  sheet,
   diameter,
 }: Given & { readonly diameter: Known<'m'> }): ValveStem['collar'] {
   if (character.stemKind.value === 'rising with the wheel') return null;
   const meanDiameter =
     line.stem.collarMeanDiameter ??
-    settle(
-      'm',
-      {
-        low: diameter.low * HOUSE_CONSTANTS.collarShare.low,
-        nominal: diameter.nominal * HOUSE_CONSTANTS.collarShare.nominal,
-        high: diameter.high * HOUSE_CONSTANTS.collarShare.high,
+    combine(sheet, {
+      unit: 'm',
+      origin: { basis: worstBasis([diameter.basis, 'rule of thumb']), source: HOUSE_CONSTANTS.collarShare.source },
+      terms: {
+        diameter: term('d', 'stem diameter', diameter),
+        share: term('k', 'collar against stem', HOUSE_CONSTANTS.collarShare),
       },
-      { basis: worstBasis([diameter.basis, 'rule of thumb']), source: HOUSE_CONSTANTS.collarShare.source },
-    );
+      evaluate: (at) => at('diameter') * at('share'),
+    });
   return { friction: line.stem.collarFriction ?? collarFriction({ line, character, loads }), meanDiameter };
 }
 

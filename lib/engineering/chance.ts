@@ -34,6 +34,26 @@ export function chanceAtMost({ value, limit }: { readonly value: Spread; readonl
 }
 
 /**
+ * Value that is not passed with a given chance: the other way about from `chanceAtMost`.
+ *
+ * Formula: a + √(p(b − a)(c − a)) up to c, b − √((1 − p)(b − a)(b − c)) beyond
+ *
+ * @param value - Lowest, likeliest and highest value. [–] range low ≤ nominal ≤ high
+ * @param chance - Chance that the value is no more. [1] range 0…1
+ * @returns Value. [–]
+ * @source Distribution function of the triangular distribution, inverted.
+ * @assumes The ends of the range are really its ends.
+ * @example valueAtChance({ value: { low: 0, nominal: 5, high: 10 }, chance: ratio(0.5) }) // => 5
+ */
+export function valueAtChance({ value, chance }: { readonly value: Spread; readonly chance: Ratio }): number {
+  const { low, nominal, high } = value;
+  const width = high - low;
+  if (width <= 0) return nominal;
+  if (chance * width <= nominal - low) return Math.min(nominal, low + Math.sqrt(chance * width * (nominal - low)));
+  return Math.max(nominal, high - Math.sqrt((1 - chance) * width * (high - nominal)));
+}
+
+/**
  * Chance that a value lies in at least one of several ranges.
  *
  * Formula: Σ (P(high) − P(low)) over the ranges joined where they overlap
