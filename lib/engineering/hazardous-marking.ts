@@ -53,12 +53,20 @@ const PROTECTIONS: ReadonlySet<string> = new Set(
   ),
 );
 
-/** Highest surface temperature of a class in °C: IEC 60079-0, table of temperature classes. */
+/** Highest surface temperature of a class in °C: IEC 60079-0; letters after the figure: NEC Article 500 (T3A from memory), as North American lists write them. */
 const CLASS_LIMITS: Readonly<Record<string, number>> = {
   T1: 450,
   T2: 300,
+  T2A: 280,
+  T2B: 260,
+  T2C: 230,
+  T2D: 215,
   T3: 200,
+  T3A: 180,
+  T3B: 165,
+  T3C: 160,
   T4: 135,
+  T4A: 120,
   T5: 100,
   T6: 85,
 };

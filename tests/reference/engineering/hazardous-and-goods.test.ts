@@ -147,6 +147,30 @@ describe('zones and categories', () => {
     expect(taken).toEqual(['T1', 'T2', 'T3', 'T4']);
   });
 
+  // NEC Article 500, table of temperature codes (read in a secondary source); the marked degrees are chosen here.
+  it.each([
+    ['T2', 300],
+    ['T2A', 280],
+    ['T2B', 260],
+    ['T2C', 230],
+    ['T2D', 215],
+    ['T3', 200],
+    ['T3B', 165],
+    ['T3C', 160],
+    ['T4', 135],
+    ['T4A', 120],
+    ['T5', 100],
+  ])('a place of %s takes a surface of %d °C and not a degree more', (temperatureClass, highest) => {
+    const taken = [highest, highest + 1].map(
+      (surface) =>
+        suitsPlace({
+          marking: `II 2 G Ex h IIC T${surface}°C Gb`,
+          place: { zone: '1', gasGroup: 'IIA', temperatureClass },
+        }).ok,
+    );
+    expect(taken).toEqual([true, false]);
+  });
+
   // Worked out from the three rules above.
   it.each([
     ['1', 'IIA', 'T3', 'II 2 G Ex db IIB T4 Gb', true],

@@ -48,6 +48,12 @@ describe('hazardous marking', () => {
     expect(warm.ok ? '' : warm.reason.sentence).toContain('not known');
   });
 
+  it('reads a North American temperature code of the place as the degrees it stands for', () => {
+    expect(codeOf('II 2 G Ex h IIC T4 Gb', at('1', 'IIA', 'T3C'))).toBe('allowed');
+    expect(codeOf('II 2 G Ex h IIC T3 Gb', at('1', 'IIA', 'T3C'))).toBe('marking-temperature-class');
+    expect(codeOf('II 2 G Ex h IIC T4 Gb', at('1', 'IIA', 't4a'))).toBe('marking-temperature-class');
+  });
+
   it('a mark without temperature class never serves a gas zone', () => {
     expect(codeOf('II 2 G Ex h IIC Gb', at('1', 'IIA', 'T1'))).toBe('marking-temperature-class');
   });

@@ -1,0 +1,111 @@
+import type { RateCard } from '#lib/equipment/model.ts';
+import { currencyDecimals } from '#lib/money/currency.ts';
+import { roundMinor, toMinor } from '#lib/money/money.ts';
+import { code128CheckValue, gs1CheckDigit, isGs1Number } from '#lib/packing/barcode.ts';
+import { bestRate } from '#lib/pricing/best-rate.ts';
+import { type TaxableLine, taxTotals } from '#lib/pricing/tax-totals.ts';
+import type { Check, Checks, Value } from './entry.ts';
+import { each, list, namesOf, number, numbers, text } from './given.ts';
+
+/* Barcodes, tax totals and hire charges. */
+const minor = (amount: number) => roundMinor(amount * 100);
+
+const checkDigit: Check = {
+  find: ({ inputs }) => {
+    const body = text(inputs, 'body');
+    const check = gs1CheckDigit(body);
+    return { check: isGs1Number(`${body}${check}`) ? check : Number.NaN };
+  },
+};
+
+const checkValue: Check = {
+  find: ({ inputs }) => ({
+    check: code128CheckValue({ start: number(inputs, 'start'), values: numbers(inputs, 'values') }),
+  }),
+};
+
+/** Totals of taxable amounts with their percentages, in the currency's main unit. */
+function totalsOf(amounts: readonly (readonly [taxable: number, percent: number])[]) {
+  const categories = amounts.map(([, percent], index) => ({ code: `T${index}`, name: `${percent} %`, percent }));
+  const lines = amounts.map(([taxable], index): TaxableLine => ({ net_minor: minor(taxable), tax: `T${index}` }));
+  const totals = taxTotals({ lines, categories });
+  return {
+    vat: totals.taxes.map(({ tax_minor }) => tax_minor / 100),
+    net: totals.net_minor / 100,
+    vat_total: totals.tax_minor / 100,
+    gross: totals.gross_minor / 100,
+  };
+}
+
+function pairs(inputs: Value, name: string): readonly (readonly [number, number])[] {
+  return list(inputs, name).map((one) => {
+    const [first = Number.NaN, second = Number.NaN] = numbers(one);
+    return [first, second] as const;
+  });
+}
+
+const taxes: Check = {
+  besides: { due: 'what is due after a payment: nothing is paid on a quote' },
+  find: ({ inputs, shape }) => {
+    const totals = totalsOf(pairs(inputs, 'cats'));
+    const figures: Readonly<Record<string, Value>> = { ...totals, ex_vat: totals.net };
+    return Object.fromEntries(namesOf(shape).flatMap((name) => (name in figures ? [[name, figures[name]]] : [])));
+  },
+};
+
+function card(rates: readonly number[]): RateCard {
+  const [day = Number.NaN, week = Number.NaN, fourWeeks = Number.NaN] = rates;
+  return { day_minor: toMinor(day), week_minor: toMinor(week), four_weeks_minor: toMinor(fourWeeks), minimum_days: 1 };
+}
+
+const cheapest: Check = {
+  find: ({ inputs }) => ({
+    charge: bestRate({ rates: card(numbers(inputs, 'rates')), days: number(inputs, 'days') }).total_minor,
+  }),
+};
+
+/** A further weekday costs a fifth of the week; four weeks no less than four single ones. */
+const weekdays: Check = {
+  find: ({ inputs }) => {
+    const week = number(inputs, 'week_rate');
+    const rates = card([week / 5, week, 4 * week]);
+    return { charge: bestRate({ rates, days: number(inputs, 'weekdays'), daysPerWeek: 5 }).total_minor };
+  },
+};
+
+function numbered(prefix: string, ids: readonly (number | string)[], check: Check): Checks {
+  return Object.fromEntries(ids.map((one) => [`${prefix}${one}`, check]));
+}
+
+export const PAPER_CHECKS: Checks = {
+  ...numbered('GS1-', ['01', '02', '03', '04', '05', '06', '07', '08', '09', '10'], checkDigit),
+  'GS1-BAD': { find: ({ inputs }) => ({ valid: isGs1Number(text(inputs, 'number')) }) },
+  ...numbered('C128-', [1, 2, 3, 4, 5, 6], checkValue),
+  'UBL-QUO-EX': {
+    find: ({ inputs }) => {
+      const amounts = pairs(inputs, 'lines').map(([quantity, price]) => quantity * price);
+      const categories = [{ code: 'S', name: 'Standard', percent: number(inputs, 'vat_pct') }];
+      const lines = amounts.map((amount): TaxableLine => ({ net_minor: minor(amount), tax: 'S' }));
+      const totals = taxTotals({ lines, categories });
+      return {
+        lines: amounts,
+        net: totals.net_minor / 100,
+        tax: totals.tax_minor / 100,
+        gross: totals.gross_minor / 100,
+      };
+    },
+  },
+  ...numbered('EN16931-EX', [1, 3, 4], { find: taxes.find }),
+  'EN16931-EX2': taxes,
+  ISO4217: { find: ({ shape }) => each(shape, (currency) => currencyDecimals(currency)) },
+  ...numbered('HIRE-MIN-', [9, 21, 1, 3, 4, 8, 14, 28, 29], cheapest),
+  ...numbered('HIRE-5D-', [6, 7, 8, 9], weekdays),
+  'HIRE-7TH': {
+    find: ({ inputs }) => {
+      const week = number(inputs, 'week');
+      return {
+        charge: bestRate({ rates: card([week / 7, week, 4 * week]), days: number(inputs, 'days') }).total_minor,
+      };
+    },
+  },
+};
