@@ -25,7 +25,7 @@ const core = {
   planning: 'kernel units money equipment duty rules kits fleet checking pricing stock packing contracts'.split(' '),
   documents: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules'],
 };
-const corePackages = { milp: ['highs'], intake: ['papaparse', 'read-excel-file'] };
+const corePackages = { milp: ['highs'], intake: ['papaparse', 'read-excel-file'], documents: ['fast-xml-builder'] };
 const coreFolders = Object.keys(core);
 
 const table = [

@@ -57,8 +57,16 @@ export function idOf(text: string): number {
   return /^\d{1,15}$/.test(text) ? Number(text) : 0;
 }
 
-export function pdf(bytes: Uint8Array, fileName: string): Response {
+interface FileToSend {
+  readonly fileName: string;
+  readonly mime: string;
+  readonly bytes: Uint8Array;
+}
+
+/** Papers and texts open beside the page; what another program reads is saved. */
+export function file({ fileName, mime, bytes }: FileToSend): Response {
+  const place = mime === 'application/pdf' || mime.startsWith('text/plain') ? 'inline' : 'attachment';
   return new Response(new Uint8Array(bytes), {
-    headers: { 'content-type': 'application/pdf', 'content-disposition': `inline; filename="${fileName}"` },
+    headers: { 'content-type': mime, 'content-disposition': `${place}; filename="${fileName}"` },
   });
 }

@@ -1,5 +1,6 @@
 import { dateText } from '#lib/documents/print-values.ts';
 import type { EnquiryView } from '#lib/services/open-enquiry.ts';
+import { CopyText } from './copy-text.client.tsx';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
 import { moneyIn } from './plan-words.ts';
@@ -13,6 +14,13 @@ const PAPERS = [
   },
   { kind: 'site-sheet', name: 'Site sheet', about: 'for the crew: line by line, settings, what to write down' },
   { kind: 'calculation', name: 'Calculation sheet', about: 'for whoever checks: every number with its basis' },
+] as const;
+
+const FILES = [
+  { kind: 'quotation-xml', name: 'Quotation (UBL 2.1 XML)' },
+  { kind: 'lines-xlsx', name: 'Lines (workbook)' },
+  { kind: 'lines-csv', name: 'Lines (CSV)' },
+  { kind: 'mail-text', name: 'Words for a mail' },
 ] as const;
 
 interface PapersProps {
@@ -56,7 +64,20 @@ function PaperLinks({ path, which }: PapersProps) {
   );
 }
 
-/** Issued quotes, the newest first, each with the four papers as they were sent. */
+function FileLinks({ path, which }: PapersProps) {
+  return (
+    <span className={styles.tags}>
+      {FILES.map(({ kind, name }) => (
+        <a key={kind} href={`${path}/${kind}`} target="_blank" rel="noreferrer" aria-label={`${name} of ${which}`}>
+          {name}
+        </a>
+      ))}
+      <CopyText href={`${path}/mail-text`} what={`the words for a mail with ${which}`} />
+    </span>
+  );
+}
+
+/** Issued quotes, the newest first, each with papers and files as they were issued. */
 export function PriceQuotes({ quotes }: { readonly quotes: EnquiryView['quotes'] }) {
   if (quotes.length === 0) return <p className={styles.soft}>No quote has been issued for this enquiry.</p>;
   return (
@@ -72,6 +93,7 @@ export function PriceQuotes({ quotes }: { readonly quotes: EnquiryView['quotes']
               Price with tax
             </th>
             <th scope="col">Papers as issued</th>
+            <th scope="col">Files as issued</th>
           </tr>
         </thead>
         <tbody>
@@ -86,6 +108,9 @@ export function PriceQuotes({ quotes }: { readonly quotes: EnquiryView['quotes']
               <td className={styles.number}>{moneyIn(quote.currency, quote.total_minor)}</td>
               <td>
                 <PaperLinks path={`/api/v1/quotes/${quote.id}/papers`} which={`${quote.number} ${quote.revision}`} />
+              </td>
+              <td>
+                <FileLinks path={`/api/v1/quotes/${quote.id}/papers`} which={`${quote.number} ${quote.revision}`} />
               </td>
             </tr>
           ))}

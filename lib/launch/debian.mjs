@@ -8,7 +8,7 @@ import { baseEnvironment, fail, findProgram, run, secondsSince } from './process
 
 /** Program → the Debian package that holds it. */
 const compiler = { 'g++': 'g++', make: 'make', python3: 'python3' };
-const testPrograms = { pdftotext: 'poppler-utils', xmllint: 'libxml2-utils' };
+const testPrograms = { pdftotext: 'poppler-utils' };
 
 export function missingCompilerPackages() {
   return missing(compiler);

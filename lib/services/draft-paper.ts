@@ -14,6 +14,7 @@ import { PAPER_KINDS, paperOf } from './papers-of.ts';
 
 export interface DrawnPaper {
   readonly fileName: string;
+  readonly mime: string;
   readonly bytes: Uint8Array;
 }
 
@@ -35,5 +36,5 @@ export async function draftPaper(
   const papers = gatherPapers(context, { enquiryId: input.enquiryId, number });
   if (!papers.ok) return papers;
   const bytes = await drawPaper(paperOf(kind, papers.value));
-  return ok({ fileName: `${enquiry.value.row.number}-${kind}-draft.pdf`, bytes });
+  return ok({ fileName: `${enquiry.value.row.number}-${kind}-draft.pdf`, mime: 'application/pdf', bytes });
 }

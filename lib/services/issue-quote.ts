@@ -1,5 +1,5 @@
 /*
- * Issues a quote: takes the next number or revision, freezes what it was worked from, and keeps the bytes of its four papers.
+ * Issues a quote: takes the next number or revision, freezes what it was worked from, and keeps the bytes of its papers and files.
  * Invariant: quote and papers are written together; once written the database refuses to change them.
  * Not here: drafts (draft-paper.ts) and bookings.
  * Read next: enquiry-papers.ts, read-paper.ts.
@@ -16,7 +16,8 @@ import { drawPaper } from '#lib/workers/draw-paper.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp } from './context.ts';
 import { gatherPapers } from './enquiry-papers.ts';
-import { PAPER_KINDS, type PaperKind, type PapersInput, paperOf } from './papers-of.ts';
+import { PAPER_KINDS, type PapersInput, paperOf } from './papers-of.ts';
+import { drawQuoteFile, QUOTE_FILE_KINDS } from './quote-files.ts';
 import { sha256 } from './sha256.ts';
 
 export interface IssuedQuote {
@@ -36,7 +37,8 @@ export async function issueQuote(
   const next = nextNumber(context.database.db, input.enquiryId);
   const papers = gatherPapers(context, { enquiryId: input.enquiryId, number: next.printed });
   if (!papers.ok) return papers;
-  const drawn: { readonly kind: PaperKind; readonly bytes: Buffer }[] = [];
+  const drawn: Drawn[] = [];
+  for (const kind of QUOTE_FILE_KINDS) drawn.push({ kind, bytes: await drawQuoteFile(kind, papers.value) });
   for (const kind of PAPER_KINDS)
     drawn.push({ kind, bytes: Buffer.from(await drawPaper(paperOf(kind, papers.value))) });
   return context.database.db.transaction(
@@ -52,6 +54,12 @@ export async function issueQuote(
     },
     { behavior: 'immediate' },
   );
+}
+
+/** A paper or a file that goes with the quote, as bytes to keep. */
+interface Drawn {
+  readonly kind: string;
+  readonly bytes: Buffer;
 }
 
 interface NextNumber {
@@ -81,7 +89,7 @@ interface Writing {
   readonly enquiryId: number;
   readonly next: NextNumber;
   readonly papers: PapersInput;
-  readonly drawn: readonly { readonly kind: PaperKind; readonly bytes: Buffer }[];
+  readonly drawn: readonly Drawn[];
 }
 
 function write(tx: DbOrTx, { context, enquiryId, next, papers, drawn }: Writing): IssuedQuote {

@@ -92,7 +92,7 @@ const EXCLUSIONS: readonly string[] = [
   'Fuel, compressed air and mains supply on site.',
 ];
 
-function paperContext({ number, issuedOn, house, customer, title, site, models }: PapersInput): PaperContext {
+export function paperContext({ number, issuedOn, house, customer, title, site, models }: PapersInput): PaperContext {
   return {
     number,
     issuedOn,
@@ -146,7 +146,7 @@ function notEnough({ worked, models }: PapersInput) {
   } as const;
 }
 
-function unservedLines(input: PapersInput): readonly UnservedLine[] {
+export function unservedLines(input: PapersInput): readonly UnservedLine[] {
   const { lines, worked, outcome } = input;
   const qty = new Map(lines.map((line) => [line.tag, line.qty]));
   const none = worked.unserved.map(({ tag, because, repairs }) => ({

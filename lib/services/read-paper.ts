@@ -1,5 +1,5 @@
 /*
- * Gives the frozen bytes of an issued paper.
+ * Gives the frozen bytes of an issued paper, or of a file that went with the quote.
  * Invariant: the bytes that were stored when the quote was issued; their hash is checked before they are given out.
  * Not here: drafts (draft-paper.ts).
  * Read next: issue-quote.ts.
@@ -10,6 +10,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
 import type { DrawnPaper } from './draft-paper.ts';
+import { QUOTE_FILE_KINDS, QUOTE_FILES } from './quote-files.ts';
 import { sha256 } from './sha256.ts';
 
 export function readPaper(
@@ -29,5 +30,12 @@ export function readPaper(
     sha256(paper.bytes) === paper.sha256,
     `The stored bytes of ${quote.number} ${quote.revision} ${paper.kind} do not match their hash.`,
   );
-  return ok({ fileName: `${quote.number}-${quote.revision}-${paper.kind}.pdf`, bytes: paper.bytes });
+  const file = QUOTE_FILE_KINDS.find((kind) => kind === paper.kind);
+  const { extension, mime } = file ? QUOTE_FILES[file] : { extension: 'pdf', mime: 'application/pdf' };
+  const name = file === undefined ? paper.kind : paper.kind.replace(/-[a-z]+$/, '');
+  return ok({
+    fileName: `${quote.number}-${quote.revision}-${name}.${extension}`,
+    mime,
+    bytes: paper.bytes,
+  });
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { readTables } from '#lib/intake/read-table.ts';
 import { acceptQuote } from '#lib/services/accept-quote.ts';
 import { createEnquiry } from '#lib/services/create-enquiry.ts';
 import { editCells } from '#lib/services/edit-cells.ts';
@@ -13,6 +14,7 @@ import { takeList } from '#lib/services/take-list.ts';
 import { demoHouse } from '#seeds/load.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
+import { textsAt } from '#tests/support/xml-schema.ts';
 
 /** The smallest of the demo enquiries. */
 const CONTRACTOR = 7;
@@ -68,6 +70,21 @@ describe('from a list to papers, through the services', () => {
     });
     const first = granted(readPaper(context, { quoteId: quote.id, kind: 'quote' }));
     expect(new TextDecoder('latin1').decode(first.bytes.slice(0, 5))).toBe('%PDF-');
+
+    const xml = new TextDecoder().decode(
+      granted(readPaper(context, { quoteId: quote.id, kind: 'quotation-xml' })).bytes,
+    );
+    const due = textsAt(xml, '/*/cac:QuotedMonetaryTotal/cbc:PayableAmount');
+    expect(due).toEqual([(quote.total_minor / 100).toFixed(2)]);
+    const csv = granted(readPaper(context, { quoteId: quote.id, kind: 'lines-csv' }));
+    expect(csv).toMatchObject({ fileName: 'Q-00001-A-lines.csv', mime: 'text/csv; charset=utf-8' });
+    expect(granted(await readTables({ bytes: csv.bytes, fileName: csv.fileName }))[0]?.rows).toHaveLength(1 + 3);
+    const workbook = granted(readPaper(context, { quoteId: quote.id, kind: 'lines-xlsx' }));
+    expect(granted(await readTables({ bytes: workbook.bytes, fileName: 'lines.xlsx' }))[0]?.rows[1]?.cells[0]).toBe(
+      'V1',
+    );
+    const mail = new TextDecoder().decode(granted(readPaper(context, { quoteId: quote.id, kind: 'mail-text' })).bytes);
+    expect(mail).toContain('serves 4 of the 4 valves');
 
     const edited = granted(
       editCells(context, {

@@ -1,4 +1,4 @@
-import { type EnquiryParams, idOf, pdf, problem } from '#app/_lib/respond.ts';
+import { type EnquiryParams, file, idOf, problem } from '#app/_lib/respond.ts';
 import { bookedPackingList } from '#lib/services/booked-packing-list.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 
@@ -6,5 +6,5 @@ import { openHouse } from '#lib/services/open-house.ts';
 export async function GET(_request: Request, { params }: EnquiryParams): Promise<Response> {
   const paper = await bookedPackingList(openHouse(), { quoteId: idOf((await params).id) });
   if (!paper.ok) return problem(paper);
-  return pdf(paper.value.bytes, paper.value.fileName);
+  return file(paper.value);
 }

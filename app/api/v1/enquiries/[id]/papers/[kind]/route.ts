@@ -1,4 +1,4 @@
-import { idOf, pdf, problem } from '#app/_lib/respond.ts';
+import { file, idOf, problem } from '#app/_lib/respond.ts';
 import { draftPaper } from '#lib/services/draft-paper.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 
@@ -10,5 +10,5 @@ export async function GET(_request: Request, { params }: PaperParams): Promise<R
   const { id, kind } = await params;
   const paper = await draftPaper(openHouse(), { enquiryId: idOf(id), kind });
   if (!paper.ok) return problem(paper);
-  return pdf(paper.value.bytes, paper.value.fileName);
+  return file(paper.value);
 }

@@ -1,4 +1,4 @@
-import { idOf, pdf, problem } from '#app/_lib/respond.ts';
+import { file, idOf, problem } from '#app/_lib/respond.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 import { readPaper } from '#lib/services/read-paper.ts';
 
@@ -11,5 +11,5 @@ export async function GET(_request: Request, { params }: PaperParams): Promise<R
   const { id, kind } = await params;
   const paper = readPaper(openHouse(), { quoteId: idOf(id), kind });
   if (!paper.ok) return problem(paper);
-  return pdf(paper.value.bytes, paper.value.fileName);
+  return file(paper.value);
 }

@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { quotationXml } from '#lib/documents/quotation-xml.ts';
+import { charge, sampleQuotation } from '#tests/support/sample-quotation.ts';
+import { schemaComplaints } from '#tests/support/xml-schema.ts';
+
+const REFERENCE = process.env.KITWRIGHT_REFERENCE ?? new URL('../../../shared/reference', import.meta.url).pathname;
+const QUOTATION = `${REFERENCE}/ubl-2.1/xsd/maindoc/UBL-Quotation-2.1.xsd`;
+
+const CATEGORIES = [
+  { code: 'S', name: 'Standard rate', percent: 23 },
+  { code: 'E', name: 'Exempt', percent: 0, reason: 'Insurance-like cover' },
+];
+
+/** OASIS UBL 2.1, schemas of the standard of 4 November 2013. */
+describe('the quotation as XML', () => {
+  const full = sampleQuotation({
+    lines: [
+      charge({ net_minor: 90_000, quantity: 3, unit_minor: 30_000 }),
+      charge({ kind: 'discount', number: '', name: 'Discount on hire', net_minor: -9_000 }),
+      charge({ net_minor: 8_100, number: '', name: 'Damage waiver', taxCategory: 'E' }),
+      charge({
+        net_minor: 33_750,
+        number: '',
+        name: 'Our operators',
+        quantity: 4.5,
+        counted: 'hours',
+        unit_minor: 7_500,
+      }),
+    ],
+    categories: CATEGORIES,
+  });
+  const bare = {
+    ...sampleQuotation({ lines: [charge({ net_minor: 100 })], categories: CATEGORIES }),
+    terms: [],
+    notes: [],
+  };
+  const sparse = {
+    ...bare,
+    context: {
+      ...bare.context,
+      house: { name: 'A house', address: [] },
+      customer: { name: 'A customer', address: [] },
+    },
+  };
+
+  it.each([
+    ['with discount, waiver, labour and two tax categories', full],
+    ['without notes and terms', bare],
+    ['of a house and a customer of whom only the name is known', sparse],
+  ])('is valid %s', (_, input) => {
+    expect(schemaComplaints({ xml: quotationXml(input), schema: QUOTATION })).toEqual([]);
+  });
+
+  it('would be refused with an element missing, misplaced or of the wrong kind', () => {
+    const xml = quotationXml(full);
+    const spoilt = [
+      xml.replace(/<cbc:IssueDate>.*<\/cbc:IssueDate>/, ''),
+      xml.replace(/(<cbc:ID>.*?<\/cbc:ID>)\s*(<cbc:IssueDate>.*<\/cbc:IssueDate>)/, '$2$1'),
+      xml.replace('<cbc:IssueDate>2031-03-04', '<cbc:IssueDate>4 March 2031'),
+      xml.replace(' currencyID="EUR"', ''),
+    ];
+    for (const one of spoilt) {
+      expect(one).not.toBe(xml);
+      expect(schemaComplaints({ xml: one, schema: QUOTATION })).toHaveLength(1);
+    }
+  });
+});
