@@ -46,6 +46,10 @@ export const cellEditsSchema = z
   })
   .meta({ id: 'CellEdits', description: 'Texts for cells of the schedule, saved together.' });
 
+export const whatIfSchema = z
+  .object({ column: z.string().max(60), text: cellText, measured: z.boolean().default(false) })
+  .meta({ id: 'WhatIf', description: 'One input of a line with another value, to be worked out and not saved.' });
+
 export const newLinesSchema = z
   .object({
     lines: z

@@ -31,6 +31,8 @@ export interface DirectionMarks {
 
 export interface LadderSubject {
   readonly duty: Duty;
+  /** The duty before a value was changed: its rungs stand dashed behind those that moved. */
+  readonly before?: Duty;
   readonly assembly?: Assembly;
   readonly models?: readonly Model[];
   readonly system: UnitSystem;

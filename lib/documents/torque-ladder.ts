@@ -5,6 +5,7 @@
  * Read next: ladder-marks.ts, torque-scale.ts.
  */
 import type { Drawing, PaintRole, Shape } from './drawing.ts';
+import { rungsBefore } from './ladder-before.ts';
 import { chainMarks, type DirectionMarks, directionMarks, type LadderSubject, type Mark } from './ladder-marks.ts';
 import { neededHeight, placeLabels } from './place-labels.ts';
 import { circle, hatch, line, point, polygon, polyline, rect, text } from './shapes.ts';
@@ -28,16 +29,19 @@ const TOP_OF_SCALE = 3;
 
 export function torqueLadder(subject: LadderSubject): Drawing {
   const sides = [directionMarks(subject, 'opening'), directionMarks(subject, 'closing')];
+  const before = sidesBefore(subject);
   const chain = chainMarks(subject);
-  const scale = scaleFor({ sides, chain, system: subject.system });
+  const scale = scaleFor({ sides: [...sides, ...before], chain, system: subject.system });
   const widths = chain.length > 0 ? [174, 174, 132] : [240, 240];
   const columns = widths.map((width, index) => ({
     x: AXIS + widths.slice(0, index).reduce((sum, w) => sum + w, 0),
     width,
   }));
-  const panels = columns.map((column, index) => preparePanel({ column, side: sides[index] ?? null, chain }));
+  const panels = columns.map((column, index) =>
+    preparePanel({ column, side: sides[index] ?? null, before: before[index] ?? null, chain }),
+  );
   const plot = Math.max(BASE_PLOT, ...panels.map((panel) => neededHeight(panel.labels.map(labelHeight), GAP)));
-  const notes = footNotes(scale, sides);
+  const notes = footNotes({ scale, sides, compared: before.length > 0 });
   const y = (torque: number) => TOP + plot * (1 - scale.share(torque));
   const shapes: Shape[] = [...frame({ scale, plot, y, panels })];
   for (const panel of panels) {
@@ -58,6 +62,11 @@ export function torqueLadder(subject: LadderSubject): Drawing {
   };
 }
 
+function sidesBefore({ before, system }: LadderSubject): readonly DirectionMarks[] {
+  if (before === undefined) return [];
+  return [directionMarks({ duty: before, system }, 'opening'), directionMarks({ duty: before, system }, 'closing')];
+}
+
 interface PanelLabel {
   readonly mark: Mark;
   readonly lines: readonly string[];
@@ -68,12 +77,14 @@ interface Panel {
   readonly width: number;
   readonly lanes: number;
   readonly side: DirectionMarks | null;
+  readonly before: DirectionMarks | null;
   readonly labels: readonly PanelLabel[];
 }
 
 function preparePanel(asked: {
   readonly column: { readonly x: number; readonly width: number };
   readonly side: DirectionMarks | null;
+  readonly before: DirectionMarks | null;
   readonly chain: readonly Mark[];
 }): Panel {
   const lanes = asked.side === null ? CHAIN_LANES : LANES;
@@ -83,7 +94,7 @@ function preparePanel(asked: {
     mark,
     lines: wrapText(mark.words, { size: SIZE, bold: mark.bold, width: room, maxLines: 4 }),
   }));
-  return { ...asked.column, lanes, side: asked.side, labels };
+  return { ...asked.column, lanes, side: asked.side, before: asked.before, labels };
 }
 
 function labelHeight(label: PanelLabel): { readonly wanted: number; readonly height: number } {
@@ -170,6 +181,8 @@ function directionLanes(asked: {
   shapes.push(...rangeBar({ known: side.starting, x: lane.start, pattern: 'rising', y }));
   shapes.push(...windowBar({ side, x: lane.window, y }));
   shapes.push(line(point(left, neverY), point(left + panel.lanes - 6, neverY), { stroke: 'never', weight: 'heavy' }));
+  if (panel.before !== null)
+    shapes.push(...rungsBefore({ before: panel.before, now: side, lane, from: left, to: left + panel.lanes - 6, y }));
   const captions = [
     ['run', lane.run + 7],
     ['start', lane.start + 7],
@@ -313,16 +326,22 @@ function labelsOf(asked: {
   return shapes;
 }
 
-function footNotes(
-  scale: TorqueScale,
-  sides: readonly DirectionMarks[],
-): readonly { readonly words: string; readonly role: PaintRole }[] {
+function footNotes({
+  scale,
+  sides,
+  compared,
+}: {
+  readonly scale: TorqueScale;
+  readonly sides: readonly DirectionMarks[];
+  readonly compared: boolean;
+}): readonly { readonly words: string; readonly role: PaintRole }[] {
   const notes: { words: string; role: PaintRole }[] = [
     {
       words: `${scale.kind === 'linear' ? 'Even scale' : scale.kind === 'square root' ? 'Square-root scale' : 'Logarithmic scale'}; all torques at the wheel or nut; likely value as a thick line; an arrow means above the scale.`,
       role: 'muted',
     },
   ];
+  if (compared) notes.push({ words: 'Dashed: where it stood before the change.', role: 'text' });
   if (sides.some((side) => side.running.low < 0))
     notes.push({
       words:

@@ -71,6 +71,30 @@ describe('torque ladder', () => {
   });
 });
 
+describe('torque ladder with an earlier duty', () => {
+  const dashed = (drawing: ReturnType<typeof torqueLadder>) =>
+    drawing.shapes.filter((shape) => 'dash' in shape && shape.dash === 'dashed').length;
+
+  it('draws nothing dashed where nothing moved', () => {
+    const duty = sampleDuty({ tag: 'GV-1' });
+    expect(dashed(torqueLadder({ duty, before: duty, system: 'si' }))).toBe(0);
+  });
+
+  it('draws the rungs that moved where they stood, on a scale that holds both, and lets no labels overlap', () => {
+    const random = seededRandom(31);
+    let moved = 0;
+    for (let index = 0; index < 200; index += 1) {
+      const before = randomDuty(random, index);
+      const drawing = torqueLadder({ duty: randomDuty(random, index), before, system: 'si' });
+      moved += dashed(drawing);
+      expect(textOverlaps(drawing), `duty ${index}`).toEqual([]);
+      for (const shape of drawing.shapes)
+        if (shape.kind === 'rect') expect(shape.y + shape.height).toBeLessThanOrEqual(drawing.height);
+    }
+    expect(moved).toBeGreaterThan(200 * 6);
+  });
+});
+
 describe('torque scale', () => {
   it.each(['si', 'us'] as const)(
     'is monotone, starts at the bottom, ends below the top and has round ticks in %s units',

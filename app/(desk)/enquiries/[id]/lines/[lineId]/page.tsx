@@ -14,6 +14,8 @@ import { PREFERENCE_NAMES, ROLE_NAMES } from '#app/_ui/plan-words.ts';
 import { listModelsView, type ModelView } from '#lib/services/list-models-view.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 import { type LineDetail, openLine } from '#lib/services/open-line.ts';
+import { listLineInputs } from '#lib/services/what-if.ts';
+import { WhatIfPanel } from './what-if.client.tsx';
 
 export const dynamic = 'force-dynamic';
 
@@ -30,6 +32,7 @@ export default async function LinePage({ params }: LinePageProps) {
   const house = openHouse();
   const detail = openLine(house, key);
   if (!detail.ok) return <PlanRefused sentence={detail.reason.sentence} />;
+  const inputs = listLineInputs(house, key);
   const listed = listModelsView(house);
   const models = listed.ok ? listed.value : [];
   const names = Object.fromEntries(models.map((model) => [model.number, model.name]));
@@ -43,6 +46,12 @@ export default async function LinePage({ params }: LinePageProps) {
         <h2 id="torque">Torque</h2>
         <PlanPicture drawing={ladder} id="ladder" />
       </section>
+      {inputs.ok ? (
+        <section className={styles.panel} aria-labelledby="what-if">
+          <h2 id="what-if">What if</h2>
+          <WhatIfPanel {...key} tag={line.tag} inputs={inputs.value} cells={line.cells} />
+        </section>
+      ) : null}
       <DriveLines detail={detail.value} names={names} />
       {shown === undefined ? null : (
         <section className={styles.panel} aria-labelledby="settings">

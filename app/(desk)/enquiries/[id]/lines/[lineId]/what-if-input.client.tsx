@@ -1,0 +1,151 @@
+'use client';
+
+import styles from '#app/_ui/plan-sheet.module.css';
+import type { LineInput } from '#lib/services/line-inputs.ts';
+import { formatQuantity, formatRange } from '#lib/units/format-quantity.ts';
+import type { Tried } from './use-what-if.client.tsx';
+
+interface InputProps {
+  readonly inputs: readonly LineInput[];
+  readonly cells: Readonly<Record<string, string | undefined>>;
+  readonly tried: Tried;
+  readonly onChoose: (column: string) => void;
+  readonly onTry: (tried: Tried) => void;
+}
+
+/** Which input, and its other value: typed with its unit, chosen, or dragged. */
+export function WhatIfInput({ inputs, cells, tried, onChoose, onTry }: InputProps) {
+  const input = inputs.find(({ column }) => column === tried.column);
+  if (input === undefined) return null;
+  const listed = cells[input.column] ?? '';
+  const set = (text: string) => onTry({ ...tried, text });
+  return (
+    <>
+      <div className={styles.row}>
+        <label className={styles.field}>
+          Input
+          <select className={styles.input} value={tried.column} onChange={(event) => onChoose(event.target.value)}>
+            {inputs.map(({ column, label }) => (
+              <option key={column} value={column}>
+                {label}
+                {(cells[column] ?? '') === '' ? '' : ' (on the list)'}
+              </option>
+            ))}
+          </select>
+        </label>
+        {input.choices.length > 0 ? (
+          <Choice text={tried.text} words={['', listed, ...input.choices]} onSet={set} />
+        ) : (
+          <Text text={tried.text} example={input.example} onSet={set} />
+        )}
+        {input.slider === null || input.now === null ? null : (
+          <Slider key={input.column} label={input.label} now={input.now} ends={input.slider} onSet={set} />
+        )}
+        <Basis measured={tried.measured} onSet={(measured) => onTry({ ...tried, measured })} />
+      </div>
+      <Now input={input} listed={listed} />
+    </>
+  );
+}
+
+interface SetProps {
+  readonly onSet: (text: string) => void;
+}
+
+function Choice({ text, words, onSet }: SetProps & { readonly text: string; readonly words: readonly string[] }) {
+  return (
+    <label className={styles.field}>
+      What if it were
+      <select className={styles.input} value={text} onChange={(event) => onSet(event.target.value)}>
+        {[...new Set(words)].map((word) => (
+          <option key={word} value={word}>
+            {word === '' ? 'not known' : word}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+function Text({ text, example, onSet }: SetProps & { readonly text: string; readonly example: string }) {
+  return (
+    <label className={styles.field}>
+      What if it were (with its unit)
+      <input
+        className={styles.input}
+        value={text}
+        placeholder={`like ${example}`}
+        autoComplete="off"
+        aria-describedby="what-if-doubts"
+        onChange={(event) => onSet(event.target.value)}
+      />
+    </label>
+  );
+}
+
+function Basis({ measured, onSet }: { readonly measured: boolean; readonly onSet: (measured: boolean) => void }) {
+  return (
+    <fieldset className={styles.choices}>
+      <legend>It would be</legend>
+      {(['stated', 'measured'] as const).map((basis) => (
+        <label key={basis}>
+          <input
+            type="radio"
+            name="what-if-basis"
+            checked={measured === (basis === 'measured')}
+            onChange={() => onSet(basis === 'measured')}
+          />{' '}
+          {basis}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+const NOTCHES = 200;
+
+interface SliderProps extends SetProps {
+  readonly label: string;
+  readonly now: NonNullable<LineInput['now']>;
+  readonly ends: NonNullable<LineInput['slider']>;
+}
+
+/** Equal steps are equal ratios, so that small and large values can both be hit. */
+function Slider({ label, now, ends, onSet }: SliderProps) {
+  const whole = Math.log(ends.high / ends.low);
+  const at = (notch: number) => ends.low * Math.exp((whole * notch) / NOTCHES);
+  const text = (value: number) => textOf(value, now.unit);
+  return (
+    <label className={styles.field}>
+      Or drag, {text(ends.low)} to {text(ends.high)}
+      <input
+        type="range"
+        min={0}
+        max={NOTCHES}
+        defaultValue={Math.round((NOTCHES * Math.log(now.nominal / ends.low)) / whole)}
+        aria-label={`${label}, drag`}
+        onChange={(event) => {
+          const value = text(at(Number(event.target.value)));
+          event.target.setAttribute('aria-valuetext', value);
+          onSet(value);
+        }}
+      />
+    </label>
+  );
+}
+
+/** A text that the list’s own reader understands. */
+function textOf(value: number, unit: NonNullable<LineInput['now']>['unit']): string {
+  return unit === 's' ? `${Math.round(value)} s` : formatQuantity({ value, unit, system: 'si' });
+}
+
+function Now({ input, listed }: { readonly input: LineInput; readonly listed: string }) {
+  const value = input.now === null ? input.said : formatRange(input.now, 'si');
+  return (
+    <p className={styles.soft}>
+      {input.help} {value === null ? 'Nothing is taken for it now.' : `Now: ${value}`}
+      {input.now === null ? '' : ` (${input.now.basis}). ${input.now.source}`}
+      {listed === '' ? ' The list does not give it.' : ''}
+    </p>
+  );
+}

@@ -1,0 +1,16 @@
+import { idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
+import { whatIfSchema } from '#lib/contracts/requests.ts';
+import { openHouse } from '#lib/services/open-house.ts';
+import { whatIf } from '#lib/services/what-if.ts';
+
+interface LineParams {
+  readonly params: Promise<{ readonly id: string; readonly lineId: string }>;
+}
+
+/** Works a changed input out; nothing is saved. */
+export async function POST(request: Request, { params }: LineParams): Promise<Response> {
+  const { id, lineId } = await params;
+  const body = await readBody(request, whatIfSchema);
+  if (!body.ok) return problem(body);
+  return respond(whatIf(openHouse(), { enquiryId: idOf(id), lineId: idOf(lineId), ...body.value }));
+}

@@ -1,0 +1,165 @@
+/*
+ * What one changed input of a line would do to its duty, worked out at once beside what holds now.
+ * Invariant: nothing is saved; text that cannot be read changes nothing and says why.
+ * Not here: taking the value into the line (edit-cells.ts).
+ * Read next: line-inputs.ts, edit-cells.ts.
+ */
+import { findLine } from '#db/queries/schedule.ts';
+import type { Drawing } from '#lib/documents/drawing.ts';
+import { torqueLadder } from '#lib/documents/torque-ladder.ts';
+import { assessDuty } from '#lib/duty/assess-duty.ts';
+import type { Duty } from '#lib/duty/duty.ts';
+import { isColumn } from '#lib/intake/columns.ts';
+import { readLine } from '#lib/intake/read-line.ts';
+import type { IntakeProblem } from '#lib/intake/take-rows.ts';
+import type { Finding } from '#lib/kernel/finding.ts';
+import { LIMITS } from '#lib/kernel/limits.ts';
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import type { Known, Range } from '#lib/units/known-value.ts';
+import type { Unit } from '#lib/units/quantity.ts';
+import { authorise } from './authorise.ts';
+import type { Context } from './context.ts';
+import { readEnquiry } from './enquiry-record.ts';
+import { isTaken, type LineInput, lineInputs } from './line-inputs.ts';
+import { dutyOf, type LineRecord, readRecord } from './schedule-record.ts';
+
+export interface WhatIfFigure {
+  readonly name: string;
+  readonly before: Known<Unit>;
+  readonly after: Known<Unit>;
+  readonly changed: boolean;
+}
+
+export interface WhatIfWindow {
+  readonly name: string;
+  readonly before: Range<'N·m'> | null;
+  readonly after: Range<'N·m'> | null;
+  readonly changed: boolean;
+}
+
+export interface WhatIf {
+  /** What reading the new text brings up. */
+  readonly problems: readonly IntakeProblem[];
+  /** Null where the text cannot be read: then nothing changes. */
+  readonly change: {
+    readonly figures: readonly WhatIfFigure[];
+    readonly windows: readonly WhatIfWindow[];
+    readonly come: readonly Finding[];
+    readonly gone: readonly Finding[];
+    readonly ladder: Drawing;
+  } | null;
+}
+
+interface Key {
+  readonly enquiryId: number;
+  readonly lineId: number;
+}
+
+export interface WhatIfRequest extends Key {
+  readonly column: string;
+  readonly text: string;
+  readonly measured: boolean;
+}
+
+export function whatIf(context: Context, request: WhatIfRequest): Result<WhatIf> {
+  const { column } = request;
+  if (!isColumn(column))
+    return failed({ code: 'no-such-column', sentence: `“${column}” is not a column of the schedule.` });
+  if (request.text.length > LIMITS.cell_characters)
+    return failed({
+      code: 'cell-too-long',
+      sentence: `At most ${LIMITS.cell_characters} characters; shorten the text.`,
+    });
+  const found = readLineOf(context, request);
+  if (!found.ok) return found;
+  const { record, before, work } = found.value;
+  const { [column]: _was, ...others } = record.cells;
+  const text = request.text.trim();
+  const marked = record.measured.filter((name) => name !== column);
+  const { line, problems } = readLine({
+    row: record.row.row,
+    cells: text === '' ? others : { ...others, [column]: text },
+    measured: request.measured ? [...marked, column] : marked,
+  });
+  const had = new Set(record.problems.map(problemKey));
+  const fresh = problems.filter((problem) => problem.column === column || !had.has(problemKey(problem)));
+  if (text !== '' && !isTaken(line, column)) return ok({ problems: fresh, change: null });
+  return ok({ problems: fresh, change: changeOf(before, work(line)) });
+}
+
+/** The inputs that can be changed, each with what is taken for it now. */
+export function listLineInputs(context: Context, key: Key): Result<readonly LineInput[]> {
+  const found = readLineOf(context, key);
+  return found.ok ? ok(lineInputs({ line: found.value.record.line, duty: found.value.before })) : found;
+}
+
+interface FoundLine {
+  readonly record: LineRecord;
+  readonly before: Duty;
+  readonly work: (line: LineRecord['line']) => Duty;
+}
+
+function readLineOf(context: Context, key: Key): Result<FoundLine> {
+  const allowed = authorise(context, 'read enquiries');
+  if (!allowed.ok) return allowed;
+  const enquiry = readEnquiry(context, key.enquiryId);
+  if (!enquiry.ok) return enquiry;
+  const row = findLine(context.database.db, key);
+  if (!row)
+    return failed({ code: 'no-such-line', sentence: 'That line is not there any more; go back to the schedule.' });
+  const { site, row: enquiryRow } = enquiry.value;
+  const record = readRecord(row);
+  return ok({
+    record,
+    before: dutyOf({ record, site, siteKey: enquiryRow.site_json }),
+    work: (line) => assessDuty({ line, site }),
+  });
+}
+
+function changeOf(before: Duty, after: Duty): WhatIf['change'] {
+  return {
+    figures: FIGURES.map(([name, pick]) => figure({ name, before: pick(before), after: pick(after) })),
+    windows: (['opening', 'closing'] as const).map((direction) =>
+      windowOf({
+        name: `Limiter window, ${direction}`,
+        before: before[direction].limiter,
+        after: after[direction].limiter,
+      }),
+    ),
+    come: missingIn(before.findings, after.findings),
+    gone: missingIn(after.findings, before.findings),
+    ladder: torqueLadder({ duty: after, before, system: 'si' }),
+  };
+}
+
+const FIGURES: readonly (readonly [name: string, pick: (duty: Duty) => Known<Unit>])[] = [
+  ['Torque to start opening', ({ opening }) => opening.starting],
+  ['Torque while opening', ({ opening }) => opening.running],
+  ['Torque to start closing', ({ closing }) => closing.starting],
+  ['Torque while closing', ({ closing }) => closing.running],
+  ['Never above when opening', ({ opening }) => opening.neverExceed.torque],
+  ['Never above when closing', ({ closing }) => closing.neverExceed.torque],
+  ['Turns for a stroke', ({ turns }) => turns],
+  ['Highest input speed', ({ maxInputSpeed }) => maxInputSpeed],
+];
+
+function figure(pair: Omit<WhatIfFigure, 'changed'>): WhatIfFigure {
+  const { before, after } = pair;
+  const same = before.low === after.low && before.nominal === after.nominal && before.high === after.high;
+  return { ...pair, changed: !same || before.basis !== after.basis };
+}
+
+function windowOf(pair: Omit<WhatIfWindow, 'changed'>): WhatIfWindow {
+  const { before, after } = pair;
+  return { ...pair, changed: before?.low !== after?.low || before?.high !== after?.high };
+}
+
+/** Findings of the second list whose sentence the first does not have. */
+function missingIn(these: readonly Finding[], those: readonly Finding[]): readonly Finding[] {
+  const told = new Set(these.map(({ sentence }) => sentence));
+  return those.filter(({ sentence }) => !told.has(sentence));
+}
+
+function problemKey({ code, column, sentence }: IntakeProblem): string {
+  return `${code} ${column} ${sentence}`;
+}
