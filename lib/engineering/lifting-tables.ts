@@ -39,3 +39,26 @@ export const LIFTING_FILTER = {
   'knuckle to mid lower leg': { men: { close: 20, far: 10 }, women: { close: 13, far: 7 } },
   'below mid lower leg': { men: { close: 10, far: 5 }, women: { close: 7, far: 3 } },
 } as const;
+
+/** Up to so many lifts a minute, that share of the filter's mass; gaps of the guidance take the harder row. HSE L23, read in a training reproduction. */
+export const FILTER_SHARES: readonly (readonly [perMinute: number, share: number])[] = [
+  [0.5, 1],
+  [2, 0.7],
+  [8, 0.5],
+  [Number.POSITIVE_INFINITY, 0.2],
+];
+
+/** What the revised equation does not speak of. DHHS (NIOSH) 94-110, Rev. 9/2021, section 1.3. */
+export const OUTSIDE_LIFTING_EQUATION = {
+  oneHanded: 'one-handed',
+  long: 'more than eight hours of lifting',
+  posture: 'seated or kneeling',
+  cramped: 'a cramped or enclosed place',
+  unstable: 'an unstable load',
+  carrying: 'carried more than a step or two',
+  shovelling: 'shovelled or wheeled in a barrow',
+  fast: 'faster than about 0.75 m/s',
+  footing: 'poor or unsteady footing',
+  temperature: 'outside 19 to 26 °C',
+  team: 'lifted by two or more persons',
+} as const;

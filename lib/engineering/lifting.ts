@@ -6,7 +6,7 @@
  */
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { type Degrees, type Kilograms, kilograms, type Metres, type Seconds } from '#lib/units/quantity.ts';
-import { COUPLING_MULTIPLIERS, FREQUENCY_MULTIPLIERS, LIFTING_FILTER } from './lifting-tables.ts';
+import { COUPLING_MULTIPLIERS, FILTER_SHARES, FREQUENCY_MULTIPLIERS, LIFTING_FILTER } from './lifting-tables.ts';
 import { between, type Point } from './straight-lines.ts';
 
 export type LiftFlag = 'one person' | 'one person, near the limit' | 'two persons' | 'mechanical aid';
@@ -70,6 +70,21 @@ export function filterMass({
   return kilograms(LIFTING_FILTER[zone][persons][reach]);
 }
 
+/**
+ * Share of the filter's mass that is left when lifts follow each other quickly.
+ *
+ * Formula: table; between its rows the harder one
+ *
+ * @param perMinute - Lifts of one person in a minute. [1/min] range 0…100
+ * @returns Share of the filter's mass. [1]
+ * @source Health and Safety Executive, L23: 30 % less at one or two a minute, 50 % at five to eight, 80 % above twelve.
+ * @assumes The pace is the person's own, with pauses.
+ * @example filterShare(1.5) // => 0.7
+ */
+export function filterShare(perMinute: number): number {
+  return FILTER_SHARES.find(([upTo]) => perMinute <= upTo)?.[1] ?? 0;
+}
+
 /** A two-handed lift as the revised equation sees it. */
 export interface Lift {
   /** Hands in front of the ankles' middle. */
@@ -103,7 +118,42 @@ export function recommendedWeight(lift: Lift): Result<Kilograms> {
   return ok(kilograms(23 * multiplier(lift)));
 }
 
-function outsideScope(why: string): Result<Kilograms> {
+export interface LiftingIndex {
+  readonly limit: Kilograms;
+  readonly index: number;
+}
+
+/**
+ * Lifting index: the mass lifted against the recommended weight limit, the lower of origin and destination.
+ *
+ * Formula: LI = L/RWL
+ *
+ * @param mass - What is lifted. [kg] range 0…1000
+ * @param lift - The lift at its origin. [m, °, 1/min, s] range as recommendedWeight
+ * @param destination - Hands at the end, where the load is set down with care and not dropped. [m] range as recommendedWeight
+ * @returns Limit and index, or why the equation does not speak of this lift. [kg, 1]
+ * @source DHHS (NIOSH) 94-110, Applications Manual for the Revised NIOSH Lifting Equation, Rev. 9/2021, sections 1.2 and 2.2.
+ * @assumes As recommendedWeight; frequency counts at the origin, the grip at each end for itself.
+ * @example liftingIndex({ mass: kilograms(23), lift: { horizontal: metres(0.25), vertical: metres(0.75), travel: metres(0.25), twist: degrees(0), perMinute: 0.2, duration: seconds(3600), coupling: 'good', outside: [] }, destination: { horizontal: metres(0.25), vertical: metres(0.75) } }) // => { ok: true, value: { limit: 23, index: 1 } }
+ */
+export function liftingIndex({
+  mass,
+  lift,
+  destination,
+}: {
+  readonly mass: Kilograms;
+  readonly lift: Lift;
+  readonly destination: Pick<Lift, 'horizontal' | 'vertical'>;
+}): Result<LiftingIndex> {
+  const origin = recommendedWeight(lift);
+  if (!origin.ok) return origin;
+  const end = 23 * placeMultiplier({ ...lift, ...destination }) * frequencyMultiplier(lift);
+  const limit = Math.min(origin.value, end);
+  if (limit <= 0) return outsideScope('beyond the reach, height or pace that it allows any mass for');
+  return ok({ limit: kilograms(limit), index: mass / limit });
+}
+
+function outsideScope(why: string): Result<never> {
   return failed({
     code: 'lifting-equation-outside-scope',
     sentence: `The lifting equation does not speak of this lift (${why}); have a competent person assess it.`,
@@ -111,6 +161,10 @@ function outsideScope(why: string): Result<Kilograms> {
 }
 
 function multiplier(lift: Lift): number {
+  return placeMultiplier(lift) * frequencyMultiplier(lift);
+}
+
+function placeMultiplier(lift: Lift): number {
   const horizontal = Math.max(25, lift.horizontal * 100);
   const vertical = lift.vertical * 100;
   const travel = Math.max(25, lift.travel * 100);
@@ -118,7 +172,7 @@ function multiplier(lift: Lift): number {
   const geometry =
     (25 / horizontal) * (1 - 0.003 * Math.abs(vertical - 75)) * (0.82 + 4.5 / travel) * (1 - 0.0032 * lift.twist);
   const grip = COUPLING_MULTIPLIERS[lift.coupling][vertical < 75 ? 0 : 1];
-  return geometry * grip * frequencyMultiplier(lift);
+  return geometry * grip;
 }
 
 function frequencyMultiplier(lift: Lift): number {

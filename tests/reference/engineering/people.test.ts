@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { filterMass, type Lift, liftFlag, recommendedWeight, teamCapability } from '#lib/engineering/lifting.ts';
-import { FREQUENCY_MULTIPLIERS } from '#lib/engineering/lifting-tables.ts';
+import {
+  filterMass,
+  filterShare,
+  type Lift,
+  liftFlag,
+  liftingIndex,
+  recommendedWeight,
+  teamCapability,
+} from '#lib/engineering/lifting.ts';
+import { FREQUENCY_MULTIPLIERS, OUTSIDE_LIFTING_EQUATION } from '#lib/engineering/lifting-tables.ts';
 import {
   dailyNoise,
   NOISE_LIMIT,
@@ -225,6 +233,55 @@ describe('the revised lifting equation', () => {
     expect(18 / found).toBeCloseTo(1.8, 1);
   });
 
+  // The index of the manual's examples: load by the lower limit of both ends, which the manual prints as 1.7, 3.0 and 1.7 from
+  // rounded multipliers; the expected values are at full precision. The mass is exact.
+  it.each([
+    [
+      'Example 4: 26 lb, 1.7 at the destination',
+      26,
+      { horizontal: 10, vertical: 22, travel: 37, perMinute: 3, coupling: 'fair' },
+      [20, 59],
+      26 / 15.25,
+    ],
+    [
+      'Example 1 (numbers from memory): 44 lb, 3.0 at the destination',
+      44,
+      { horizontal: 23, vertical: 15, travel: 48, perMinute: 0.2, coupling: 'fair' },
+      [23, 63],
+      44 / 14.31,
+    ],
+    [
+      'Example 2 (numbers from memory): 35 lb, 1.7 at the origin, set down without care',
+      35,
+      { horizontal: 20, vertical: 27, travel: 17, perMinute: 0.2, coupling: 'poor' },
+      [20, 27],
+      35 / 20.77,
+    ],
+  ] as const)('%s', (_, pounds, at, [horizontal, vertical], index) => {
+    const found = liftingIndex({
+      mass: kilograms(pounds * POUND),
+      lift: lift({
+        ...at,
+        horizontal: metres(at.horizontal * INCH),
+        vertical: metres(at.vertical * INCH),
+        travel: metres(at.travel * INCH),
+      }),
+      destination: { horizontal: metres(horizontal * INCH), vertical: metres(vertical * INCH) },
+    });
+    // A limit that is lower by a share is an index that is higher by share/(1 − share).
+    const apart = found.ok ? Math.abs(found.value.index / index - 1) : 1;
+    expect(apart).toBeLessThanOrEqual(US_CONSTANTS_APART / (1 - US_CONSTANTS_APART));
+  });
+
+  it('has no index where it allows no mass, and says so', () => {
+    const found = liftingIndex({
+      mass: kilograms(10),
+      lift: lift({}),
+      destination: { horizontal: metres(0.7), vertical: metres(0.75) },
+    });
+    expect(found).toMatchObject({ ok: false, reason: { code: 'lifting-equation-outside-scope' } });
+  });
+
   it('clamps and zeroes as the manual does', () => {
     expect(limit({ horizontal: metres(0.1) })).toBe(limit({ horizontal: metres(0.25) }));
     for (const beyond of [
@@ -245,8 +302,9 @@ describe('the revised lifting equation', () => {
     expect(limit({ perMinute: 1.5 })).toBeCloseTo(23 * 0.925, 9);
   });
 
-  it.each(['one-handed', 'seated or kneeling', 'cramped space', 'unstable load', 'carrying'])(
-    'refuses a %s lift with the reason',
+  // DHHS (NIOSH) 94-110, Rev. 9/2021, section 1.3.
+  it.each(Object.values(OUTSIDE_LIFTING_EQUATION))(
+    'refuses with the reason: %s',
     (why) => {
       const refused = recommendedWeight(lift({ outside: [why] }));
       expect(refused).toMatchObject({ ok: false, reason: { code: 'lifting-equation-outside-scope' } });
@@ -273,6 +331,19 @@ describe('screening of lifts', () => {
       filterMass({ zone, reach: 'far', persons: 'women' }),
     ]).toEqual([menClose, menFar, womenClose, womenFar]);
   });
+
+  // HSE L23, read in a training reproduction; between its rows the harder one.
+  it.each([
+    [0.2, 1],
+    [0.5, 1],
+    [1, 0.7],
+    [2, 0.7],
+    [5, 0.5],
+    [8, 0.5],
+    [13, 0.2],
+    [3, 0.5],
+    [10, 0.2],
+  ])('%d lifts a minute leave %d of the filter', (perMinute, share) => expect(filterShare(perMinute)).toBe(share));
 
   it('HSE L23: two of 25 kg lift 33.3 kg together, three 37.5 kg', () => {
     expect(teamCapability([25, 25])).toBeCloseTo(33.3, 1);
