@@ -22,7 +22,10 @@ const core = {
   checking: ['kernel', 'units', 'money', 'engineering', 'equipment', 'duty', 'rules'],
   intake: ['kernel', 'units', 'duty'],
   // The one pure function that joins the decisions, so that a worker thread can run the whole chain without services.
-  planning: 'kernel units money equipment duty rules kits fleet checking pricing stock packing contracts'.split(' '),
+  planning:
+    'kernel units money engineering equipment duty rules kits fleet checking pricing stock packing contracts'.split(
+      ' ',
+    ),
   documents: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules'],
 };
 const corePackages = { milp: ['highs'], intake: ['papaparse', 'read-excel-file'], documents: ['fast-xml-builder'] };

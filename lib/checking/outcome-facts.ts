@@ -8,6 +8,7 @@ import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { FleetPlan, ItemNeed, LineClass, Preference, Served } from '#lib/equipment/choices.ts';
+import type { CrewDay } from '#lib/equipment/crew-day.ts';
 import type { Model } from '#lib/equipment/model.ts';
 
 export interface CarriedKit {
@@ -39,6 +40,7 @@ export interface OutcomeFigures {
   readonly assemblies: Readonly<Record<string, Assembly>>;
   readonly kits: readonly CarriedKit[];
   readonly lines: readonly SharedLine[];
+  readonly crewDays?: readonly CrewDay[];
 }
 
 export interface OutcomeFacts {

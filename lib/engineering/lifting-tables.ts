@@ -48,7 +48,7 @@ export const FILTER_SHARES: readonly (readonly [perMinute: number, share: number
   [Number.POSITIVE_INFINITY, 0.2],
 ];
 
-/** What the revised equation does not speak of. DHHS (NIOSH) 94-110, Rev. 9/2021, section 1.3. */
+/** What the revised equation does not speak of. DHHS (NIOSH) 94-110, Rev. 9/2021, section 1.3; the last where one of its multipliers is 0. */
 export const OUTSIDE_LIFTING_EQUATION = {
   oneHanded: 'one-handed',
   long: 'more than eight hours of lifting',
@@ -61,4 +61,5 @@ export const OUTSIDE_LIFTING_EQUATION = {
   footing: 'poor or unsteady footing',
   temperature: 'outside 19 to 26 °C',
   team: 'lifted by two or more persons',
+  pace: 'beyond the reach, height or pace that it allows any mass for',
 } as const;

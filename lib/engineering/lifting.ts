@@ -6,7 +6,13 @@
  */
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { type Degrees, type Kilograms, kilograms, type Metres, type Seconds } from '#lib/units/quantity.ts';
-import { COUPLING_MULTIPLIERS, FILTER_SHARES, FREQUENCY_MULTIPLIERS, LIFTING_FILTER } from './lifting-tables.ts';
+import {
+  COUPLING_MULTIPLIERS,
+  FILTER_SHARES,
+  FREQUENCY_MULTIPLIERS,
+  LIFTING_FILTER,
+  OUTSIDE_LIFTING_EQUATION,
+} from './lifting-tables.ts';
 import { between, type Point } from './straight-lines.ts';
 
 export type LiftFlag = 'one person' | 'one person, near the limit' | 'two persons' | 'mechanical aid';
@@ -114,7 +120,7 @@ export interface Lift {
 export function recommendedWeight(lift: Lift): Result<Kilograms> {
   const [why] = lift.outside;
   if (why !== undefined) return outsideScope(why);
-  if (lift.duration > 8 * 3600) return outsideScope('more than eight hours of lifting');
+  if (lift.duration > 8 * 3600) return outsideScope(OUTSIDE_LIFTING_EQUATION.long);
   return ok(kilograms(23 * multiplier(lift)));
 }
 
@@ -149,7 +155,7 @@ export function liftingIndex({
   if (!origin.ok) return origin;
   const end = 23 * placeMultiplier({ ...lift, ...destination }) * frequencyMultiplier(lift);
   const limit = Math.min(origin.value, end);
-  if (limit <= 0) return outsideScope('beyond the reach, height or pace that it allows any mass for');
+  if (limit <= 0) return outsideScope(OUTSIDE_LIFTING_EQUATION.pace);
   return ok({ limit: kilograms(limit), index: mass / limit });
 }
 

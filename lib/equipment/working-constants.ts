@@ -41,6 +41,16 @@ export const WORKING_CONSTANTS = {
   anyWheel: { low: metres(0.15), high: metres(0.9) },
   /** Shapes that a nut or square of unknown shape is taken to have; common practice, no source. */
   usualNutShapes: ['tapered square', 'square'],
+  /** A piece as it is lifted: hands before the ankles, from the ground by its handles, up to a valve at working height; assumed. */
+  lift: { reach: metres(0.4), from: metres(0.2), to: metres(1) },
+  /** Pieces above this count as lifts: the lowest mass of the screening filter, HSE L23. */
+  countedLift: kilograms(3),
+  /** What one person lifts at most, and so what two share: HSE L23 filter at waist height, men's column. */
+  onePersonLift: kilograms(25),
+  /** Further than this a piece is carried, not lifted; judgement, no source. */
+  carried: metres(2),
+  /** Less height than this is no place to stand upright; judgement, no source. */
+  standing: metres(1.9),
   /** Part of a pack's energy that is used before it is changed; common practice, no source. */
   packShare: ratio(0.8),
 } as const;

@@ -21,6 +21,7 @@ import { partsOf } from '#lib/kits/parts-of.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { minutes } from '#lib/units/quantity.ts';
 import { carryKits } from './carry-kits.ts';
+import { crewDays } from './crew-days.ts';
 import { pairDuties, poseProblem } from './pose-problem.ts';
 import { shareOutLines } from './share-out-lines.ts';
 import type { PlanOutcome, WorkedOut, WorkOutInput } from './worked-out.ts';
@@ -108,13 +109,17 @@ function settle({ input, choices, lineDuties, items, fleet }: Settling): PlanOut
     assemblies[key] = assembly;
     return { ...served, assembly: key };
   });
+  const kits = carryKits({ ...input, kits: fleet.kits, work, assemblies });
+  const lines = shareOutLines({ classes: choices.classes, lineDuties, work });
+  const crewOffset = kits.some(({ crew }) => crew === 0) ? 1 : 0;
   const outcome = {
     preference: fleet.preference,
     fleet,
-    kits: carryKits({ ...input, kits: fleet.kits, work, assemblies }),
+    kits,
     work,
     assemblies,
-    lines: shareOutLines({ classes: choices.classes, lineDuties, work }),
+    lines,
+    crewDays: crewDays({ ...input, lineDuties, lines, assemblies, crewOffset }),
   };
   const wrong = [
     ...checkPlan({

@@ -10,6 +10,7 @@ import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { FleetPlan, ItemNeed, Preference, Served } from '#lib/equipment/choices.ts';
+import type { CrewDay } from '#lib/equipment/crew-day.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import type { Shortage } from '#lib/fleet/find-shortage.ts';
 import type { Unserved } from '#lib/kits/find-choices.ts';
@@ -57,6 +58,8 @@ export interface PlanOutcome {
   readonly work: readonly PlannedWork[];
   readonly assemblies: Readonly<Record<string, Assembly>>;
   readonly lines: readonly PlannedLine[];
+  /** Crew by crew and day by day; absent in plans that were kept before days were planned. */
+  readonly crewDays?: readonly CrewDay[];
   /** What the independent check found; a plan with any is never shown as a plan. */
   readonly discrepancies: readonly string[];
 }

@@ -4,7 +4,8 @@ import type { Alternative, FleetPlan, ItemNeed } from '#lib/equipment/choices.ts
 import type { AccessoryModel, Model } from '#lib/equipment/model.ts';
 import type { AccessoryFacts } from '#lib/equipment/parts.ts';
 import { sampleBase } from '#lib/equipment/sample-model.ts';
-import { sampleLine, sampleSite, stated } from '#lib/rules/sample-facts.ts';
+import { crewDays } from '#lib/planning/crew-days.ts';
+import { sampleDuty, sampleLine, sampleSite, stated } from '#lib/rules/sample-facts.ts';
 import { joules, kilograms, seconds } from '#lib/units/quantity.ts';
 import { SHELF, wheelAssembly } from './sample-assemblies.ts';
 
@@ -83,7 +84,7 @@ const PLAN: FleetPlan = {
 };
 
 /** Counted by hand; one lanyard set a crew, five spare packs wanted and four free. */
-export const OUTCOME: OutcomeFacts = {
+const COUNTED: OutcomeFacts = {
   lines: [
     sampleLine({ tag: 'V-1', qty: 3 }),
     sampleLine({ tag: 'V-2', qty: 2 }),
@@ -174,5 +175,20 @@ export const OUTCOME: OutcomeFacts = {
         parts: [{ crew: 1, qty: 2, assembly: 'hydrants|key' }],
       },
     ],
+  },
+};
+
+/** The days are the planning's own: every figure of them is worked out again by the checker, and by hand in its tests. */
+export const OUTCOME: OutcomeFacts = {
+  ...COUNTED,
+  outcome: {
+    ...COUNTED.outcome,
+    crewDays: crewDays({
+      ...COUNTED.outcome,
+      lineDuties: COUNTED.lines.map((line) => ({ line, duty: sampleDuty({ tag: line.tag, strokes: line.strokes }) })),
+      site: COUNTED.site,
+      models: COUNTED.models,
+      crewOffset: 1,
+    }),
   },
 };

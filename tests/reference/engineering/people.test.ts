@@ -303,14 +303,11 @@ describe('the revised lifting equation', () => {
   });
 
   // DHHS (NIOSH) 94-110, Rev. 9/2021, section 1.3.
-  it.each(Object.values(OUTSIDE_LIFTING_EQUATION))(
-    'refuses with the reason: %s',
-    (why) => {
-      const refused = recommendedWeight(lift({ outside: [why] }));
-      expect(refused).toMatchObject({ ok: false, reason: { code: 'lifting-equation-outside-scope' } });
-      expect(refused.ok ? '' : refused.reason.sentence).toContain(why);
-    },
-  );
+  it.each(Object.values(OUTSIDE_LIFTING_EQUATION))('refuses with the reason: %s', (why) => {
+    const refused = recommendedWeight(lift({ outside: [why] }));
+    expect(refused).toMatchObject({ ok: false, reason: { code: 'lifting-equation-outside-scope' } });
+    expect(refused.ok ? '' : refused.reason.sentence).toContain(why);
+  });
 
   it('refuses more than eight hours', () => expect(recommendedWeight(lift({ duration: hours(8.5) })).ok).toBe(false));
 });
