@@ -11,6 +11,7 @@ import type { CrewDay } from '#lib/equipment/crew-day.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { Finding, Severity } from '#lib/kernel/finding.ts';
 import { sayMass, sayMinutes, sayPlain } from '#lib/rules/say-number.ts';
+import { tell } from '#lib/units/say-figure.ts';
 
 type Figures = Omit<CrewDay, 'findings'>;
 
@@ -146,7 +147,7 @@ function liftFindings({ lifts, valves }: Figures, { name }: DayContext): readonl
   const index =
     worst === null
       ? ''
-      : ` Lifting index ${oneUp(worst.index)} (limit ${sayMass(worst.limit)}) for one person from the ground to 1 m.`;
+      : ` Lifting index ${oneUp(worst.index)} (limit ${sayMass(worst.limit)}) for one person from the ground to working height.`;
   const { id, severity, words } = liftWords(lifts, `(${sayMass(filter.fromGround)})`);
   if (id === null && (worst === null || worst.index <= 1) && refused === '') return [];
   return [
@@ -206,7 +207,7 @@ function shiftFindings({ time }: Figures, { name, shift_s }: DayContext): readon
 }
 
 function finding(of: Omit<Finding, 'about'>): Finding {
-  return { ...of, about: ['crews', 'days', 'persons_per_crew', 'drive'] };
+  return { ...of, ...tell(of.sentence), about: ['crews', 'days', 'persons_per_crew', 'drive'] };
 }
 
 function plural(count: number, noun: string): string {

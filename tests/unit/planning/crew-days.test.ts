@@ -124,6 +124,14 @@ describe('crewDays', () => {
     expect(said0(planned({ drive_kg }), id)).toContain(words);
   });
 
+  it('tells masses in both unit systems', () => {
+    const [finding] = told(planned({}), 'crew-day-lift');
+    expect(finding?.sentence).toBe(
+      'Crew 1, day 1: the heaviest piece is SA-2 with 7 kg, above the screening filter from the ground (4.9 kg) and within it at waist height (11.2 kg): lift it from a tailboard or a stand, close to the body, or two together. Lifting index 0.8 (limit 9.07 kg) for one person from the ground to working height.',
+    );
+    expect(finding?.inUs).toContain('SA-2 with 15.4 lb, above the screening filter from the ground (10.8 lb)');
+  });
+
   it('tells a day that runs over the shift', () => {
     expect(said0(planned({ site: { shiftHours: 0.5 } }), 'crew-day-over-shift')).toMatch(
       /^Crew 1, day 1: the work takes 0\.611 h, 6\.67 min more than the shift/,
