@@ -5,6 +5,7 @@
  * Read next: ../duty/assess-duty.ts.
  */
 import { assessDuty } from '#lib/duty/assess-duty.ts';
+import type { Finding } from '#lib/kernel/finding.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
 import { formatRange } from '#lib/units/format-quantity.ts';
 import { dutyAnswer } from './answer.ts';
@@ -28,6 +29,12 @@ export async function dutyCommand(options: Options): Promise<number> {
     process.stdout.write(
       `${duty.tag}: to start ${formatRange(worse.starting, 'si')} (${worse.starting.basis}), ${formatRange(duty.turns, 'si')} (${duty.turns.basis}), never above ${formatRange(worse.neverExceed.torque, 'si')} (${worse.neverExceed.kind})\n`,
     );
+    for (const { sentence } of duty.findings.filter(isAboutGivenValues)) process.stdout.write(`  ${sentence}\n`);
   }
   return 0;
+}
+
+/** What is said of the numbers that the list gives, and what stops the valve from being moved. */
+function isAboutGivenValues({ id, severity }: Finding): boolean {
+  return severity === 'refusal' || id.startsWith('value-') || id.includes('-against-') || id.startsWith('place-');
 }

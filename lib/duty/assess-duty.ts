@@ -12,6 +12,7 @@ import { raiseGuessedBounds } from './borne-torque.ts';
 import type { Direction, DirectionDuty, Duty, TorqueBound } from './duty.ts';
 import { gripOf, wheelOf } from './grip.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
+import { judgeLine } from './judge-line.ts';
 import { noteDisagreement, noteFindings } from './line-findings.ts';
 import { measureFirst, type Narrowness } from './measure-first.ts';
 import { idealWindow, neverExceed } from './never-exceed.ts';
@@ -19,7 +20,6 @@ import type { ScheduleLine } from './schedule-line.ts';
 import type { DirectionTorque } from './screw-duty.ts';
 import { calculate, combine, openSheet, type Sheet, scratchSheet, tapedSheet, term, withEffect } from './sheet.ts';
 import type { Site } from './site.ts';
-import { soundLine } from './sound-line.ts';
 import { speedLimits } from './speed-limits.ts';
 import type { Tape } from './tape.ts';
 import { handBound, inputBounds } from './torque-bounds.ts';
@@ -29,7 +29,7 @@ import { type ValveWork, workOfValve } from './valve-work.ts';
 
 export function assessDuty({ line, site }: { readonly line: ScheduleLine; readonly site: Site }): Duty {
   const sheet = openSheet();
-  const { line: sound, findings } = soundLine(line);
+  const { line: sound, findings } = judgeLine(line);
   sheet.findings.push(...findings);
   const core = workOut({ line: sound, site, sheet });
   const duty = wholeDuty({ line: sound, sheet, core });
@@ -40,7 +40,7 @@ export function assessDuty({ line, site }: { readonly line: ScheduleLine; readon
 /** The numbers of a duty with all that they follow from, for drawing them anew. */
 export function tapedDuty({ line, site }: { readonly line: ScheduleLine; readonly site: Site }): TapedDuty {
   const sheet = tapedSheet();
-  const { opening, closing, turns } = workOut({ line: soundLine(line).line, site, sheet });
+  const { opening, closing, turns } = workOut({ line: judgeLine(line).line, site, sheet });
   return { tape: sheet.tape, opening, closing, turns };
 }
 

@@ -187,4 +187,11 @@ export interface ScheduleLine {
   readonly place: LinePlace;
   readonly notes?: string;
   readonly photo?: string;
+  /** Numbers that the list gives and that cannot be taken, each with a sentence that names column, value and range. */
+  readonly leftOut?: readonly LeftOut[];
+}
+
+export interface LeftOut {
+  readonly column: string;
+  readonly sentence: string;
 }

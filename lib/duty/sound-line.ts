@@ -1,155 +1,192 @@
 /*
- * Sets aside values of a line that cannot be meant: not a number, below nought, or beyond any valve.
- * Invariant: what is left of a line never makes a formula fail; every value set aside has a finding.
- * Not here: units and wording of cells (intake).
- * Read next: valve-character.ts.
+ * Judges every number of a line by itself: what cannot be meant is set aside, what is unusual is kept and asked about.
+ * Invariant: what is left of a line never makes a formula fail; every value set aside has a finding with its column, value and range.
+ * Not here: what suits this size of valve (unlikely-values.ts); units and wording of cells (intake).
+ * Read next: plausible-values.ts, unlikely-values.ts.
  */
 import type { Finding } from '#lib/kernel/finding.ts';
+import { formatQuantity } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
-import type { ScheduleLine } from './schedule-line.ts';
+import { type Limits, type NumberColumn, PLAUSIBLE } from './plausible-values.ts';
+import type { LineInterface, LinePlace, LineProcess, LineStem, LineTorque, ScheduleLine } from './schedule-line.ts';
+import { soundCounts, wholeOr } from './sound-counts.ts';
+import { without } from './without.ts';
 
-type Limits = readonly [low: number, high: number];
+/** Fields of a part that hold a quantity, each with its column; a field that is missing here does not compile. */
+type Columns<Part> = Readonly<Record<QuantityField<Part>, NumberColumn>>;
+type QuantityField<Part> = {
+  [Field in keyof Part]-?: NonNullable<Part[Field]> extends Known<Unit> ? Field : never;
+}[keyof Part];
 
-const PROCESS: Readonly<Record<string, Limits>> = {
-  linePressure: [0, 1e8],
-  differentialPressure: [0, 1e8],
-  temperature: [-273, 1200],
-  pipeLength: [0, 1e6],
-  flowVelocity: [0, 30],
+const PROCESS: Columns<LineProcess> = {
+  linePressure: 'line_pressure',
+  differentialPressure: 'differential_pressure',
+  temperature: 'temperature',
+  pipeLength: 'pipe_length',
+  flowVelocity: 'flow_velocity',
 };
-const STEM: Readonly<Record<string, Limits>> = {
-  diameter: [0.003, 0.5],
-  threadFriction: [0, 0.6],
-  collarFriction: [0, 0.6],
-  collarMeanDiameter: [0, 1],
-  thrust: [-1e7, 1e7],
-  packingLoad: [0, 1e6],
-  seatDiameter: [0.003, 6],
-  travel: [0.001, 12],
-  valveFactor: [0, 2],
+const STEM: Columns<LineStem> = {
+  diameter: 'stem_diameter',
+  threadFriction: 'thread_friction',
+  collarFriction: 'collar_friction',
+  collarMeanDiameter: 'collar_mean_diameter',
+  thrust: 'stem_thrust',
+  packingLoad: 'packing_load',
+  seatDiameter: 'seat_diameter',
+  travel: 'travel',
+  valveFactor: 'valve_factor',
 };
-const TORQUE: Readonly<Record<string, Limits>> = {
-  turns: [0.05, 1e5],
-  starting: [0, 1e6],
-  running: [0, 1e6],
-  max: [0.1, 1e6],
-  minStrokeTime: [0, 1e6],
-  maxInputSpeed: [0.01, 1e4],
-  gearRatio: [0.05, 1e5],
-  gearEfficiency: [0.02, 1],
-  outputTorque: [0, 1e7],
+const TORQUE: Columns<LineTorque> = {
+  turns: 'turns',
+  starting: 'starting_torque',
+  running: 'running_torque',
+  max: 'max_torque',
+  minStrokeTime: 'min_stroke_time',
+  maxInputSpeed: 'max_input_speed',
+  gearRatio: 'gear_ratio',
+  gearEfficiency: 'gear_efficiency',
+  outputTorque: 'output_torque',
 };
-const GRIP: Readonly<Record<string, Limits>> = {
-  wheelDiameter: [0.03, 4],
-  wheelDish: [0, 89],
-  stemProtrusion: [0, 12],
-  spindleSize: [0.005, 0.3],
-  spindleLength: [0, 60],
+const GRIP: Columns<LineInterface> = {
+  wheelDiameter: 'wheel_diameter',
+  wheelDish: 'wheel_dish',
+  stemProtrusion: 'stem_protrusion',
+  spindleSize: 'spindle_size',
+  spindleLength: 'spindle_length',
 };
-const PLACE: Readonly<Record<string, Limits>> = {
-  depthToNut: [0, 60],
-  misalignment: [0, 90],
-  reach: [0, 200],
-  clearRadius: [0, 200],
-  headroom: [0, 200],
-  vehicleDistance: [0, 1e5],
+const PLACE: Columns<LinePlace> = {
+  accessTime: 'access_minutes',
+  depthToNut: 'depth_to_nut',
+  misalignment: 'misalignment',
+  reach: 'reach',
+  clearRadius: 'clear_radius',
+  headroom: 'headroom',
+  vehicleDistance: 'vehicle_distance',
+  noiseLimit: 'noise_limit',
 };
-const SIZE: Limits = [0.003, 6];
 
 export function soundLine(line: ScheduleLine): { readonly line: ScheduleLine; readonly findings: readonly Finding[] } {
-  const findings: Finding[] = [];
-  const refuse = (field: string): void => {
-    findings.push({
-      id: 'value-set-aside',
-      severity: 'warning',
-      about: [field],
-      sentence: `The value given for ${spoken(field)} cannot be meant and was set aside; the tables are used instead. Check it.`,
-      source: 'house rule',
-    });
-  };
-  const sound: ScheduleLine = {
-    ...line,
-    qty: whole(line.qty, 1),
-    strokes: whole(line.strokes, 2),
-    process: sift(line.process, PROCESS, refuse),
-    stem: soundThread(sift(line.stem, STEM, refuse), refuse),
-    torque: sift(line.torque, TORQUE, refuse),
-    interface: soundNut(sift(line.interface, GRIP, refuse), refuse),
-    place: sift(line.place, PLACE, refuse),
-  };
-  if (line.size === undefined || isSound(line.size, SIZE)) return { line: sound, findings };
-  refuse('size');
-  const { size: _size, ...rest } = sound;
-  return { line: rest, findings };
+  const findings: Finding[] = (line.leftOut ?? []).map(({ column, sentence }) => setAside(column, sentence));
+  const sift = <Part extends object>(part: Part, columns: Readonly<Record<string, NumberColumn>>): Part =>
+    siftPart({ part, columns, findings });
+  const sound = soundCounts({
+    line: {
+      ...line,
+      qty: wholeOr(line.qty, 1),
+      strokes: wholeOr(line.strokes, 2),
+      process: sift(line.process, PROCESS),
+      stem: soundThread(sift(line.stem, STEM), findings),
+      torque: sift(line.torque, TORQUE),
+      interface: soundNut(sift(line.interface, GRIP), findings),
+      place: sift(line.place, PLACE),
+    },
+    given: line,
+    findings,
+  });
+  if (line.size === undefined || judge(line.size, 'size', findings)) return { line: sound, findings };
+  return { line: without(sound, 'size'), findings };
 }
 
-function isSound(value: Known<Unit>, [low, high]: Limits): boolean {
-  return value.low <= value.nominal && value.nominal <= value.high && value.low >= low && value.high <= high;
+function siftPart<Part extends object>({
+  part,
+  columns,
+  findings,
+}: {
+  readonly part: Part;
+  readonly columns: Readonly<Record<string, NumberColumn>>;
+  readonly findings: Finding[];
+}): Part {
+  let sound = part;
+  for (const [field, value] of Object.entries(part)) {
+    const column = columns[field];
+    if (column === undefined || !isKnown(value) || judge(value, column, findings)) continue;
+    sound = without(sound, field);
+  }
+  return sound;
 }
 
 function isKnown(value: unknown): value is Known<Unit> {
   return typeof value === 'object' && value !== null && 'nominal' in value;
 }
 
-function sift<Part extends object>(
-  part: Part,
-  limits: Readonly<Record<string, Limits>>,
-  refuse: (field: string) => void,
-): Part {
-  let sound = part;
-  for (const [field, value] of Object.entries(part)) {
-    const limit = limits[field];
-    if (limit === undefined || !isKnown(value) || isSound(value, limit)) continue;
-    refuse(field);
-    sound = without(sound, field);
+/** Whether the value stays; says so where it does not, and asks where it is unusual. */
+function judge(value: Known<Unit>, column: NumberColumn, findings: Finding[]): boolean {
+  const { label, unit, possible, usual } = PLAUSIBLE[column];
+  const given = `${label} ${spoken(value, unit)}`;
+  if (!isWithin(value, possible)) {
+    findings.push(
+      setAside(
+        column,
+        `${given} cannot be meant: plausible is ${rangeText(usual, unit)}. It is set aside and the usual values stand in; check the number and its unit.`,
+      ),
+    );
+    return false;
   }
-  return sound;
-}
-
-function without<Part extends object>(part: Part, field: string): Part {
-  const copy = { ...part };
-  Reflect.deleteProperty(copy, field);
-  return copy;
-}
-
-function soundThread(stem: ScheduleLine['stem'], refuse: (field: string) => void): ScheduleLine['stem'] {
-  let sound = stem;
-  const size = stem.thread?.value;
-  if (
-    size !== undefined &&
-    !(size.pitch_m > 0.0003 && size.majorDiameter_m > 2 * size.pitch_m && size.majorDiameter_m <= 0.5)
-  ) {
-    refuse('thread');
-    sound = without(sound, 'thread');
-  } else if (
-    size?.starts !== undefined &&
-    !(isStarts(size.starts) && size.starts * size.pitch_m < size.majorDiameter_m)
-  ) {
-    refuse('thread');
-    sound = without(sound, 'thread');
+  if (!isWithin(value, usual)) {
+    findings.push({
+      id: 'value-unlikely',
+      severity: 'warning',
+      about: [column],
+      sentence: `${given} is outside what is usual (${rangeText(usual, unit)}): is it meant so? It is kept as it stands; check the number and its unit.`,
+      source: 'common practice, no source',
+    });
   }
-  if (stem.threadStarts !== undefined && !isStarts(stem.threadStarts.value)) {
-    refuse('threadStarts');
-    sound = without(sound, 'threadStarts');
-  }
-  return sound;
+  return true;
 }
 
-function soundNut(grip: ScheduleLine['interface'], refuse: (field: string) => void): ScheduleLine['interface'] {
-  if (grip.nut === undefined || isSound(grip.nut.acrossFlats, [0.004, 0.2])) return grip;
-  refuse('nut');
-  return without(grip, 'nut');
+function setAside(column: string, sentence: string): Finding {
+  return { id: 'value-set-aside', severity: 'warning', about: [column], sentence, source: 'house rule' };
 }
 
-function isStarts(starts: number): boolean {
-  return Number.isInteger(starts) && starts >= 1 && starts <= 8;
+function isWithin(value: Known<Unit>, [low, high]: Limits): boolean {
+  return value.low <= value.nominal && value.nominal <= value.high && value.low >= low && value.high <= high;
 }
 
-function whole(value: number, fallback: number): number {
-  return Number.isFinite(value) && value >= 1 ? Math.floor(value) : fallback;
+/** The value as it was given, also where it is no number or upside down. */
+function spoken(value: Known<Unit>, unit: Unit): string {
+  const ends = [value.low, value.nominal, value.high].map((end) => endText(end, unit));
+  const [low, nominal, high] = ends;
+  if (low === high && nominal === low) return String(low);
+  if (value.low <= value.nominal && value.nominal <= value.high) return `${low} to ${high}`;
+  return `${ends.join(', ')} (low, likely, high)`;
 }
 
-function spoken(field: string): string {
-  return field.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+function endText(end: number, unit: Unit): string {
+  if (Number.isNaN(end)) return '“not a number”';
+  if (!Number.isFinite(end)) return end > 0 ? '“infinite”' : '“minus infinite”';
+  return formatQuantity({ value: end, unit, system: 'si' });
+}
+
+function rangeText([low, high]: Limits, unit: Unit): string {
+  return `${formatQuantity({ value: low, unit, system: 'si' })} to ${formatQuantity({ value: high, unit, system: 'si' })}`;
+}
+
+/** A thread whose turns would meet is none: the pitch of a stem is well below half its diameter. */
+function soundThread(stem: LineStem, findings: Finding[]): LineStem {
+  const { thread } = stem;
+  if (thread === undefined) return stem;
+  const { pitch_m: pitch, majorDiameter_m: major, starts } = thread.value;
+  const sized = pitch > 0.0003 && major > 2 * pitch && major <= 0.5;
+  const started =
+    starts === undefined || (Number.isInteger(starts) && starts >= 1 && starts <= 8 && starts * pitch < major);
+  if (sized && started) return stem;
+  const said = `${endText(major, 'm')} × ${endText(pitch, 'm')}${starts === undefined ? '' : `, ${starts} starts`}`;
+  findings.push(
+    setAside(
+      'stem_thread',
+      `Stem thread ${said} cannot be meant: plausible is a diameter of 6 to 400 mm, a pitch of 1 mm to half the diameter, and 1 to 8 starts whose lead is below the diameter. It is set aside and the usual threads stand in; measure ten threads and count the starts.`,
+    ),
+  );
+  return without(stem, 'thread');
+}
+
+function soundNut(grip: LineInterface, findings: Finding[]): LineInterface {
+  const nut = grip.nut;
+  if (nut === undefined) return grip;
+  if (!judge(nut.acrossFlats, 'nut_size', findings)) return without(grip, 'nut');
+  const base = nut.acrossFlatsAtBase;
+  return base === undefined || judge(base, 'nut_size', findings)
+    ? grip
+    : { ...grip, nut: { acrossFlats: nut.acrossFlats } };
 }

@@ -4,6 +4,7 @@
  * Not here: how a cell is read (read-cell.ts).
  * Read next: columns.ts.
  */
+import { usualRange } from '#lib/duty/plausible-values.ts';
 import { type ColumnSpec, choiceReading, lengthReading, quantityReading } from './column-spec.ts';
 
 export const DRIVE_COLUMNS: readonly ColumnSpec[] = [
@@ -33,7 +34,7 @@ export const DRIVE_COLUMNS: readonly ColumnSpec[] = [
       'wheel diameter|handwheel diameter|handwheel dia|hand wheel diameter|handwheel size|handwheel|wheel size|handrad|handraddurchmesser|diamètre volant|volant|diámetro volante|volante|diâmetro do volante|diametro volantino|маховик|手轮直径'.split(
         '|',
       ),
-    reading: lengthReading({ low: 0.05, high: 1.6 }),
+    reading: lengthReading(usualRange('wheel_diameter')),
   },
   {
     name: 'wheel_spokes',
@@ -55,7 +56,7 @@ export const DRIVE_COLUMNS: readonly ColumnSpec[] = [
     howToMeasure: 'Straight edge across the rim, depth to the hub; over the radius.',
     unknown: 'Adapters for flat and dished rims both go along.',
     aliases: 'wheel dish|dish|rim dish|dish angle|kröpfung|schüsselung'.split('|'),
-    reading: quantityReading({ dimension: 'angle', bareUnits: ['°'], low: 0, high: 60 }),
+    reading: quantityReading({ dimension: 'angle', bareUnits: ['°'], ...usualRange('wheel_dish') }),
   },
   {
     name: 'wheel_material',
@@ -76,7 +77,7 @@ export const DRIVE_COLUMNS: readonly ColumnSpec[] = [
     howToMeasure: 'Rule from hub to stem end; say whether open or closed.',
     unknown: 'The whole travel is taken to stand out.',
     aliases: 'stem protrusion|protrusion|stem above wheel|spindelüberstand|dépassement tige'.split('|'),
-    reading: lengthReading({ low: 0, high: 10 }),
+    reading: lengthReading(usualRange('stem_protrusion')),
   },
   {
     name: 'protrusion_measured_at',
@@ -141,7 +142,7 @@ export const DRIVE_COLUMNS: readonly ColumnSpec[] = [
     howToMeasure: 'Caliper.',
     unknown: 'The weaker of the common sizes is taken.',
     aliases: 'spindle size|extension spindle size|extension size|gestänge|einbaugarnitur'.split('|'),
-    reading: lengthReading({ low: 0.008, high: 0.2 }),
+    reading: lengthReading(usualRange('spindle_size')),
   },
   {
     name: 'spindle_length',
@@ -155,6 +156,6 @@ export const DRIVE_COLUMNS: readonly ColumnSpec[] = [
       'spindle length|extension length|extension spindle length|gestängelänge|longueur rallonge|longitud extensión'.split(
         '|',
       ),
-    reading: lengthReading({ low: 0.05, high: 30 }),
+    reading: lengthReading(usualRange('spindle_length')),
   },
 ];

@@ -4,6 +4,7 @@
  * Not here: how a cell is read (read-cell.ts).
  * Read next: columns.ts.
  */
+import { usualRange } from '#lib/duty/plausible-values.ts';
 import { type ColumnSpec, choiceReading, lengthReading, quantityReading } from './column-spec.ts';
 
 export const PLACE_COLUMNS: readonly ColumnSpec[] = [
@@ -19,7 +20,12 @@ export const PLACE_COLUMNS: readonly ColumnSpec[] = [
       'depth to nut|depthtonut|depth_to_nut|nut depth|depth|cover|depth of cover|buried depth|cover depth|tiefe|überdeckung|einbautiefe|profondeur|profundidad|profundidade|profondità|глубина|深度'.split(
         '|',
       ),
-    reading: { kind: 'quantity', dimension: 'length', bareUnits: ['m', 'mm', 'in', 'ft'], low: 0, high: 15 },
+    reading: {
+      kind: 'quantity',
+      dimension: 'length',
+      bareUnits: ['m', 'mm', 'in', 'ft'],
+      ...usualRange('depth_to_nut'),
+    },
   },
   {
     name: 'misalignment',
@@ -30,7 +36,7 @@ export const PLACE_COLUMNS: readonly ColumnSpec[] = [
     howToMeasure: 'Sight down the key.',
     unknown: 'A joint goes along where the nut is deep.',
     aliases: 'misalignment|out of line|offset angle|tilt|versatz|desalineación'.split('|'),
-    reading: quantityReading({ dimension: 'angle', bareUnits: ['°'], low: 0, high: 90 }),
+    reading: quantityReading({ dimension: 'angle', bareUnits: ['°'], ...usualRange('misalignment') }),
   },
   {
     name: 'surface_box',
@@ -79,7 +85,7 @@ export const PLACE_COLUMNS: readonly ColumnSpec[] = [
     howToMeasure: 'Tape.',
     unknown: 'Arm’s length is taken.',
     aliases: 'reach|distance to wheel|reichweite|portée|alcance'.split('|'),
-    reading: { kind: 'quantity', dimension: 'length', bareUnits: ['m', 'mm', 'in', 'ft'], low: 0, high: 15 },
+    reading: { kind: 'quantity', dimension: 'length', bareUnits: ['m', 'mm', 'in', 'ft'], ...usualRange('reach') },
   },
   {
     name: 'clear_radius',
@@ -90,7 +96,7 @@ export const PLACE_COLUMNS: readonly ColumnSpec[] = [
     howToMeasure: 'Tape from the stem to the nearest thing.',
     unknown: 'A small head is planned where possible.',
     aliases: 'clear radius|clearance|clear space|radial clearance|freiraum|dégagement|espacio libre'.split('|'),
-    reading: lengthReading({ low: 0.02, high: 20 }),
+    reading: lengthReading(usualRange('clear_radius')),
   },
   {
     name: 'headroom',
@@ -101,7 +107,7 @@ export const PLACE_COLUMNS: readonly ColumnSpec[] = [
     howToMeasure: 'Tape.',
     unknown: 'The tall heads are left out where the place is enclosed.',
     aliases: 'headroom|height above|overhead clearance|kopffreiheit|hauteur libre|altura libre'.split('|'),
-    reading: { kind: 'quantity', dimension: 'length', bareUnits: ['m', 'mm', 'in', 'ft'], low: 0.02, high: 100 },
+    reading: { kind: 'quantity', dimension: 'length', bareUnits: ['m', 'mm', 'in', 'ft'], ...usualRange('headroom') },
   },
   {
     name: 'standing_place',
@@ -123,7 +129,7 @@ export const PLACE_COLUMNS: readonly ColumnSpec[] = [
     unknown: 'No vehicle is taken, so no tow-bar brace.',
     aliases:
       'vehicle distance|vehicle access|truck distance|distance to vehicle|fahrzeugabstand|distance véhicule'.split('|'),
-    reading: { kind: 'quantity', dimension: 'length', bareUnits: ['m', 'ft'], low: 0, high: 5000 },
+    reading: { kind: 'quantity', dimension: 'length', bareUnits: ['m', 'ft'], ...usualRange('vehicle_distance') },
   },
   {
     name: 'anchor',
@@ -197,7 +203,7 @@ export const PLACE_COLUMNS: readonly ColumnSpec[] = [
     help: 'Highest sound level allowed at the place.',
     unknown: 'No limit is taken.',
     aliases: 'noise limit|noise|sound limit|lärmgrenze|limite bruit|límite ruido'.split('|'),
-    reading: quantityReading({ dimension: 'sound', bareUnits: ['dB'], low: 30, high: 140 }),
+    reading: quantityReading({ dimension: 'sound', bareUnits: ['dB'], ...usualRange('noise_limit') }),
   },
   {
     name: 'notes',

@@ -4,6 +4,7 @@
  * Not here: how a cell is read (read-cell.ts).
  * Read next: columns.ts.
  */
+import { usualRange } from '#lib/duty/plausible-values.ts';
 import { type ColumnSpec, choiceReading, lengthReading, quantityReading } from './column-spec.ts';
 
 export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
@@ -65,7 +66,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
     aliases: 'stem diameter|stem dia|stem od|spindle diameter|spindeldurchmesser|diamètre tige|diámetro vástago'.split(
       '|',
     ),
-    reading: lengthReading({ low: 0.004, high: 0.4 }),
+    reading: lengthReading(usualRange('stem_diameter')),
   },
   {
     name: 'stem_material',
@@ -85,7 +86,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
     help: 'Coefficient of friction of the stem thread.',
     unknown: 'A range for dry to greased is taken.',
     aliases: 'thread friction|stem friction|coefficient of friction|cof|reibwert'.split('|'),
-    reading: quantityReading({ dimension: 'ratio', bareUnits: ['1'], low: 0.02, high: 0.6 }),
+    reading: quantityReading({ dimension: 'ratio', bareUnits: ['1'], ...usualRange('thread_friction') }),
   },
   {
     name: 'collar_friction',
@@ -95,7 +96,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
     help: 'Coefficient of friction where the stem or nut turns against its shoulder.',
     unknown: 'A range is taken.',
     aliases: 'collar friction|bearing friction|bund reibwert'.split('|'),
-    reading: quantityReading({ dimension: 'ratio', bareUnits: ['1'], low: 0.001, high: 0.6 }),
+    reading: quantityReading({ dimension: 'ratio', bareUnits: ['1'], ...usualRange('collar_friction') }),
   },
   {
     name: 'collar_mean_diameter',
@@ -105,7 +106,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
     help: 'Mean diameter of that shoulder.',
     unknown: 'A rule by stem diameter is taken.',
     aliases: 'collar mean diameter|collar diameter|collar dia|bunddurchmesser'.split('|'),
-    reading: lengthReading({ low: 0.005, high: 0.6 }),
+    reading: lengthReading(usualRange('collar_mean_diameter')),
   },
   {
     name: 'collar_bearing',
@@ -125,7 +126,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
     help: 'Force along the stem, as given by the maker.',
     unknown: 'It is worked out from pressure and size.',
     aliases: 'stem thrust|thrust|spindelkraft|poussée|empuje|spinta|усилие'.split('|'),
-    reading: quantityReading({ dimension: 'force', bareUnits: ['N', 'kN'], low: 1, high: 5000000.0 }),
+    reading: quantityReading({ dimension: 'force', bareUnits: ['N', 'kN'], ...usualRange('stem_thrust') }),
   },
   {
     name: 'packing_load',
@@ -135,7 +136,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
     help: 'Friction of the packing along the stem.',
     unknown: 'A rule by stem diameter is taken.',
     aliases: 'packing load|packing friction|gland friction|stopfbuchsreibung'.split('|'),
-    reading: quantityReading({ dimension: 'force', bareUnits: ['N'], low: 0, high: 200000.0 }),
+    reading: quantityReading({ dimension: 'force', bareUnits: ['N'], ...usualRange('packing_load') }),
   },
   {
     name: 'seat_diameter',
@@ -145,7 +146,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
     help: 'Diameter on which the pressure acts.',
     unknown: 'The nominal size is taken.',
     aliases: 'seat diameter|seat bore|seat dia|sitzdurchmesser|port diameter'.split('|'),
-    reading: lengthReading({ low: 0.005, high: 4 }),
+    reading: lengthReading(usualRange('seat_diameter')),
   },
   {
     name: 'travel',
@@ -156,7 +157,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
     howToMeasure: 'Stem length above the nut, open less closed.',
     unknown: 'The size is taken for gates.',
     aliases: 'travel|stroke|lift|hub|hubhöhe|course|carrera|curso|corsa|ход'.split('|'),
-    reading: lengthReading({ low: 0.002, high: 10 }),
+    reading: lengthReading(usualRange('travel')),
   },
   {
     name: 'valve_factor',
@@ -166,7 +167,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
     help: 'Factor of seat friction of the gate.',
     unknown: 'A range is taken.',
     aliases: 'valve factor|seat friction|disc factor|ventilfaktor'.split('|'),
-    reading: quantityReading({ dimension: 'ratio', bareUnits: ['1'], low: 0.05, high: 1.2 }),
+    reading: quantityReading({ dimension: 'ratio', bareUnits: ['1'], ...usualRange('valve_factor') }),
   },
   {
     name: 'turns',
@@ -180,7 +181,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
       'turns|turns to close|turnstoclose|turns_to_close|no turns|no_turns|numberofturns|number of turns|num turns|total turns|turns open to close|umdrehungen|anzahl umdrehungen|tours|nombre de tours|vueltas|numero de vueltas|número de vueltas|voltas|número de voltas|giri|numero giri|omwentelingen|обороты|число оборотов|圈数'.split(
         '|',
       ),
-    reading: quantityReading({ dimension: 'turns', bareUnits: ['turn'], low: 0.2, high: 5000 }),
+    reading: quantityReading({ dimension: 'turns', bareUnits: ['turn'], ...usualRange('turns') }),
   },
   {
     name: 'starting_torque',
@@ -194,7 +195,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
       'starting torque|break torque|breakaway torque|break-out torque|unseating torque|breaking torque|initial torque|losbrechmoment|couple de décollage|par de arranque|torque de arranque|coppia di spunto|момент трогания'.split(
         '|',
       ),
-    reading: quantityReading({ dimension: 'torque', bareUnits: ['N·m'], low: 0.1, high: 50000 }),
+    reading: quantityReading({ dimension: 'torque', bareUnits: ['N·m'], ...usualRange('starting_torque') }),
   },
   {
     name: 'running_torque',
@@ -208,7 +209,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
       'running torque|run torque|torque|operating torque|final torque|fintorque|fin torque|final torque ft pounds|drehmoment|betätigungsmoment|couple|couple de manœuvre|par|par de operación|momento|coppia|крутящий момент|扭矩'.split(
         '|',
       ),
-    reading: quantityReading({ dimension: 'torque', bareUnits: ['N·m'], low: 0.1, high: 50000 }),
+    reading: quantityReading({ dimension: 'torque', bareUnits: ['N·m'], ...usualRange('running_torque') }),
   },
   {
     name: 'max_torque',
@@ -222,7 +223,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
       'max torque|maximum torque|torque limit|mast|max allowable torque|highest torque allowed|never exceed torque|max. drehmoment|couple max|par máximo|par maximo|torque máximo|coppia massima'.split(
         '|',
       ),
-    reading: quantityReading({ dimension: 'torque', bareUnits: ['N·m'], low: 0.5, high: 50000 }),
+    reading: quantityReading({ dimension: 'torque', bareUnits: ['N·m'], ...usualRange('max_torque') }),
   },
   {
     name: 'min_stroke_time',
@@ -235,7 +236,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
       'min stroke time|minimum stroke time|shortest stroke time|min closing time|closing time|schließzeit|temps de fermeture|tiempo de cierre'.split(
         '|',
       ),
-    reading: quantityReading({ dimension: 'time', bareUnits: ['s', 'min'], low: 1, high: 86400 }),
+    reading: quantityReading({ dimension: 'time', bareUnits: ['s', 'min'], ...usualRange('min_stroke_time') }),
   },
   {
     name: 'max_input_speed',
@@ -247,7 +248,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
     aliases: 'max input speed|max speed|highest input speed|max rpm|max drehzahl|vitesse max|velocidad máxima'.split(
       '|',
     ),
-    reading: quantityReading({ dimension: 'rotation', bareUnits: ['rpm'], low: 0.5, high: 1000 }),
+    reading: quantityReading({ dimension: 'rotation', bareUnits: ['rpm'], ...usualRange('max_input_speed') }),
   },
   {
     name: 'gearbox',
@@ -279,7 +280,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
     help: 'Share of the torque that comes through.',
     unknown: 'A range by kind is taken.',
     aliases: 'gear efficiency|efficiency|wirkungsgrad|rendement|eficiencia|rendimento'.split('|'),
-    reading: quantityReading({ dimension: 'ratio', bareUnits: ['%', '1'], low: 0.05, high: 1 }),
+    reading: quantityReading({ dimension: 'ratio', bareUnits: ['%', '1'], ...usualRange('gear_efficiency') }),
   },
   {
     name: 'output_torque',
@@ -293,7 +294,7 @@ export const STEM_AND_TORQUE_COLUMNS: readonly ColumnSpec[] = [
       'output torque|gearbox output torque|valve torque|seating torque|abtriebsmoment|couple de sortie|par de salida'.split(
         '|',
       ),
-    reading: quantityReading({ dimension: 'torque', bareUnits: ['N·m'], low: 0.5, high: 2000000.0 }),
+    reading: quantityReading({ dimension: 'torque', bareUnits: ['N·m'], ...usualRange('output_torque') }),
   },
   {
     name: 'end_stops',

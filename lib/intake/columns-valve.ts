@@ -4,6 +4,7 @@
  * Not here: how a cell is read (read-cell.ts).
  * Read next: columns.ts.
  */
+import { usualRange } from '#lib/duty/plausible-values.ts';
 import { type ColumnSpec, choiceReading, quantityReading } from './column-spec.ts';
 
 export const IDENTITY_AND_VALVE_COLUMNS: readonly ColumnSpec[] = [
@@ -52,7 +53,7 @@ export const IDENTITY_AND_VALVE_COLUMNS: readonly ColumnSpec[] = [
     howToMeasure: 'Ask who goes there every week.',
     unknown: 'A house figure for moving and access stands in, and the day plan is less sure.',
     aliases: 'access minutes|access time|access min|access|zugangszeit|temps d’accès|tiempo de acceso'.split('|'),
-    reading: quantityReading({ dimension: 'time', bareUnits: ['min'], low: 0, high: 28800 }),
+    reading: quantityReading({ dimension: 'time', bareUnits: ['min'], ...usualRange('access_minutes') }),
   },
   {
     name: 'qty',
@@ -142,7 +143,7 @@ export const IDENTITY_AND_VALVE_COLUMNS: readonly ColumnSpec[] = [
       'line pressure|pressure|operating pressure|working pressure|max pressure|service pressure|static pressure|betriebsdruck|druck|pression|pression de service|presión|presion|presión de trabajo|pressão|pressione|рабочее давление|压力'.split(
         '|',
       ),
-    reading: quantityReading({ dimension: 'pressure', bareUnits: ['bar'], low: 0, high: 250000000.0 }),
+    reading: quantityReading({ dimension: 'pressure', bareUnits: ['bar'], ...usualRange('line_pressure') }),
   },
   {
     name: 'differential_pressure',
@@ -156,7 +157,7 @@ export const IDENTITY_AND_VALVE_COLUMNS: readonly ColumnSpec[] = [
       'differential pressure|dp|delta p|Δp|diff pressure|differenzdruck|pression différentielle|presión diferencial|pressão diferencial|перепад давления|压差'.split(
         '|',
       ),
-    reading: quantityReading({ dimension: 'pressure', bareUnits: ['bar'], low: 0, high: 250000000.0 }),
+    reading: quantityReading({ dimension: 'pressure', bareUnits: ['bar'], ...usualRange('differential_pressure') }),
   },
   {
     name: 'flowing',
@@ -193,7 +194,7 @@ export const IDENTITY_AND_VALVE_COLUMNS: readonly ColumnSpec[] = [
       'temperature|temp|operating temperature|design temperature|temperatur|température|temperatura|температура|温度'.split(
         '|',
       ),
-    reading: quantityReading({ dimension: 'temperature', bareUnits: ['°C'], low: -200, high: 650 }),
+    reading: quantityReading({ dimension: 'temperature', bareUnits: ['°C'], ...usualRange('temperature') }),
   },
   {
     name: 'age',

@@ -7,6 +7,7 @@
 export const INTAKE_CODES = [
   'value-unreadable',
   'value-implausible',
+  'value-unlikely',
   'number-ambiguous',
   'unit-guessed',
   'choice-unknown',
@@ -20,7 +21,6 @@ export const INTAKE_CODES = [
   'thread-lead-odd',
   'thread-starts-conflict',
   'thread-hand-conflict',
-  'wheel-implausible',
   'type-remark-disagrees',
   'kind-remark-disagrees',
   'out-of-use',

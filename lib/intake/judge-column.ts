@@ -19,7 +19,12 @@ import { turnedByHeader, withUnit } from './take-cells.ts';
 
 const SAMPLE = 120;
 const TAKEN_AS_TEXT: ReadonlySet<Field> = new Set(['tag', 'location', 'notes', 'photo', 'remark', 'ignore']);
-const UNREADABLE_CODES: ReadonlySet<string> = new Set(['value-unreadable', 'value-implausible', 'choice-unknown']);
+const UNREADABLE_CODES: ReadonlySet<string> = new Set([
+  'value-unreadable',
+  'value-implausible',
+  'value-unlikely',
+  'choice-unknown',
+]);
 
 /** Up to 120 filled cells of a column, spread evenly over the rows below the header. */
 export function sampleColumn(

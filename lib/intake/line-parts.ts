@@ -12,7 +12,7 @@ import type {
   LineStem,
   LineTorque,
 } from '#lib/duty/schedule-line.ts';
-import { type Fact, fact, type Known } from '#lib/units/known-value.ts';
+import { type Fact, fact } from '#lib/units/known-value.ts';
 import { type CellContext, cellText, originOf, report } from './cell-context.ts';
 import {
   CLOSES_WORDS,
@@ -147,20 +147,17 @@ function readGearbox(context: CellContext): LineTorque['gearbox'] {
     : readChoice(context, 'gearbox', GEARBOX_WORDS);
 }
 
-export function readInterface(
-  context: CellContext,
-  parts: { readonly remark: Remark | null; readonly size: Known<'m'> | undefined },
-): LineInterface {
+export function readInterface(context: CellContext, remark: Remark | null): LineInterface {
   const missingWheel: LineInterface['drivenBy'] =
-    parts.remark?.wheelMissing === undefined
+    remark?.wheelMissing === undefined
       ? undefined
       : fact('square', {
           basis: 'assumed',
-          source: `The remark ${quoted(parts.remark.text)} says that the wheel is missing; the square of the stem is assumed to be what is left.`,
+          source: `The remark ${quoted(remark.text)} says that the wheel is missing; the square of the stem is assumed to be what is left.`,
         });
   return {
     ...given('drivenBy', readChoice(context, 'driven_by', DRIVEN_BY_WORDS) ?? missingWheel),
-    ...given('wheelDiameter', readWheel(context, parts.size)),
+    ...given('wheelDiameter', readQuantity(context, 'wheel_diameter', 'm')),
     ...given('wheelSpokes', readCount(context, 'wheel_spokes')),
     ...given('wheelDish', readQuantity(context, 'wheel_dish', '°')),
     ...given('wheelMaterial', readText(context, 'wheel_material')),
@@ -173,24 +170,6 @@ export function readInterface(
     ...given('spindleSize', readQuantity(context, 'spindle_size', 'm')),
     ...given('spindleLength', readQuantity(context, 'spindle_length', 'm')),
   };
-}
-
-/** No wheel is wider than half a metre and four times the valve. Common practice with a wide margin, no source. */
-const WHEEL_BASE_M = 0.5;
-const WHEEL_PER_SIZE = 4;
-
-function readWheel(context: CellContext, size: Known<'m'> | undefined): Known<'m'> | undefined {
-  const wheel = readQuantity(context, 'wheel_diameter', 'm');
-  if (wheel === undefined || size === undefined) return wheel;
-  const widest = WHEEL_BASE_M + WHEEL_PER_SIZE * size.high;
-  if (wheel.nominal <= widest) return wheel;
-  report(context, {
-    code: 'wheel-implausible',
-    column: 'wheel_diameter',
-    sentence: `Wheel diameter ${quoted(context.cells.wheel_diameter ?? '')} does not go with DN ${Math.round(size.nominal * 1000)} (plausible up to ${Math.round(widest * 1000)} mm); it is taken as not known.`,
-    remedy: 'Check both the size and the wheel.',
-  });
-  return undefined;
 }
 
 export function readPlace(context: CellContext, remark: Remark | null): LinePlace {

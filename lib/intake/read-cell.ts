@@ -1,9 +1,10 @@
 /*
  * Reads one plain cell: a quantity, a choice, yes or no, a count, years, a ratio.
- * Invariant: a value outside its plausible range is left out and a problem names field and range; nothing throws.
+ * Invariant: a value that cannot be is left out, one that is unusual is kept; a problem names field and range; nothing throws.
  * Not here: sizes, ratings, threads and nuts (read-size.ts, read-rating.ts, read-thread.ts, read-nut.ts).
  * Read next: read-line.ts.
  */
+import { isNumberColumn, PLAUSIBLE } from '#lib/duty/plausible-values.ts';
 import { unreachable } from '#lib/kernel/invariant.ts';
 import { formatQuantity } from '#lib/units/format-quantity.ts';
 import { type Fact, fact, type Known, known } from '#lib/units/known-value.ts';
@@ -65,11 +66,12 @@ export function readQuantity<U extends Unit>(context: CellContext, column: Colum
     reportUnreadable(context, column, text);
     return undefined;
   }
-  const fitting = attempts.find(({ read }) => read.low >= reading.low && read.high <= reading.high);
+  const fitting = attempts.find(isWithin(reading)) ?? attempts.find(isWithin(possibleRange(column, reading)));
   if (fitting === undefined) {
     reportImplausible(context, column, rangeText(reading));
     return undefined;
   }
+  if (!isWithin(reading)(fitting)) reportUnlikely(context, column, rangeText(reading));
   if (fitting !== first) reportGuessedUnit(context, column, fitting.bareUnit);
   if (fitting.read.ambiguousNumber)
     reportAmbiguous(context, column, formatQuantity({ value: fitting.read.nominal, unit, system: 'si' }));
@@ -77,6 +79,22 @@ export function readQuantity<U extends Unit>(context: CellContext, column: Colum
   const bare = fitting.read.unitText === '' && !['1', 'turn'].includes(fitting.bareUnit);
   const source = bare ? `${origin.source.slice(0, -1)}, no unit given, read as ${fitting.bareUnit}.` : origin.source;
   return known(unit, fitting.read, { ...origin, source: source + hedgeText(fitting.read) });
+}
+
+/** What a value of the column can be at all; the duty asks about what is possible but unusual. */
+function possibleRange(column: Column, usual: Ends): Ends {
+  if (!isNumberColumn(column)) return usual;
+  const [low, high] = PLAUSIBLE[column].possible;
+  return { low, high };
+}
+
+function isWithin({ low, high }: Ends): (attempt: Attempt) => boolean {
+  return ({ read }) => read.low >= low && read.high <= high;
+}
+
+interface Ends {
+  readonly low: number;
+  readonly high: number;
 }
 
 interface Attempt {
@@ -207,7 +225,7 @@ export function reportUnreadable(context: CellContext, column: Column, text: str
     code: 'value-unreadable',
     column,
     sentence: `${spec.label} ${quoted(text)} cannot be read; it is taken as not known.`,
-    remedy: `Write it like ${quoted(spec.example)}, or leave it empty.`,
+    remedy: `Write it like ${quoted(spec.example)}${spec.reading.kind === 'quantity' ? ` (usual: ${rangeText(spec.reading)})` : ''}, or leave it empty.`,
   });
 }
 
@@ -217,6 +235,16 @@ export function reportImplausible(context: CellContext, column: Column, range: s
     code: 'value-implausible',
     column,
     sentence: `${label} ${quoted(context.cells[column] ?? '')} is outside what is plausible (${range}); it is taken as not known.`,
+    remedy: 'Check the number and its unit.',
+  });
+}
+
+function reportUnlikely(context: CellContext, column: Column, range: string): void {
+  const { label } = columnSpec(column);
+  report(context, {
+    code: 'value-unlikely',
+    column,
+    sentence: `${label} ${quoted(context.cells[column] ?? '')} is outside what is usual (${range}); it is kept as it stands.`,
     remedy: 'Check the number and its unit.',
   });
 }

@@ -34,26 +34,34 @@ export function readLine(row: {
   const context: CellContext = { row: row.row, cells: row.cells, measured: new Set(row.measured ?? []), problems: [] };
   const notes = cellText(context, 'notes');
   const remark = readRemark(notes);
-  const size = chooseSize(context, remark);
   const line: ScheduleLine = {
     tag: cellText(context, 'tag') ?? `row ${row.row}`,
     qty: readCount(context, 'qty')?.value ?? 1,
     strokes: readCount(context, 'strokes')?.value ?? DEFAULT_STROKES,
     ...given('valveType', chooseType(context, remark)),
     ...given('action', readChoice(context, 'action', ACTION_WORDS)),
-    ...given('size', size),
+    ...given('size', chooseSize(context, remark)),
     ...given('rating', readRating(context)),
     process: readProcess(context),
     state: readState(context, remark),
     stem: readStem(context),
     torque: readTorque(context),
-    interface: readInterface(context, { remark, size }),
+    interface: readInterface(context, remark),
     place: readPlace(context, remark),
     ...given('notes', notes),
     ...given('photo', cellText(context, 'photo')),
   };
   if (remark !== null) reportRemark(context, remark);
-  return { line, problems: context.problems };
+  const leftOut = context.problems.filter(isNumberLeftOut).map(({ column, sentence, remedy }) => ({
+    column,
+    sentence: `${sentence} ${remedy}`,
+  }));
+  return { line: leftOut.length === 0 ? line : { ...line, leftOut }, problems: context.problems };
+}
+
+/** A number that was given and could not be taken goes on to the duty, which says so beside its figures. */
+function isNumberLeftOut({ code }: IntakeProblem): boolean {
+  return code === 'value-implausible' || code === 'value-unreadable';
 }
 
 function reportRemark(context: CellContext, remark: Remark): void {

@@ -14,6 +14,7 @@ const LEFT_OUT: ReadonlySet<string> = new Set([
   'source',
   'steps',
   'findings',
+  'leftOut',
   'bounds',
   'measureFirst',
   'location',

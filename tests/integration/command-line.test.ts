@@ -97,8 +97,28 @@ describe('the command line', () => {
   it('duty: gives every line its torque and turns with their basis', async () => {
     const ran = await kitwright('duty', list());
     expect(ran.status, ran.err).toBe(0);
-    expect(ran.out.trim().split('\n')).toHaveLength(3);
+    expect(ran.out.trim().split('\n')).toHaveLength(4);
     expect(ran.out).toMatch(/^V2: to start [\d.]+…[\d.]+ N·m \(assumed\), .* turns \(rule of thumb\), never above/m);
+  });
+
+  it('duty: nonsense is told under its line with its column, value and range, and every line stays', async () => {
+    const nonsense = path.join(folder, 'nonsense.csv');
+    await writeFile(
+      nonsense,
+      'Tag,Size,Turns,Wheel diameter,Temperature,Line pressure\nA,-100,0,,900 °C,10 000 bar\nB,DN 15,12,3 m,,\n',
+    );
+    const ran = await kitwright('duty', nonsense);
+    expect(ran.status, ran.err).toBe(0);
+    expect(ran.out).toMatch(/^A: to start/m);
+    expect(ran.out).toMatch(/^B: to start/m);
+    for (const told of [
+      'Size “-100” is outside what is plausible (DN 8 to DN 3000)',
+      'Turns “0” is outside what is plausible (0.2 turns to 5000 turns)',
+      'Line pressure “10 000 bar” is outside what is plausible (0 bar to 770 bar)',
+      'Temperature 900 °C is outside what is usual (-200 °C to 650 °C)',
+      'Wheel diameter 3000 mm is unlikely for a DN 15 valve: usual is 28 mm to 240 mm.',
+    ])
+      expect(ran.out).toContain(`  ${told}`);
   });
 
   it('rules: gives every rule with its source', async () => {

@@ -223,14 +223,14 @@ const CASES: readonly (readonly [code: IntakeCode, cells: Cells, sentence: strin
     'Size “-100” is outside what is plausible (DN 8 to DN 3000); it is taken as not known.',
   ],
   [
-    'value-implausible',
+    'value-unlikely',
     { temperature: '900 °C' },
-    'Temperature “900 °C” is outside what is plausible (-200 °C to 650 °C); it is taken as not known.',
+    'Temperature “900 °C” is outside what is usual (-200 °C to 650 °C); it is kept as it stands.',
   ],
   [
     'value-implausible',
     { line_pressure: '10 000 bar' },
-    'Line pressure “10 000 bar” is outside what is plausible (0 bar to 2500 bar); it is taken as not known.',
+    'Line pressure “10 000 bar” is outside what is plausible (0 bar to 770 bar); it is taken as not known.',
   ],
   [
     'value-implausible',
@@ -238,14 +238,9 @@ const CASES: readonly (readonly [code: IntakeCode, cells: Cells, sentence: strin
     'Turns “0” is outside what is plausible (0.2 turns to 5000 turns); it is taken as not known.',
   ],
   [
-    'value-implausible',
+    'value-unlikely',
     { size: 'DN 15', wheel_diameter: '3 m' },
-    'Wheel diameter “3 m” is outside what is plausible (50 mm to 1600 mm); it is taken as not known.',
-  ],
-  [
-    'wheel-implausible',
-    { size: 'DN 15', wheel_diameter: '1.2 m' },
-    'Wheel diameter “1.2 m” does not go with DN 15 (plausible up to 560 mm); it is taken as not known.',
+    'Wheel diameter “3 m” is outside what is usual (50 mm to 1600 mm); it is kept as it stands.',
   ],
   [
     'number-ambiguous',
