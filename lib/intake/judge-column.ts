@@ -7,7 +7,7 @@
 import { LIMITS } from '#lib/kernel/limits.ts';
 import { parseNumber } from '#lib/units/parse-number.ts';
 import type { Column } from './columns.ts';
-import type { Field } from './match-header.ts';
+import type { Confidence, Field } from './match-header.ts';
 import { isNominalMm } from './nominal-sizes.ts';
 import { isMissing, tidyCell } from './plain-text.ts';
 import type { RawTable } from './raw-table.ts';
@@ -19,12 +19,9 @@ import { turnedByHeader, withUnit } from './take-cells.ts';
 
 const SAMPLE = 120;
 const TAKEN_AS_TEXT: ReadonlySet<Field> = new Set(['tag', 'location', 'notes', 'photo', 'remark', 'ignore']);
-const UNREADABLE_CODES: ReadonlySet<string> = new Set([
-  'value-unreadable',
-  'value-implausible',
-  'value-unlikely',
-  'choice-unknown',
-]);
+const UNREADABLE_CODES: ReadonlySet<string> = new Set(['value-unreadable', 'choice-unknown']);
+/** Where only words in a header speak for the column, its cells must make sense in it as well. */
+const SENSELESS_CODES: ReadonlySet<string> = new Set([...UNREADABLE_CODES, 'value-implausible', 'value-unlikely']);
 
 /** Up to 120 filled cells of a column, spread evenly over the rows below the header. */
 export function sampleColumn(
@@ -46,20 +43,38 @@ export function sampleColumn(
 /** Share of the sample that can be read as the column; 1 for columns that take any text. */
 export function readableShare(
   sample: readonly string[],
-  question: { readonly column: Field; readonly header: string; readonly unit?: string | undefined },
+  question: {
+    readonly column: Field;
+    readonly header: string;
+    readonly unit?: string | undefined;
+    readonly confidence: Confidence;
+  },
 ): number {
   const { column, header, unit } = question;
+  const codes = question.confidence === 'sure' ? UNREADABLE_CODES : SENSELESS_CODES;
   if (sample.length === 0 || column === 'remark' || column === 'ignore' || TAKEN_AS_TEXT.has(column)) return 1;
   const read = sample.filter((cell) =>
-    isReadable(column, withUnit({ text: turnedByHeader({ header, field: column, text: cell }), column, unit })),
+    isReadable({
+      column,
+      text: withUnit({ text: turnedByHeader({ header, field: column, text: cell }), column, unit }),
+      codes,
+    }),
   );
   return read.length / sample.length;
 }
 
-function isReadable(column: Column, text: string): boolean {
+function isReadable({
+  column,
+  text,
+  codes,
+}: {
+  readonly column: Column;
+  readonly text: string;
+  readonly codes: ReadonlySet<string>;
+}): boolean {
   if (column === 'valve_type') return recogniseKind(text) !== null;
   const { problems } = readLine({ row: 0, cells: { [column]: text } });
-  return !problems.some((problem) => problem.column === column && UNREADABLE_CODES.has(problem.code));
+  return !problems.some((problem) => problem.column === column && codes.has(problem.code));
 }
 
 export interface Looks {

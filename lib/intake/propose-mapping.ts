@@ -100,7 +100,7 @@ function proposeColumn(place: {
     };
   }
   const unit = match.unit ?? unitFor(match.field, place.unitBelow.replace(/^[([]|[)\]]$/g, ''));
-  const share = readableShare(sample, { column: match.field, header, unit });
+  const share = readableShare(sample, { column: match.field, header, unit, confidence: match.confidence });
   if (sample.length > 0 && match.field === 'age' && sample.every((cell) => Number(cell) === 0)) {
     return { ...base, field: 'ignore', confidence: 'likely', why: `${match.why} It holds nothing but zeros.` };
   }
