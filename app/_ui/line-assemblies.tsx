@@ -1,3 +1,4 @@
+import { chanceText, WHAT_THE_CHANCE_IS } from '#lib/documents/chance-words.ts';
 import type { LineDetail } from '#lib/services/open-line.ts';
 import { formatQuantity } from '#lib/units/format-quantity.ts';
 import { assemblyNames } from './line-parts.ts';
@@ -17,7 +18,8 @@ export function LineAssemblies({ detail, names }: AssembliesProps) {
       <table className={styles.table}>
         <caption>
           No row is worse than another in everything.{' '}
-          {detail.more > 0 ? `${detail.more} more are not listed.` : 'The list is complete.'}
+          {detail.more > 0 ? `${detail.more} more are not listed.` : 'The list is complete.'} The chance:{' '}
+          {WHAT_THE_CHANCE_IS}
         </caption>
         <thead>
           <tr>
@@ -51,7 +53,7 @@ export function LineAssemblies({ detail, names }: AssembliesProps) {
               <td className={styles.number}>{print(assembly.figures.mass, 'kg')}</td>
               <td className={styles.number}>{print(assembly.figures.heaviestPiece, 'kg')}</td>
               <td className={styles.number}>{print(assembly.figures.sureAtValve, 'N·m')}</td>
-              <td className={styles.number}>{(assembly.figures.chance * 100).toFixed(0)} %</td>
+              <td className={styles.number}>{chanceText(assembly.figures.chance)}</td>
               <td className={styles.number}>
                 {assembly.findings.filter((finding) => finding.severity === 'warning').length}
               </td>

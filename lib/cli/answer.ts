@@ -4,7 +4,7 @@
  * Not here: working anything out.
  * Read next: plan-command.ts.
  */
-import type { Direction, DirectionDuty, Duty } from '#lib/duty/duty.ts';
+import type { Direction, DirectionDuty, Duty, MeasureFirstEffect } from '#lib/duty/duty.ts';
 import type { Taken } from '#lib/intake/take-rows.ts';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';
 import { crewOffset } from '#lib/services/crew-numbers.ts';
@@ -69,8 +69,24 @@ export function dutyAnswer(duty: Duty) {
       lead_mm: duty.thread.lead.nominal * 1000,
       self_locking: duty.thread.selfLocking,
     },
+    measure_first: duty.measureFirstEffect && measureFirstAnswer(duty.measureFirstEffect),
     findings: duty.findings,
     steps: duty.steps,
+  };
+}
+
+function measureFirstAnswer({ what, tries, direction, start, ceiling, turns }: MeasureFirstEffect) {
+  const change = ({ before, after }: { readonly before: Known<Unit>; readonly after: Known<Unit> }) => ({
+    before: range(before),
+    after: range(after),
+  });
+  return {
+    what,
+    tries,
+    direction,
+    torque_start_nm: change(start),
+    never_exceed_nm: change(ceiling),
+    turns: change(turns),
   };
 }
 

@@ -4,6 +4,7 @@
  * Not here: equipment.
  * Read next: ../duty/assess-duty.ts.
  */
+import { measureFirstText } from '#lib/documents/measure-first-words.ts';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
@@ -30,6 +31,8 @@ export async function dutyCommand(options: Options): Promise<number> {
       `${duty.tag}: to start ${formatRange(worse.starting, 'si')} (${worse.starting.basis}), ${formatRange(duty.turns, 'si')} (${duty.turns.basis}), never above ${formatRange(worse.neverExceed.torque, 'si')} (${worse.neverExceed.kind})\n`,
     );
     for (const { sentence } of duty.findings.filter(isAboutGivenValues)) process.stdout.write(`  ${sentence}\n`);
+    const measure = measureFirstText(duty, 'si');
+    if (measure !== null) process.stdout.write(`  Measure this first: ${measure}\n`);
   }
   return 0;
 }

@@ -4,10 +4,12 @@
  * Not here: the calculations.
  * Read next: paper-inputs.ts.
  */
+
 import type { Step, StepInput } from '#lib/units/calculation-step.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { known } from '#lib/units/known-value.ts';
 import { countLines, gatherClasses, type PaperClass, partNumbersText, rangeText, valveWords } from './line-classes.ts';
+import { measureFirstText } from './measure-first-words.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
 import type { PaperContext, PaperLine } from './paper-inputs.ts';
@@ -55,6 +57,7 @@ function classBlocks(asked: {
   const duty: Block[] = [
     { kind: 'heading', level: 1, text: `Class ${one.number} of ${asked.of}: ${valveWords(one.line)}` },
     { kind: 'text', tone: 'plain', text: `${countText(one.valves, 'valve')}: ${tagsText(one.tags, 20)}.` },
+    ...measureBlock(one, system),
     boundsTable(one, system),
     stepTable({ title: 'What the valve needs and may see', steps: one.duty.steps, before: [], system }),
   ];
@@ -68,6 +71,12 @@ function classBlocks(asked: {
       system,
     }),
   ]);
+}
+
+/** Where the ranges come from most: the one measurement that would narrow them. */
+function measureBlock({ duty }: PaperClass, system: UnitSystem): readonly Block[] {
+  const measure = measureFirstText(duty, system);
+  return measure === null ? [] : [{ kind: 'text', tone: 'plain', text: `Measure this first: ${measure}` }];
 }
 
 function pageStart(first: 'first' | 'later', blocks: readonly Block[]): readonly Block[] {

@@ -8,9 +8,11 @@ import type { Direction } from '#lib/duty/duty.ts';
 import type { Assembly, DirectionSettings, LimiterSetting } from '#lib/equipment/assembly.ts';
 import type { Severity } from '#lib/kernel/finding.ts';
 import { formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
+import { chanceText } from './chance-words.ts';
 import { driveLine } from './drive-line.ts';
 import { modelName, type PaperClass, partNumbersText, rangeText, valveWords } from './line-classes.ts';
 import { withoutTag } from './line-warnings.ts';
+import { measureFirstText } from './measure-first-words.ts';
 import type { Block, LabelledText, TableRow } from './paper.ts';
 import type { PaperContext } from './paper-inputs.ts';
 import { countText, tagsText } from './print-values.ts';
@@ -44,7 +46,7 @@ export function classBlocks(asked: {
     { kind: 'page break' },
     { kind: 'heading', level: 2, text: `${name}: work and record` },
     { kind: 'drawing', drawing: torqueLadder({ duty: one.duty, assembly, models, system }), share: 0.84 },
-    ...findingBlocks(one, asked.told),
+    ...findingBlocks(one, { told: asked.told, system }),
     ...(assembly.parts.adapters.length > 1
       ? [
           {
@@ -144,6 +146,10 @@ function expected(one: PaperClass, assembly: Assembly, system: UnitSystem): read
     { label: 'To close, the wheel turns', value: turning },
     { label: 'To open, select on the drive', value: assembly.opening.select },
     { label: 'To close, select on the drive', value: assembly.closing.select },
+    {
+      label: 'Chance that it moves at the first visit',
+      value: `${chanceText(assembly.figures.chance)}: an estimate from ranges, no promise`,
+    },
     { label: 'Strokes a visit', value: String(one.duty.strokes) },
     { label: 'Never faster than', value: formatQuantity({ value: one.duty.maxInputSpeed.low, unit: '1/min', system }) },
     {
@@ -154,9 +160,9 @@ function expected(one: PaperClass, assembly: Assembly, system: UnitSystem): read
 }
 
 /** Notes of a class; what all classes share is told once at the head of the sheet. */
-export function classNotes(one: PaperClass): readonly string[] {
-  const measure = one.duty.measureFirst;
-  return [...sentencesOf(one, ['note']), ...(measure === null ? [] : [measure])];
+export function classNotes(one: PaperClass, system: UnitSystem): readonly string[] {
+  const measure = measureFirstText(one.duty, system);
+  return [...sentencesOf(one, ['note']), ...(measure === null ? [] : [`Measure this first: ${measure}`])];
 }
 
 function sentencesOf(one: PaperClass, severities: readonly Severity[]): readonly string[] {
@@ -165,9 +171,12 @@ function sentencesOf(one: PaperClass, severities: readonly Severity[]): readonly
   return [...new Set(told.map(({ sentence }) => withoutTag(sentence, one.tags)))];
 }
 
-function findingBlocks(one: PaperClass, told: ReadonlySet<string>): readonly Block[] {
+function findingBlocks(
+  one: PaperClass,
+  { told, system }: { readonly told: ReadonlySet<string>; readonly system: UnitSystem },
+): readonly Block[] {
   const warnings = sentencesOf(one, ['refusal', 'warning']);
-  const notes = classNotes(one).filter((sentence) => !told.has(sentence));
+  const notes = classNotes(one, system).filter((sentence) => !told.has(sentence));
   return [
     ...(warnings.length > 0
       ? [{ kind: 'callout', tone: 'caution', title: 'Cautions for these valves', items: warnings } as const]

@@ -4,6 +4,7 @@
  * Not here: pictures (drive-line.ts, torque-ladder.ts) and settings themselves (kits).
  * Read next: site-class.ts.
  */
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { gatherClasses, inWorkingOrder, type PaperClass, valveWords } from './line-classes.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
@@ -21,7 +22,7 @@ export function sitePaper(input: SiteSheetInput): Paper {
   const { context } = input;
   const lines = input.lines.filter((line) => line.assembly !== null);
   const classes = gatherClasses(lines);
-  const shared = notesOfAll(classes);
+  const shared = notesOfAll(classes, context.system);
   const valves = classes.reduce((sum, one) => sum + one.valves, 0);
   const facts = [
     ...siteFacts(context),
@@ -57,8 +58,8 @@ export function sitePaper(input: SiteSheetInput): Paper {
 }
 
 /** Notes that every class shares; none where there is one class, which tells its own. */
-function notesOfAll(classes: readonly PaperClass[]): ReadonlySet<string> {
-  const [first, ...others] = classes.filter(({ assembly }) => assembly !== null).map(classNotes);
+function notesOfAll(classes: readonly PaperClass[], system: UnitSystem): ReadonlySet<string> {
+  const [first, ...others] = classes.filter(({ assembly }) => assembly !== null).map((one) => classNotes(one, system));
   if (first === undefined || others.length === 0) return new Set();
   return new Set(first.filter((sentence) => others.every((notes) => notes.includes(sentence))));
 }

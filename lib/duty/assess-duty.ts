@@ -34,7 +34,8 @@ export function assessDuty({ line, site }: { readonly line: ScheduleLine; readon
   const core = workOut({ line: sound, site, sheet });
   const duty = wholeDuty({ line: sound, sheet, core });
   const tryOut = (tried: ScheduleLine): Narrowness => workOut({ line: tried, site, sheet: scratchSheet() });
-  return { ...duty, measureFirst: measureFirst({ line: sound, duty, steps: sheet.steps, tryOut }) };
+  const effect = measureFirst({ line: sound, duty, steps: sheet.steps, tryOut });
+  return { ...duty, measureFirst: effect?.what ?? null, measureFirstEffect: effect };
 }
 
 /** The numbers of a duty with all that they follow from, for drawing them anew. */
@@ -115,6 +116,7 @@ function wholeDuty({
     findings: sheet.findings,
     steps: sheet.steps ?? [],
     measureFirst: null,
+    measureFirstEffect: null,
   };
 }
 

@@ -7,6 +7,7 @@
 import type { Finding } from '#lib/kernel/finding.ts';
 import type { Step } from '#lib/units/calculation-step.ts';
 import type { Known, Range } from '#lib/units/known-value.ts';
+import type { Unit } from '#lib/units/quantity.ts';
 
 export const DIRECTIONS = ['opening', 'closing'] as const;
 export type Direction = (typeof DIRECTIONS)[number];
@@ -56,6 +57,26 @@ export interface Grip {
   readonly travel?: Known<'m'>;
 }
 
+/** A range now, and as it would be. */
+export interface Change<U extends Unit> {
+  readonly before: Known<U>;
+  readonly after: Known<U>;
+}
+
+/** What one measurement, if it reads as is likely, would do to the answer. */
+export interface MeasureFirstEffect {
+  /** What to measure or ask, as a sentence. */
+  readonly what: string;
+  /** With other kinds of valve `before` covers those too; `after` is the kind that is taken. */
+  readonly tries: 'one measurement' | 'other kinds of valve';
+  /** The direction of `start`: the worse one. */
+  readonly direction: Direction;
+  readonly start: Change<'N·m'>;
+  /** What the valve must never see when opening. */
+  readonly ceiling: Change<'N·m'>;
+  readonly turns: Change<'turn'>;
+}
+
 export interface Duty {
   readonly tag: string;
   readonly qty: number;
@@ -78,4 +99,6 @@ export interface Duty {
   readonly steps: readonly Step[];
   /** The one measurement that would narrow the answer most. */
   readonly measureFirst: string | null;
+  /** By how much it would, in numbers. */
+  readonly measureFirstEffect: MeasureFirstEffect | null;
 }

@@ -1,90 +1,119 @@
 /*
- * The one measurement that would narrow a line's answer most, found by trying each of them.
+ * The one measurement that would narrow a line's answer most, and by how much, found by trying each of them.
  * Invariant: a measurement is tried as if it read the likely value; the one after which start, ceiling and turns are narrowest wins.
- * Not here: how wide is too wide (rules).
- * Read next: assess-duty.ts.
+ * Not here: what can be measured (measurements.ts), the words (lib/documents/measure-first-words.ts) and how wide is too wide (rules).
+ * Read next: measurements.ts.
  */
 import type { Step } from '#lib/units/calculation-step.ts';
-import { type Known, known, type Origin } from '#lib/units/known-value.ts';
-import { quantity, type Unit } from '#lib/units/quantity.ts';
-import type { Duty } from './duty.ts';
+import type { Known } from '#lib/units/known-value.ts';
+import type { Unit } from '#lib/units/quantity.ts';
+import type { Change, Direction, Duty, MeasureFirstEffect } from './duty.ts';
+import { MEASURED, MEASUREMENTS } from './measurements.ts';
 import type { ScheduleLine } from './schedule-line.ts';
+import { settle } from './sheet.ts';
 
 /** The part of a duty whose width is compared. */
 export type Narrowness = Pick<Duty, 'opening' | 'closing' | 'turns'>;
 
-interface Candidate {
-  readonly sentence: string;
-  /** The line as if this had been measured; null where it is known already or does not apply. */
-  readonly apply: (line: ScheduleLine, likely: (id: string) => Known<Unit> | null) => ScheduleLine | null;
-}
+/** Below this nothing is worth a trip: a fiftieth off a range, whatever its size. */
+export const LEAST_GAIN = 0.02;
 
-/** Below this nothing is worth a trip. */
-const LEAST_GAIN = 0.02;
-const ASK_FOR_CEILING = 'Ask the maker or the owner for the highest torque that the valve may see.';
-const MEASURED: Origin = { basis: 'measured', source: 'Tried out: as if it had been measured.' };
-
-export function measureFirst({
-  line,
-  duty,
-  steps,
-  tryOut,
-}: {
+interface Trial {
   readonly line: ScheduleLine;
   readonly duty: Narrowness;
-  readonly steps: readonly Step[];
   readonly tryOut: (line: ScheduleLine) => Narrowness;
-}): string | null {
+}
+
+interface Best {
+  readonly gain: number;
+  readonly effect: MeasureFirstEffect;
+}
+
+export function measureFirst({
+  steps,
+  ...trial
+}: Trial & { readonly steps: readonly Step[] }): MeasureFirstEffect | null {
+  const { line, duty, tryOut } = trial;
   const byId = new Map(steps.map((step) => [step.id, step.result]));
   const likely = (id: string): Known<Unit> | null => byId.get(id) ?? null;
   const now = width(duty);
-  let best: { readonly gain: number; readonly sentence: string } | null = typeDoubt({ line, duty, tryOut });
-  for (const { sentence, apply } of CANDIDATES) {
+  let best: Best | null = typeDoubt(trial);
+  for (const { sentence, apply } of MEASUREMENTS) {
     const tried = apply(line, likely);
     if (tried === null) continue;
-    const gain = now - width(tryOut(tried));
-    if (gain > LEAST_GAIN && (best === null || gain > best.gain)) best = { gain, sentence };
+    const after = tryOut(tried);
+    const gain = now - width(after);
+    if (gain > LEAST_GAIN && (best === null || gain > best.gain))
+      best = { gain, effect: effectOf({ what: sentence, tries: 'one measurement', before: duty, after }) };
   }
-  const ceiling = ceilingGain({ line, duty });
-  return ceiling > LEAST_GAIN && ceiling > (best?.gain ?? 0) ? ASK_FOR_CEILING : (best?.sentence ?? null);
+  const ceiling = ceilingGain(trial);
+  return ceiling.gain > LEAST_GAIN && ceiling.gain > (best?.gain ?? 0) ? ceiling.effect : (best?.effect ?? null);
+}
+
+/** How much narrower a range has become, in powers of e. */
+export function narrowing({ before, after }: Change<Unit>): number {
+  return span(before) - span(after);
 }
 
 /** A stated highest torque at the likely ceiling would cut the range of the ceiling off there. */
-function ceilingGain({ line, duty }: { readonly line: ScheduleLine; readonly duty: Narrowness }): number {
-  if (line.torque.max !== undefined) return 0;
-  const { low, nominal, high } = duty.opening.neverExceed.torque;
-  return span({ low, high }) - span({ low, high: nominal });
+function ceilingGain({ line, duty }: Trial): Best {
+  const { torque } = duty.opening.neverExceed;
+  const cut = settle('N·m', { low: torque.low, nominal: torque.nominal, high: torque.nominal }, MEASURED);
+  const said = line.torque.max !== undefined;
+  const after = {
+    ...duty,
+    opening: { ...duty.opening, neverExceed: { ...duty.opening.neverExceed, torque: said ? torque : cut } },
+  };
+  const what = 'Ask the maker or the owner for the highest torque that the valve may see.';
+  return {
+    gain: width(duty) - width(after),
+    effect: effectOf({ what, tries: 'one measurement', before: duty, after }),
+  };
 }
 
 /** An unknown kind of valve: how much wider the answer is when the other common kinds are covered too. */
-function typeDoubt({
-  line,
-  duty,
-  tryOut,
-}: {
-  readonly line: ScheduleLine;
-  readonly duty: Narrowness;
-  readonly tryOut: (line: ScheduleLine) => Narrowness;
-}): { readonly gain: number; readonly sentence: string } | null {
+function typeDoubt({ line, duty, tryOut }: Trial): Best | null {
   if (line.valveType !== undefined && line.valveType.value !== 'unknown') return null;
   const others = (['globe', 'butterfly'] as const).map((type) =>
     tryOut({ ...line, valveType: { value: type, ...MEASURED } }),
   );
-  const over = (pick: (one: Narrowness) => { readonly low: number; readonly high: number }): number => {
-    const ranges = [duty, ...others].map(pick);
-    return (
-      span({ low: Math.min(...ranges.map(({ low }) => low)), high: Math.max(...ranges.map(({ high }) => high)) }) -
-      span(pick(duty))
-    );
+  const covered = <U extends Unit>(pick: (one: Narrowness) => Known<U>): Known<U> => {
+    const own = pick(duty);
+    const low = Math.min(own.low, ...others.map((other) => pick(other).low));
+    const high = Math.max(own.high, ...others.map((other) => pick(other).high));
+    return settle(own.unit, { low, nominal: own.nominal, high }, own);
   };
-  const gain =
-    over((one) => one.opening.starting) +
-    over((one) => one.closing.starting) +
-    over((one) => one.opening.neverExceed.torque) +
-    over((one) => one.turns);
+  const side = (direction: Direction): Narrowness[Direction] => ({
+    ...duty[direction],
+    starting: covered((one) => one[direction].starting),
+    neverExceed: { ...duty[direction].neverExceed, torque: covered((one) => one[direction].neverExceed.torque) },
+  });
+  const before = { opening: side('opening'), closing: side('closing'), turns: covered((one) => one.turns) };
+  const gain = width(before) - width(duty);
+  const what = 'Ask what kind of valve it is: gate, globe, butterfly or another.';
   return gain > LEAST_GAIN
-    ? { gain, sentence: 'Ask what kind of valve it is: gate, globe, butterfly or another.' }
+    ? { gain, effect: effectOf({ what, tries: 'other kinds of valve', before, after: duty }) }
     : null;
+}
+
+function effectOf({
+  what,
+  tries,
+  before,
+  after,
+}: Pick<MeasureFirstEffect, 'what' | 'tries'> & {
+  readonly before: Narrowness;
+  readonly after: Narrowness;
+}): MeasureFirstEffect {
+  const direction = before.closing.starting.high > before.opening.starting.high ? 'closing' : 'opening';
+  return {
+    what,
+    tries,
+    direction,
+    start: { before: before[direction].starting, after: after[direction].starting },
+    ceiling: { before: before.opening.neverExceed.torque, after: after.opening.neverExceed.torque },
+    turns: { before: before.turns, after: after.turns },
+  };
 }
 
 function span({ low, high }: { readonly low: number; readonly high: number }): number {
@@ -97,100 +126,3 @@ function width(duty: Narrowness): number {
     span(duty.opening.starting) + span(duty.closing.starting) + span(duty.opening.neverExceed.torque) + span(duty.turns)
   );
 }
-
-function exact<U extends Unit>(unit: U, value: Known<Unit>): Known<U> {
-  const at = quantity<U>(value.nominal);
-  return known(unit, { low: at, nominal: at, high: at }, MEASURED);
-}
-
-const CANDIDATES: readonly Candidate[] = [
-  {
-    sentence: 'Ask for the nominal size: it is cast on the body.',
-    apply: (line, likely) => {
-      const size = likely('size');
-      return line.size !== undefined || size === null ? null : { ...line, size: exact('m', size) };
-    },
-  },
-  {
-    sentence: 'Read the pressure on both sides of the valve: the difference drives the torque.',
-    apply: (line, likely) => {
-      const pressure = likely('differential-pressure') ?? likely('line-pressure');
-      return line.process.differentialPressure !== undefined || pressure === null
-        ? null
-        : {
-            ...line,
-            process: {
-              ...line.process,
-              differentialPressure: exact('Pa', pressure),
-              linePressure: line.process.linePressure ?? exact('Pa', pressure),
-            },
-          };
-    },
-  },
-  {
-    sentence: 'Measure the stem’s diameter and the lead of its thread (travel in one turn).',
-    apply: (line, likely) => {
-      const diameter = line.stem.diameter ?? likely('stem-diameter');
-      const lead = likely('lead');
-      if (line.stem.thread !== undefined || diameter === null || lead === null) return null;
-      const thread = {
-        form: 'trapezoidal',
-        majorDiameter_m: diameter.nominal,
-        pitch_m: lead.nominal,
-        designation: 'tried',
-      } as const;
-      return {
-        ...line,
-        stem: { ...line.stem, diameter: exact('m', diameter), thread: { value: thread, ...MEASURED } },
-      };
-    },
-  },
-  {
-    sentence: 'Ask when it was last moved and whether it turns freely.',
-    apply: (line) =>
-      line.state.condition === undefined
-        ? {
-            ...line,
-            state: {
-              ...line.state,
-              condition: { value: 'free', ...MEASURED },
-              lastOperated: line.state.lastOperated ?? { value: 1, ...MEASURED },
-            },
-          }
-        : null,
-  },
-  {
-    sentence: 'Count the turns of a full stroke.',
-    apply: (line, likely) => {
-      const turns = likely('turns-of-the-input') ?? likely('turns-by-size-rule') ?? likely('turns-of-the-stem');
-      return line.torque.turns !== undefined || turns === null
-        ? null
-        : { ...line, torque: { ...line.torque, turns: exact('turn', turns) } };
-    },
-  },
-  {
-    sentence: 'Read the gearbox’s nameplate: kind, ratio and efficiency.',
-    apply: (line, likely) => {
-      const ratio = likely('gear-ratio');
-      const efficiency = likely('gear-efficiency');
-      if (ratio === null && efficiency === null) return null;
-      return {
-        ...line,
-        torque: {
-          ...line.torque,
-          ...(ratio === null ? {} : { gearRatio: exact('1', ratio) }),
-          ...(efficiency === null ? {} : { gearEfficiency: exact('1', efficiency) }),
-        },
-      };
-    },
-  },
-  {
-    sentence: 'Ask the valve’s maker for its shaft torque.',
-    apply: (line, likely) => {
-      const torque = likely('shaft-torque');
-      return line.torque.outputTorque !== undefined || torque === null
-        ? null
-        : { ...line, torque: { ...line.torque, outputTorque: exact('N·m', torque) } };
-    },
-  },
-];

@@ -17,6 +17,7 @@ const LEFT_OUT: ReadonlySet<string> = new Set([
   'leftOut',
   'bounds',
   'measureFirst',
+  'measureFirstEffect',
   'location',
   'placeOrder',
   'notes',

@@ -72,6 +72,7 @@ export function sampleDuty(change: Partial<Duty> = {}): Duty {
     findings: [],
     steps: [],
     measureFirst: null,
+    measureFirstEffect: null,
     ...change,
   };
 }

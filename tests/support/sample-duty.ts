@@ -102,6 +102,7 @@ export function sampleDuty(asked: SampleDuty): Duty {
     findings: asked.findings ?? [],
     steps: sampleSteps(startLow, start, startHigh),
     measureFirst: 'Measure the wheel diameter: it decides which adapter is carried.',
+    measureFirstEffect: null,
   };
 }
 

@@ -1,7 +1,9 @@
 import { idOf } from '#app/_lib/respond.ts';
 import { LineAssemblies } from '#app/_ui/line-assemblies.tsx';
+import { LineChance } from '#app/_ui/line-chance.tsx';
 import { LineBounds, LineDuty } from '#app/_ui/line-duty.tsx';
 import { LineFindings } from '#app/_ui/line-findings.tsx';
+import { LineMeasureFirst } from '#app/_ui/line-measure-first.tsx';
 import { assemblyNames } from '#app/_ui/line-parts.ts';
 import { LineSettings } from '#app/_ui/line-settings.tsx';
 import { LineSteps } from '#app/_ui/line-steps.tsx';
@@ -57,6 +59,7 @@ export default async function LinePage({ params }: LinePageProps) {
         <section className={styles.panel} aria-labelledby="settings">
           <h2 id="settings">Settings{detail.value.planned.length === 0 ? ' of the first assembly that fits' : ''}</h2>
           <LineSettings assembly={shown} />
+          <LineChance chance={shown.figures.chance} />
         </section>
       )}
       <section className={styles.panel} aria-labelledby="duty">
@@ -109,13 +112,7 @@ function LineHead({ detail: { line, duty }, enquiryId }: HeadProps) {
         {duty.countTurns ? ' Turns must be counted.' : ''}
         {duty.seized ? ' Said to be seized: not planned, the Desk decides.' : ''}
       </p>
-      {duty.measureFirst === null ? null : (
-        <div className={styles.calm}>
-          <p>
-            <strong>Measure first:</strong> {duty.measureFirst}
-          </p>
-        </div>
-      )}
+      <LineMeasureFirst duty={duty} system="si" />
       {assumed.length === 0 ? null : (
         <details open={assumed.length <= OPEN_UP_TO}>
           <summary>
