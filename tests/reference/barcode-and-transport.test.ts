@@ -112,6 +112,12 @@ describe('lithium packs under special provision 188', () => {
     expect(sentences([pack(18 * 5)])).toMatch(/Small batteries/);
   });
 
+  it('a package of small batteries alone weighs 30 kg at most (special provision 188)', () => {
+    const route = (gross: number) =>
+      dangerousGoods({ pieces: [pack(90)], gross: kilograms(gross), transport: 'road' }).map((line) => line.route);
+    expect([route(30), route(31)]).toEqual([['eased'], ['full']]);
+  });
+
   it('324 Wh alone is UN 3480 in full', () => {
     expect(sentences([pack(324)])).toMatch(/^UN 3480, .*Class 9 in full: label 9A/);
   });

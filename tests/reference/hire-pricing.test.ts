@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { RateCard } from '#lib/equipment/model.ts';
+import { currencyDecimals } from '#lib/money/currency.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { bestRate } from '#lib/pricing/best-rate.ts';
 import { taxTotals } from '#lib/pricing/tax-totals.ts';
@@ -39,6 +40,24 @@ describe('a five-day week with free week-ends', () => {
   ])('%i charged weekdays cost %i', (days, charge) => {
     expect(bestRate({ rates: card([40, 200, 800]), days, daysPerWeek: 5 }).total_minor).toBe(charge);
   });
+});
+
+describe('a seventh of the week for each further day', () => {
+  /* Common practice: week 140, ten days cost 140 and three sevenths of it; the rule from a general plant-hire question page, the figures ours. */
+  it('ten days cost 200', () => {
+    expect(bestRate({ rates: card([20, 140, 560]), days: 10 }).total_minor).toBe(200);
+  });
+});
+
+describe('decimals of a currency', () => {
+  /* ISO 4217, from memory. */
+  it.each([
+    ['GBP', 2],
+    ['EUR', 2],
+    ['USD', 2],
+    ['JPY', 0],
+    ['KWD', 3],
+  ])('%s has %i', (currency, decimals) => expect(currencyDecimals(currency)).toBe(decimals));
 });
 
 interface Example {
@@ -101,6 +120,14 @@ describe('tax totals of EN 16931', () => {
     const totals = taxTotals({ lines, categories: listed });
     expect(totals.taxes.map((sum) => sum.tax_minor)).toEqual(categories.map(([, , amount]) => amount));
     expect([totals.net_minor, totals.tax_minor, totals.gross_minor]).toEqual([net, tax, gross]);
+  });
+
+  /* OASIS UBL 2.1 quotation example: 35 × 4300, 1250, 50 and 50 DKK at 25 %. */
+  it('the OASIS quotation example comes to 247 187.50', () => {
+    const categories = [{ code: 'S', name: 'Standard', percent: 25 }];
+    const lines = [4300, 1250, 50, 50].map((price) => ({ net_minor: toMinor(35 * price * 100), tax: 'S' }));
+    const totals = taxTotals({ lines, categories });
+    expect([totals.net_minor, totals.tax_minor, totals.gross_minor]).toEqual([19_775_000, 4_943_750, 24_718_750]);
   });
 
   it('rounds tax per category and not per line (rule BR-CO-17)', () => {

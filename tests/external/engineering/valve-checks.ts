@@ -133,7 +133,7 @@ export const VALVE_CHECKS: Checks = {
   'VT-03': {
     besides: {
       wedge_gate_plant_range:
-        'what plants argue for their own wedges; ours goes to 0.42 where nothing is given, and a plant’s own factor is a column of the list',
+        'a figure for the hardest moment, where ours has a factor for starting on top; tests/reference holds that ours takes the range in',
       packing_load_lb_range: 'a load for power-station stems; ours is friction for each metre of stem diameter',
     },
     find: () => {

@@ -187,6 +187,17 @@ describe('zones and categories', () => {
     expect(suitsPlace({ marking, place: { zone, gasGroup, temperatureClass } }).ok).toBe(may);
   });
 
+  it('equipment for zone 1 is not taken into Division 1, nor equipment for Division 2 into zone 1 (NEC 501.5 and 505.9, from memory)', () => {
+    const easiest = { gasGroup: 'IIA', temperatureClass: 'T1' };
+    const zoned = suitsPlace({
+      marking: 'II 2 G Ex db IIC T6 Gb',
+      place: { zone: 'Class I Division 1', ...easiest },
+    });
+    expect(zoned).toMatchObject({ ok: false, reason: { code: 'zone-unknown' } });
+    const divided = suitsPlace({ marking: 'Class I, Division 2, Group D, T4', place: { zone: '1', ...easiest } });
+    expect(divided).toMatchObject({ ok: false, reason: { code: 'marking-unreadable' } });
+  });
+
   it('an unmarked air motor is not exempt (2014/34/EU Art. 1 and 2, ISO 80079-36, from memory)', () => {
     const refused = suitsPlace({ marking: null, place: { zone: '2', gasGroup: null, temperatureClass: null } });
     expect(refused).toMatchObject({ ok: false, reason: { code: 'marking-missing' } });

@@ -8,7 +8,7 @@ import {
   recommendedWeight,
   teamCapability,
 } from '#lib/engineering/lifting.ts';
-import { FREQUENCY_MULTIPLIERS, OUTSIDE_LIFTING_EQUATION } from '#lib/engineering/lifting-tables.ts';
+import { OUTSIDE_LIFTING_EQUATION } from '#lib/engineering/lifting-tables.ts';
 import {
   dailyNoise,
   NOISE_LIMIT,
@@ -126,6 +126,25 @@ describe('noise', () => {
     [78, 20],
   ])('%d dB are %d points', (level, printed) => {
     expect(Math.abs(noisePoints(decibels(level)) / printed - 1)).toBeLessThanOrEqual(0.04);
+  });
+
+  // HSE noise ready reckoner, weekly: level by the points of five days, printed to whole decibels; a day of so many points is a time at 85 dB.
+  it.each([
+    [4000, 94],
+    [3200, 93],
+    [2500, 92],
+    [2000, 91],
+    [1250, 89],
+    [1000, 88],
+    [790, 87],
+    [630, 86],
+    [315, 83],
+    [250, 82],
+    [200, 81],
+    [160, 80],
+  ])('%d points in five equal days are %d dB a day', (points, printed) => {
+    const day = dailyNoise([{ level: NOISE_UPPER_ACTION, time: hours((8 * points) / 500) }]);
+    expect(Math.abs(day - printed)).toBeLessThanOrEqual(0.12);
   });
 
   // HSE HSG260, 1.21: times to 85 dB, printed rounded (8 h, 45 min, 15 min, 5 min); hours worked out by its formula.
@@ -295,11 +314,48 @@ describe('the revised lifting equation', () => {
     }
   });
 
-  it('Table 5 (partly from memory): spot values of the frequency multiplier', () => {
-    const row = (perMinute: number) => FREQUENCY_MULTIPLIERS.find(([rate]) => rate === perMinute)?.slice(1);
-    expect(row(3)).toEqual([0.88, 0.88, 0.79, 0.79, 0.55, 0.55]);
-    expect(row(9)).toEqual([0.52, 0.52, 0.3, 0.3, 0, 0.15]);
+  // Table 5 (partly from memory): up to 1, 2 and 8 h, each below and from 75 cm; exact, as a table is.
+  it.each([
+    [0.2, [1, 1, 0.95, 0.95, 0.85, 0.85]],
+    [0.5, [0.97, 0.97, 0.92, 0.92, 0.81, 0.81]],
+    [1, [0.94, 0.94, 0.88, 0.88, 0.75, 0.75]],
+    [2, [0.91, 0.91, 0.84, 0.84, 0.65, 0.65]],
+    [3, [0.88, 0.88, 0.79, 0.79, 0.55, 0.55]],
+    [4, [0.84, 0.84, 0.72, 0.72, 0.45, 0.45]],
+    [5, [0.8, 0.8, 0.6, 0.6, 0.35, 0.35]],
+    [6, [0.75, 0.75, 0.5, 0.5, 0.27, 0.27]],
+    [7, [0.7, 0.7, 0.42, 0.42, 0.22, 0.22]],
+    [8, [0.6, 0.6, 0.35, 0.35, 0.18, 0.18]],
+    [9, [0.52, 0.52, 0.3, 0.3, 0, 0.15]],
+    [10, [0.45, 0.45, 0.26, 0.26, 0, 0.13]],
+    [11, [0.41, 0.41, 0, 0.23, 0, 0]],
+    [12, [0.37, 0.37, 0, 0.21, 0, 0]],
+    [13, [0, 0.34, 0, 0, 0, 0]],
+    [14, [0, 0.31, 0, 0, 0, 0]],
+    [15, [0, 0.28, 0, 0, 0, 0]],
+  ])('Table 5 (partly from memory): frequency multipliers at %d lifts a minute', (perMinute, shares) => {
+    const found = [1, 2, 8].flatMap((time) =>
+      [0.7, 0.8].map((height) => {
+        const vertical = metres(height);
+        return limit({ vertical, perMinute, duration: hours(time) }) / limit({ vertical });
+      }),
+    );
+    found.forEach((share, index) => {
+      expect(share).toBeCloseTo(shares[index] ?? Number.NaN, 9);
+    });
+  });
+
+  it('Table 5 (partly from memory): a straight line between two rows', () => {
     expect(limit({ perMinute: 1.5 })).toBeCloseTo(23 * 0.925, 9);
+  });
+
+  it('Table 7 (the fair grip read, the rest from memory): grips below and from 75 cm', () => {
+    const share = (coupling: Lift['coupling'], height: number) =>
+      limit({ coupling, vertical: metres(height) }) / limit({ vertical: metres(height) });
+    expect(share('fair', 0.7)).toBeCloseTo(0.95, 9);
+    expect(share('fair', 0.8)).toBeCloseTo(1, 9);
+    expect(share('poor', 0.7)).toBeCloseTo(0.9, 9);
+    expect(share('poor', 0.8)).toBeCloseTo(0.9, 9);
   });
 
   // DHHS (NIOSH) 94-110, Rev. 9/2021, section 1.3.

@@ -20,6 +20,18 @@ describe('force in the pull of a restraint', () => {
     expect(Math.abs(found - force)).toBeLessThanOrEqual(0.1);
   });
 
+  // Sling load-angle chart after OSHA 1910.184 and ASME B30.9, angles from the horizontal, printed to three decimals.
+  it.each([
+    [90, 1],
+    [75, 0.966],
+    [60, 0.866],
+    [30, 0.5],
+  ])('a pull at %d° is worth %d of a straight one', (pullAngle, share) => {
+    const one = { torque: newtonMetres(100), arm: metres(1) };
+    const slanting = reactionForce({ ...one, pullAngle: degrees(pullAngle) });
+    expect(Math.abs(reactionForce({ ...one, pullAngle: degrees(90) }) / slanting - share)).toBeLessThanOrEqual(0.001);
+  });
+
   // 600 N·m, 0.6 m, 60°, factor 2: 2309 N. A 6 mm chain to EN 818-4 is good for 1.12 t, lashing straps to EN 12195-2 for 250 and 200 daN.
   it('asks for 2309 N with a shock factor of 2, which a 6 mm chain and a 250 daN strap give and a 200 daN strap does not', () => {
     const force = reactionForce({ torque: newtonMetres(600), arm: metres(0.6), pullAngle: degrees(60) });
