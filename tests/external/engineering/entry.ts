@@ -7,7 +7,8 @@ import { z } from 'zod';
  * Not here: comparing (agreement.ts), which entries have a check (adapters.ts).
  * Read next: agreement.ts.
  */
-const REFERENCE = process.env.KITWRIGHT_REFERENCE ?? new URL('../../../../shared/reference', import.meta.url).pathname;
+export const REFERENCE =
+  process.env.KITWRIGHT_REFERENCE ?? new URL('../../../../shared/reference', import.meta.url).pathname;
 
 export const ENTRY_FILES = ['mechanics', 'safety-transport-trade'] as const;
 export type EntryFile = (typeof ENTRY_FILES)[number];

@@ -230,9 +230,8 @@ const PAPERS: readonly LeftOut[] = [
   },
   { ids: ['GS1-AI'], because: 'Papers and cases carry the house’s own numbers, without application identifiers.' },
   {
-    ids: ['UBL-QUO', 'UBL-DES', 'UBL-PKG', 'UNECE20'],
-    because:
-      'No structured document leaves the house yet, so there is no element or unit code to hold against the standard.',
+    ids: ['UBL-DES', 'UBL-PKG'],
+    because: 'No despatch advice or packing document leaves the house as XML yet, only the quotation (UBL-QUO).',
   },
   {
     ids: ['HIRE-HOURS', 'HIRE-MONTH', 'HIRE-WEEKEND'],

@@ -1,13 +1,16 @@
+import { quotationXml } from '#lib/documents/quotation-xml.ts';
 import type { RateCard } from '#lib/equipment/model.ts';
 import { currencyDecimals } from '#lib/money/currency.ts';
 import { roundMinor, toMinor } from '#lib/money/money.ts';
 import { code128CheckValue, gs1CheckDigit, isGs1Number } from '#lib/packing/barcode.ts';
 import { bestRate } from '#lib/pricing/best-rate.ts';
 import { type TaxableLine, taxTotals } from '#lib/pricing/tax-totals.ts';
-import type { Check, Checks, Value } from './entry.ts';
+import { charge, sampleQuotation } from '#tests/support/sample-quotation.ts';
+import { schemaComplaints } from '#tests/support/xml-schema.ts';
+import { type Check, type Checks, REFERENCE, type Value } from './entry.ts';
 import { each, list, namesOf, number, numbers, text } from './given.ts';
 
-/* Barcodes, tax totals and hire charges. */
+/* Barcodes, quotation documents, tax totals and hire charges. */
 const minor = (amount: number) => roundMinor(amount * 100);
 
 const checkDigit: Check = {
@@ -73,14 +76,52 @@ const weekdays: Check = {
   },
 };
 
+const quotation = () =>
+  quotationXml(
+    sampleQuotation({
+      lines: [charge({ net_minor: 90_000 }), charge({ net_minor: 7_500, number: '', counted: 'hours' })],
+      categories: [{ code: 'S', name: 'Standard', percent: 23 }],
+    }),
+  );
+
+/** The elements of our quotation without which the published schema refuses it, in their order. */
+function indispensable(): readonly string[] {
+  const xml = quotation();
+  const schema = `${REFERENCE}/ubl-2.1/xsd/maindoc/UBL-Quotation-2.1.xsd`;
+  if (schemaComplaints({ xml, schema }).length > 0) return [];
+  const elements = [...xml.matchAll(/^ {2}<(c[ab]c:\w+)/gm)].map(([, name = '']) => name);
+  return [...new Set(elements)]
+    .filter((name) => {
+      const without = xml.replace(new RegExp(`^ {2}<${name}\\b[\\s\\S]*?</${name}>\\n`, 'gm'), '');
+      return without !== xml && schemaComplaints({ xml: without, schema }).length > 0;
+    })
+    .map((name) => name.replace(/^c[ab]c:/, ''));
+}
+
 function numbered(prefix: string, ids: readonly (number | string)[], check: Check): Checks {
   return Object.fromEntries(ids.map((one) => [`${prefix}${one}`, check]));
 }
+
+const NOT_COUNTED = 'a quotation counts pieces and hours; how long a hire lasts stands in its sentence';
 
 export const PAPER_CHECKS: Checks = {
   ...numbered('GS1-', ['01', '02', '03', '04', '05', '06', '07', '08', '09', '10'], checkDigit),
   'GS1-BAD': { find: ({ inputs }) => ({ valid: isGs1Number(text(inputs, 'number')) }) },
   ...numbered('C128-', [1, 2, 3, 4, 5, 6], checkValue),
+  'UBL-QUO': { find: () => ({ mandatory: indispensable() }) },
+  UNECE20: {
+    besides: {
+      day: NOT_COUNTED,
+      week: NOT_COUNTED,
+      month: NOT_COUNTED,
+      kg: NOT_COUNTED,
+      each: 'ours is C62, one, which the entry names as its equal',
+    },
+    find: () => {
+      const codes = [...quotation().matchAll(/<cbc:Quantity unitCode="(\w+)">/g)].map(([, code = '']) => code);
+      return { hour: codes.at(-1) ?? null };
+    },
+  },
   'UBL-QUO-EX': {
     find: ({ inputs }) => {
       const amounts = pairs(inputs, 'lines').map(([quantity, price]) => quantity * price);
