@@ -1,4 +1,11 @@
-import { filterMass, type Lift, liftFlag, recommendedWeight, teamCapability } from '#lib/engineering/lifting.ts';
+import {
+  filterMass,
+  filterShare,
+  type Lift,
+  liftFlag,
+  recommendedWeight,
+  teamCapability,
+} from '#lib/engineering/lifting.ts';
 import { forceWithShock, reactionForce } from '#lib/engineering/reaction.ts';
 import { LIFT_MARKS, liftMark } from '#lib/packing/lift-mark.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
@@ -104,6 +111,13 @@ const filter: Check = {
   },
 };
 
+/** `1-2/min` at both its ends, which must agree; `>12/min` just beyond. */
+function paceShare(pace: string): Value {
+  const ends = [...pace.matchAll(/\d+/g)].map(([digits]) => Number(digits) + (pace.startsWith('>') ? 0.01 : 0));
+  const shares = [...new Set(ends.map(filterShare))];
+  return shares.length === 1 ? (shares[0] ?? null) : shares;
+}
+
 const LIFT_ZONES = [
   'shoulder and above',
   'shoulder to elbow',
@@ -199,6 +213,7 @@ export const LIFTING_CHECKS: Checks = {
     find: ({ inputs }) => ({ RWL_full: pounds(inputs) }),
   },
   ...numbered('MH-L23-', [1, 2, 3, 4, 5], filter),
+  'MH-L23-FREQ': { find: ({ shape }) => each(shape, paceShare) },
   'MH-TEAM': {
     find: ({ inputs }) => {
       const capabilities = numbers(inputs, 'c');
