@@ -71,6 +71,8 @@ const CLASS_LIMITS: Readonly<Record<string, number>> = {
   T6: 85,
 };
 const HARDEST_CLASS = 'T6';
+/** What a bare letter is taken as: NEC 500.6 has acetylene in A and hydrogen in B, IEC 60079-20-1 has both in IIC; from memory. */
+const HARDEST_GAS = 'IIC';
 
 /**
  * Reads the marking on a plate.
@@ -220,8 +222,15 @@ function demandedGroup(text: string | null, atmosphere: 'G' | 'D'): { readonly v
   const group = atmosphere === 'D' ? 'III' : 'II';
   const name = atmosphere === 'D' ? 'dust group' : 'gas group';
   if (text === null) return { value: `${group}C`, why: `, taken because its ${name} is not known` };
-  const letter = new RegExp(`^(?:(?:gas|dust) )?(?:group )?(?:${group})?([ABC])$`, 'i').exec(text.trim())?.[1];
-  if (letter !== undefined) return { value: `${group}${letter.toUpperCase()}`, why: '' };
+  const read = new RegExp(`^(?:(?:gas|dust) )?(?:group )?(${group})?([ABC])$`, 'i').exec(text.trim());
+  const letter = read?.[2]?.toUpperCase();
+  if (letter !== undefined && (read?.[1] !== undefined || atmosphere === 'D'))
+    return { value: `${group}${letter}`, why: '' };
+  if (letter !== undefined)
+    return {
+      value: HARDEST_GAS,
+      why: `, taken because “${text}” may be a North American group, where A and B are the hardest`,
+    };
   return { value: `${group}C`, why: `, taken because “${text}” is no ${name} that can be read` };
 }
 

@@ -43,7 +43,7 @@ const VALVES: readonly LeftOut[] = [
 
 const PLACES: readonly LeftOut[] = [
   {
-    ids: ['HAZ-ZONE-DUR', 'HAZ-GG-MESG', 'HAZ-NEC-GROUPS', 'HAZ-NEC-IEC'],
+    ids: ['HAZ-ZONE-DUR', 'HAZ-GG-MESG', 'HAZ-NEC-GROUPS'],
     because:
       'How an area is classified is the site’s own work; ours takes zone, group and class as stated, else the hardest.',
   },

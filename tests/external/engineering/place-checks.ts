@@ -35,14 +35,13 @@ const zone: Check = {
   },
 };
 
-const groupsFor = (equipment: string): Value =>
-  GAS_GROUPS.filter(
-    (gasGroup) =>
-      suitsPlace({
-        marking: `II 2 G Ex h ${equipment} T6 Gb`,
-        place: { zone: '1', gasGroup, temperatureClass: 'T1' },
-      }).ok,
-  );
+const isTakenIn = (gasGroup: string, equipment: string): boolean =>
+  suitsPlace({
+    marking: `II 2 G Ex h ${equipment} T6 Gb`,
+    place: { zone: '1', gasGroup, temperatureClass: 'T1' },
+  }).ok;
+
+const groupsFor = (equipment: string): Value => GAS_GROUPS.filter((gasGroup) => isTakenIn(gasGroup, equipment));
 
 /** The hottest marked surface that a place of this class still takes, by trying every degree. */
 const surface: Check = {
@@ -164,6 +163,16 @@ export const PLACE_CHECKS: Checks = {
         not_ok_for: GAS_CLASSES.filter((one) => !isTaken(one)),
       };
     },
+  },
+  'HAZ-NEC-IEC': {
+    besides: {
+      B: 'IIC, as ours; the entry names IIB+H2 beside it in the same words',
+      C: 'a bare C may also be short for IIC, which is the harder and is taken',
+      D: 'no group of ours: taken at its hardest until somebody says IIA',
+      'Div1 > *': ASKED,
+      'Div2 > *': ASKED,
+    },
+    find: () => ({ A: GAS_GROUPS.find((group) => isTakenIn('A', group)) ?? 'none' }),
   },
   'HAZ-NEC-TRAP': {
     besides: { zone0_in_div1: ASKED, zone2_in_div2: ASKED, div1_in_zone1: NOT_READ },

@@ -198,6 +198,18 @@ describe('zones and categories', () => {
     expect(divided).toMatchObject({ ok: false, reason: { code: 'marking-unreadable' } });
   });
 
+  // NEC 500.6 and 505.6 (from memory): groups A (acetylene) and B (hydrogen) of the divisions are IIC.
+  it.each(['A', 'B'])('a place of group %s asks for IIC, as the North American group does', (gasGroup) => {
+    const taken = ['IIA', 'IIB', 'IIC'].filter(
+      (group) =>
+        suitsPlace({
+          marking: `II 2 G Ex h ${group} T6 Gb`,
+          place: { zone: '1', gasGroup, temperatureClass: 'T1' },
+        }).ok,
+    );
+    expect(taken).toEqual(['IIC']);
+  });
+
   it('an unmarked air motor is not exempt (2014/34/EU Art. 1 and 2, ISO 80079-36, from memory)', () => {
     const refused = suitsPlace({ marking: null, place: { zone: '2', gasGroup: null, temperatureClass: null } });
     expect(refused).toMatchObject({ ok: false, reason: { code: 'marking-missing' } });

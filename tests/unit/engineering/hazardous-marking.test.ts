@@ -58,8 +58,19 @@ describe('hazardous marking', () => {
     expect(codeOf('II 2 G Ex h IIC Gb', at('1', 'IIA', 'T1'))).toBe('marking-temperature-class');
   });
 
-  it('bare II covers all gas groups, groups may be written without the II', () => {
-    expect(codeOf('II 2 G Ex h II T4 Gb', at('1', 'C', 'T4'))).toBe('allowed');
+  it('bare II covers all gas groups', () => {
+    expect(codeOf('II 2 G Ex h II T4 Gb', at('1', 'IIC', 'T4'))).toBe('allowed');
+  });
+
+  it('a bare letter may be a North American group, where A and B are the hardest, so it is taken at its hardest', () => {
+    for (const group of ['A', 'B', 'C', 'group b', 'Gas group A']) {
+      expect(codeOf('II 2 G Ex db IIB T6 Gb', at('1', group, 'T1')), group).toBe('marking-gas-group');
+      expect(codeOf('II 2 G Ex db IIC T6 Gb', at('1', group, 'T1')), group).toBe('allowed');
+    }
+    expect(codeOf('II 2 G Ex db IIA T6 Gb', at('1', 'group IIA', 'T1'))).toBe('allowed');
+    const refused = suitsPlace({ marking: 'II 2 G Ex db IIA T6 Gb', place: at('1', 'A', 'T1') });
+    expect(refused.ok ? '' : refused.reason.sentence).toContain('may be a North American group');
+    expect(codeOf('II 2 D Ex tb IIIB T85°C Db', at('21', 'B', 'T85°C'))).toBe('allowed');
   });
 
   it('reads tight and spread spelling alike', () => {
