@@ -6,10 +6,11 @@
  */
 import { parseArgs } from 'node:util';
 import { isIsoDate } from '#lib/kernel/date-range.ts';
+import { LIMITS } from '#lib/kernel/limits.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 
 export const USAGE = `kitwright plan  LIST [--site SITE.json] [--from YYYY-MM-DD] [--days N] [--crews N] [--prefer cost|pieces|time|surest] [--out DIR] [--json]
-kitwright duty  LIST [--site SITE.json] [--json]    torque, turns, never-exceed, limiter window, basis
+kitwright duty  LIST [--site SITE.json] [--spread N] [--json]    torque, turns, never-exceed, limiter window, basis; with N draws also percentiles
 kitwright why   LIST TAG [PART] [--site SITE.json] [--json]    why these parts, why not PART, or why nothing fits
 kitwright why   LIST TAG PART --without [--from … --days … --crews … --prefer …]    and what the plan would lose without PART
 kitwright rules [--json]    every rule with its source
@@ -31,6 +32,8 @@ export interface Options {
   readonly prefer: (typeof PREFER)[number];
   readonly out?: string;
   readonly json: boolean;
+  /** How often what is not known is drawn for percentiles; absent: not at all. */
+  readonly spread?: number;
   /** Plan with and without the part, and tell the difference. */
   readonly without: boolean;
 }
@@ -53,6 +56,8 @@ export function readArguments(words: readonly string[]): Result<Options> {
   if (!days.ok) return days;
   const crews = count('crews', values.crews);
   if (!crews.ok) return crews;
+  const spread = draws(values.spread);
+  if (!spread.ok) return spread;
   return ok({
     command,
     list: list ?? '',
@@ -66,6 +71,7 @@ export function readArguments(words: readonly string[]): Result<Options> {
     ...(values.out === undefined ? {} : { out: values.out }),
     ...(days.value === undefined ? {} : { days: days.value }),
     ...(crews.value === undefined ? {} : { crews: crews.value }),
+    ...(spread.value === undefined ? {} : { spread: spread.value }),
   });
 }
 
@@ -81,6 +87,7 @@ function parse(words: readonly string[]) {
           from: text,
           days: text,
           crews: text,
+          spread: text,
           prefer: text,
           out: text,
           json: { type: 'boolean' },
@@ -97,6 +104,14 @@ function count(name: string, text: string | undefined): Result<number | undefine
   if (text === undefined) return ok(undefined);
   if (!/^[1-9]\d{0,3}$/.test(text)) return no(`--${name} takes a whole number from 1, not “${text}”.`);
   return ok(Number(text));
+}
+
+function draws(text: string | undefined): Result<number | undefined> {
+  if (text === undefined) return ok(undefined);
+  const runs = /^\d{1,6}$/.test(text) ? Number(text) : 0;
+  if (runs < 100 || runs > LIMITS.spread_runs)
+    return no(`--spread takes a number of draws from 100 to ${LIMITS.spread_runs}, not “${text}”.`);
+  return ok(runs);
 }
 
 function no(sentence: string) {

@@ -5,9 +5,13 @@
  * Read next: ../duty/assess-duty.ts.
  */
 import { measureFirstText } from '#lib/documents/measure-first-words.ts';
+import { spreadLine, whatItHangsOn } from '#lib/documents/spread-words.ts';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
+import { lineSpread } from '#lib/duty/line-spread.ts';
+import { sampleDuty } from '#lib/duty/sample-duty.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
+import { SPREAD_SEED } from '#lib/services/spread-duty.ts';
 import { formatRange } from '#lib/units/format-quantity.ts';
 import { dutyAnswer } from './answer.ts';
 import type { Options } from './arguments.ts';
@@ -20,12 +24,20 @@ export async function dutyCommand(options: Options): Promise<number> {
     return 2;
   }
   const { taken, site } = read.value;
-  const duties = uniqueTags(taken.lines).map((line) => assessDuty({ line, site }));
+  const { spread: runs } = options;
+  const answered = uniqueTags(taken.lines).map((line) => ({
+    duty: assessDuty({ line, site }),
+    spread: runs === undefined ? null : lineSpread(sampleDuty({ line, site, runs, seed: SPREAD_SEED })),
+  }));
   if (options.json) {
-    process.stdout.write(`${JSON.stringify({ duties: duties.map(dutyAnswer) })}\n`);
+    const duties = answered.map(({ duty, spread }) => ({
+      ...dutyAnswer(duty),
+      ...(spread === null ? {} : { spread }),
+    }));
+    process.stdout.write(`${JSON.stringify({ duties })}\n`);
     return 0;
   }
-  for (const duty of duties) {
+  for (const { duty, spread } of answered) {
     const worse = duty.opening.starting.high >= duty.closing.starting.high ? duty.opening : duty.closing;
     process.stdout.write(
       `${duty.tag}: to start ${formatRange(worse.starting, 'si')} (${worse.starting.basis}), ${formatRange(duty.turns, 'si')} (${duty.turns.basis}), never above ${formatRange(worse.neverExceed.torque, 'si')} (${worse.neverExceed.kind})\n`,
@@ -33,6 +45,7 @@ export async function dutyCommand(options: Options): Promise<number> {
     for (const { sentence } of duty.findings.filter(isAboutGivenValues)) process.stdout.write(`  ${sentence}\n`);
     const measure = measureFirstText(duty, 'si');
     if (measure !== null) process.stdout.write(`  Measure this first: ${measure}\n`);
+    if (spread !== null) process.stdout.write(`  ${spreadLine(spread, 'si')} ${whatItHangsOn(spread, 'si')}\n`);
   }
   return 0;
 }

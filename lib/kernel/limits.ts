@@ -15,4 +15,6 @@ export const LIMITS = {
   crews: 12,
   hire_days: 366,
   assemblies_listed_per_line: 200,
+  /** Draws of what is not known, for one line's spread. */
+  spread_runs: 10_000,
 } as const;

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { lineSpreadSchema } from '#lib/contracts/spread.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';
 
 const LIST = `Tag,Type,Size,Driven by,Depth,Qty
@@ -18,6 +19,12 @@ const answerSchema = z.object({
   plans: z.array(z.object({ preference: z.string(), served: z.number(), asked: z.number() })).length(4),
   unserved: z.array(z.unknown()),
   timings: z.record(z.string(), z.number()),
+});
+
+const spreadAnswerSchema = z.object({
+  duties: z.array(
+    z.object({ torque_start_nm: z.object({ low: z.number(), high: z.number() }), spread: lineSpreadSchema }),
+  ),
 });
 
 let folder = '';
@@ -97,10 +104,28 @@ describe('the command line', () => {
   it('duty: gives every line its torque and turns with their basis', async () => {
     const ran = await kitwright('duty', list());
     expect(ran.status, ran.err).toBe(0);
-    expect(ran.out.trim().split('\n')).toHaveLength(4);
+    const rows = ran.out.trim().split('\n');
+    const measure = rows.filter((row) => row.startsWith('  Measure this first: '));
+    expect(measure).toHaveLength(3);
+    expect(measure[1]).toMatch(/it narrows the torque to start/);
+    expect(rows).toHaveLength(4 + measure.length);
     expect(ran.out).toMatch(/^V2: to start [\d.]+…[\d.]+ N·m \(assumed\), .* turns \(rule of thumb\), never above/m);
   });
 
+  it('duty --spread: adds percentiles inside the range, and refuses a number of draws out of bounds', async () => {
+    const ran = await kitwright('duty', list(), '--spread', '300', '--json');
+    expect(ran.status, ran.err).toBe(0);
+    const { duties } = spreadAnswerSchema.parse(JSON.parse(ran.out));
+    expect(duties.length).toBe(3);
+    for (const { torque_start_nm, spread } of duties) {
+      const worse = spread.torque_start_nm[spread.worse_direction];
+      expect([worse.low, worse.high]).toEqual([torque_start_nm.low, torque_start_nm.high]);
+      expect(worse.p5).toBeLessThan(worse.p95);
+    }
+    const few = await kitwright('duty', list(), '--spread', '20');
+    expect(few.status).toBe(2);
+    expect(few.err).toContain('--spread takes a number of draws from 100 to 10000');
+  });
   it('duty: nonsense is told under its line with its column, value and range, and every line stays', async () => {
     const nonsense = path.join(folder, 'nonsense.csv');
     await writeFile(

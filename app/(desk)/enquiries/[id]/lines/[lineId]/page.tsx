@@ -6,6 +6,7 @@ import { LineFindings } from '#app/_ui/line-findings.tsx';
 import { LineMeasureFirst } from '#app/_ui/line-measure-first.tsx';
 import { assemblyNames } from '#app/_ui/line-parts.ts';
 import { LineSettings } from '#app/_ui/line-settings.tsx';
+import { LineSpread } from '#app/_ui/line-spread.client.tsx';
 import { LineSteps } from '#app/_ui/line-steps.tsx';
 import { LineUnserved } from '#app/_ui/line-unserved.tsx';
 import { LineWhy } from '#app/_ui/line-why.client.tsx';
@@ -67,6 +68,8 @@ export default async function LinePage({ params }: LinePageProps) {
         <LineDuty duty={duty} />
         <h3>Bounds on the torque</h3>
         <LineBounds duty={duty} />
+        <h3>Spread by chance</h3>
+        <LineSpread {...key} system="si" />
       </section>
       <section className={styles.panel} aria-labelledby="findings">
         <h2 id="findings">Findings</h2>
