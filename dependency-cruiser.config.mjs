@@ -47,7 +47,7 @@ const table = [
   {
     folder: 'lib/pdf',
     may: ['lib/documents', 'lib/kernel'],
-    packages: ['@react-pdf/renderer', 'react', 'bwip-js', 'dejavu-fonts-ttf'],
+    packages: ['pdfkit', 'bwip-js', 'dejavu-fonts-ttf'],
     node: true,
   },
   {

@@ -4,7 +4,7 @@ const config: NextConfig = {
   agentRules: false,
   poweredByHeader: false,
   // Native modules, and packages that read their own files by path, are loaded from node_modules rather than bundled.
-  serverExternalPackages: ['highs', 'better-sqlite3', '@react-pdf/renderer', 'bwip-js'],
+  serverExternalPackages: ['highs', 'better-sqlite3', 'pdfkit', 'bwip-js'],
   // `npm run check` proves the types of the whole project, tests included; a start need not do it again.
   typescript: { ignoreBuildErrors: true },
 };

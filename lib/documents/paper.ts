@@ -2,7 +2,7 @@
  * A paper as a view model: its head, and blocks of strings and pictures that are ready to print.
  * Invariant: JSON, complete and frozen: the same paper always gives the same bytes; nothing is computed while drawing.
  * Not here: fonts, measures and colours (pdf); what each paper holds (quote-paper.ts and its neighbours).
- * Read next: quote-paper.ts, ../pdf/render-paper.tsx.
+ * Read next: quote-paper.ts, ../pdf/render-paper.ts.
  */
 import type { Drawing } from './drawing.ts';
 

@@ -1,117 +1,58 @@
 /*
  * Measures of the house's papers: A4, calm margins, one accent tone, figures of equal width.
- * Invariant: every size that appears on a paper stands here.
+ * Invariant: every size of a text that appears on a paper stands here.
  * Not here: colours by role (documents/paper-colours.ts).
- * Read next: block-views.tsx.
+ * Read next: typeset.ts, block-pieces.ts.
  */
-import { StyleSheet } from '@react-pdf/renderer';
 import { PAPER_COLOURS as INK } from '#lib/documents/paper-colours.ts';
-import { FAMILY } from './fonts.ts';
+import type { Weight } from './fonts.ts';
 
+/** Points; 72 to the inch. */
 export const PAGE = { width: 595.28, height: 841.89, left: 42, right: 42, top: 60, bottom: 54 } as const;
 export const CONTENT_WIDTH = PAGE.width - PAGE.left - PAGE.right;
+export const CONTENT_HEIGHT = PAGE.height - PAGE.top - PAGE.bottom;
 
-export const S = StyleSheet.create({
-  page: {
-    fontFamily: FAMILY,
-    fontSize: 9,
-    lineHeight: 1.32,
-    color: INK.text,
-    paddingTop: PAGE.top,
-    paddingBottom: PAGE.bottom,
-    paddingLeft: PAGE.left,
-    paddingRight: PAGE.right,
-  },
-  runningHead: {
-    position: 'absolute',
-    top: 24,
-    left: PAGE.left,
-    right: PAGE.right,
-    flexDirection: 'row',
-    justifyContent: 'space-between',
-    borderBottomWidth: 0.6,
-    borderBottomColor: INK.axis,
-    paddingBottom: 4,
-  },
-  runningText: { fontSize: 8, color: INK.muted },
-  runningName: { fontSize: 8, fontWeight: 600 },
-  foot: {
-    position: 'absolute',
-    top: PAGE.height - PAGE.bottom + 12,
-    left: PAGE.left,
-    right: PAGE.right,
-    flexDirection: 'row',
-    justifyContent: 'space-between',
-    borderTopWidth: 0.6,
-    borderTopColor: INK.grid,
-    paddingTop: 4,
-  },
-  footWords: { fontSize: 7, color: INK.muted, width: '86%' },
-  footPage: { fontSize: 7.5, color: INK.text, width: '11%' },
-  firstHead: { flexDirection: 'row', justifyContent: 'space-between', marginBottom: 12 },
-  kind: { fontSize: 21, fontWeight: 600, lineHeight: 1.1 },
-  kindRule: { height: 2.4, width: 36, backgroundColor: INK.accent, marginTop: 5, marginBottom: 6 },
-  number: { fontSize: 10 },
-  houseName: { fontSize: 10, fontWeight: 600, textAlign: 'right' },
-  houseLine: { fontSize: 8, color: INK.muted, textAlign: 'right' },
-  headBand: {
-    flexDirection: 'row',
-    borderTopWidth: 0.6,
-    borderTopColor: INK.axis,
-    borderBottomWidth: 0.6,
-    borderBottomColor: INK.axis,
-    paddingTop: 7,
-    paddingBottom: 7,
-    marginBottom: 10,
-  },
-  toName: { fontWeight: 600 },
-  h1: { fontSize: 12.5, fontWeight: 600, paddingTop: 12, paddingBottom: 4, lineHeight: 1.2 },
-  h2: { fontSize: 9.5, fontWeight: 600, paddingTop: 8, paddingBottom: 3, color: INK.accent },
-  text: { paddingBottom: 4 },
-  muted: { color: INK.muted, paddingBottom: 4, fontSize: 8 },
-  strong: { fontWeight: 600, paddingBottom: 4 },
-  facts: { flexDirection: 'row', flexWrap: 'wrap', marginBottom: 4 },
-  factLabel: { fontSize: 7.5, color: INK.muted },
-  /* No margin above: the layout would allow a page break in it, and part a table from its heading. */
-  table: { marginBottom: 8 },
-  headRow: {
-    flexDirection: 'row',
-    borderBottomWidth: 0.9,
-    borderBottomColor: INK.axis,
-    paddingBottom: 2,
-    paddingTop: 2,
-    backgroundColor: INK.paper,
-  },
-  headCell: { fontSize: 7.5, fontWeight: 600, paddingRight: 8 },
-  row: { borderBottomWidth: 0.35, borderBottomColor: INK.grid, paddingTop: 2.6, paddingBottom: 2.6 },
-  rowCells: { flexDirection: 'row' },
-  groupRow: { backgroundColor: INK.valve, paddingLeft: 3 },
-  denseRow: { paddingTop: 1.6, paddingBottom: 1.6 },
-  tallRow: { paddingTop: 7, paddingBottom: 15, borderBottomWidth: 0.6, borderBottomColor: INK.muted },
-  totalRow: { borderTopWidth: 0.9, borderTopColor: INK.axis },
-  cell: { fontSize: 8.2, paddingRight: 8, lineHeight: 1.25 },
-  boxedCell: {
-    borderLeftWidth: 0.6,
-    borderLeftColor: INK.muted,
-    paddingLeft: 4,
-    marginTop: -7,
-    marginBottom: -15,
-    paddingTop: 7,
-    paddingBottom: 15,
-  },
-  tickCell: { fontSize: 12, lineHeight: 0.9 },
-  rowNote: { fontSize: 7.5, color: INK.muted, paddingRight: 5, paddingTop: 1 },
-  listItem: { flexDirection: 'row', marginBottom: 2 },
-  marker: { width: 14, color: INK.accent, fontWeight: 600 },
-  callout: { borderLeftWidth: 2.4, paddingLeft: 9, paddingTop: 4, paddingBottom: 3, marginTop: 6, marginBottom: 8 },
-  calloutTitle: { fontWeight: 600, marginBottom: 2 },
-  pair: { flexDirection: 'row', marginBottom: 4 },
-  drawing: { marginTop: 4, marginBottom: 4 },
-  blanks: { flexDirection: 'row', flexWrap: 'wrap', marginTop: 2, marginBottom: 4 },
-  blank: { paddingRight: 10, marginBottom: 7 },
-  blankLabel: { fontSize: 7.5, color: INK.muted },
-  blankLine: { borderBottomWidth: 0.6, borderBottomColor: INK.axis, height: 14 },
-  party: { flexGrow: 1, flexBasis: 0, paddingRight: 24 },
-  barcode: { alignItems: 'flex-start', marginBottom: 6 },
-  barcodeText: { fontSize: 8, marginTop: 2 },
-});
+export interface TextStyle {
+  readonly size: number;
+  /** Height of a line in sizes. */
+  readonly leading: number;
+  readonly weight: Weight;
+  readonly colour: string;
+  readonly align: 'left' | 'right' | 'centre';
+}
+
+const PLAIN: TextStyle = { size: 9, leading: 1.32, weight: 'regular', colour: INK.text, align: 'left' };
+
+export const TEXT = {
+  plain: PLAIN,
+  strong: { ...PLAIN, weight: 'bold' },
+  muted: { ...PLAIN, size: 8, colour: INK.muted },
+  h1: { ...PLAIN, size: 12.5, weight: 'bold', leading: 1.2 },
+  h2: { ...PLAIN, weight: 'bold', size: 9.5, colour: INK.accent },
+  label: { ...PLAIN, size: 7.5, colour: INK.muted },
+  tableHead: { ...PLAIN, size: 7.5, weight: 'bold' },
+  cell: { ...PLAIN, size: 8.2, leading: 1.25 },
+  denseCell: { ...PLAIN, size: 7.5, leading: 1.25 },
+  tick: { ...PLAIN, size: 12, leading: 0.9 },
+  rowNote: { ...PLAIN, size: 7.5, colour: INK.muted },
+  marker: { ...PLAIN, weight: 'bold', colour: INK.accent },
+  barcode: { ...PLAIN, size: 8 },
+  kind: { ...PLAIN, size: 21, weight: 'bold', leading: 1.1 },
+  number: { ...PLAIN, size: 10 },
+  houseName: { ...PLAIN, size: 10, weight: 'bold', align: 'right' },
+  houseLine: { ...PLAIN, size: 8, colour: INK.muted, align: 'right' },
+  runningName: { ...PLAIN, size: 8, weight: 'bold' },
+  runningText: { ...PLAIN, size: 8, colour: INK.muted, align: 'right' },
+  footWords: { ...PLAIN, size: 7, colour: INK.muted },
+  footPage: { ...PLAIN, size: 7.5, align: 'right' },
+} as const satisfies Readonly<Record<string, TextStyle>>;
+
+/** Lines: how strong, and in what ink. */
+export const RULES = {
+  strong: { weight: 0.9, colour: INK.axis },
+  plain: { weight: 0.6, colour: INK.axis },
+  muted: { weight: 0.6, colour: INK.muted },
+  soft: { weight: 0.6, colour: INK.grid },
+  row: { weight: 0.35, colour: INK.grid },
+} as const;
+export type Rule = (typeof RULES)[keyof typeof RULES];

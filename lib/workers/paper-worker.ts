@@ -2,11 +2,11 @@
  * Worker entry that draws papers, so that nothing else waits while a long one is laid out.
  * Invariant: one answer for every message, with the message's id.
  * Not here: starting and sharing the worker (draw-paper.ts).
- * Read next: draw-paper.ts, ../pdf/render-paper.tsx.
+ * Read next: draw-paper.ts, ../pdf/render-paper.ts.
  */
 import { parentPort } from 'node:worker_threads';
 import type { Paper } from '#lib/documents/paper.ts';
-import { renderPaper } from '#lib/pdf/render-paper.tsx';
+import { renderPaper } from '#lib/pdf/render-paper.ts';
 
 export interface PaperRequest {
   readonly id: number;

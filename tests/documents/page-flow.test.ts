@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Block, Paper } from '#lib/documents/paper.ts';
-import { renderPaper } from '#lib/pdf/render-paper.tsx';
+import { renderPaper } from '#lib/pdf/render-paper.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';
 
 function paperOf(blocks: readonly Block[]): Paper {

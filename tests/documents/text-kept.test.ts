@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Paper } from '#lib/documents/paper.ts';
-import { renderPaper } from '#lib/pdf/render-paper.tsx';
+import { renderPaper } from '#lib/pdf/render-paper.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';
 
 /** Every word must come back from every document, whatever the documents before it asked of the fonts. */
