@@ -5,6 +5,7 @@
  * Read next: ../rules/.
  */
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { TEMPERATURE_CLASSES, TEMPERATURE_CODES } from './temperature-classes.ts';
 
 export interface Marking {
   readonly group: 'I' | 'II';
@@ -53,23 +54,10 @@ const PROTECTIONS: ReadonlySet<string> = new Set(
   ),
 );
 
-/** Highest surface temperature of a class in °C: IEC 60079-0; letters after the figure: NEC Article 500 (T3A from memory), as North American lists write them. */
-const CLASS_LIMITS: Readonly<Record<string, number>> = {
-  T1: 450,
-  T2: 300,
-  T2A: 280,
-  T2B: 260,
-  T2C: 230,
-  T2D: 215,
-  T3: 200,
-  T3A: 180,
-  T3B: 165,
-  T3C: 160,
-  T4: 135,
-  T4A: 120,
-  T5: 100,
-  T6: 85,
-};
+const CLASS_LIMITS: Readonly<Record<string, number>> = Object.fromEntries([
+  ...TEMPERATURE_CLASSES,
+  ...TEMPERATURE_CODES,
+]);
 const HARDEST_CLASS = 'T6';
 /** What a bare letter is taken as: NEC 500.6 has acetylene in A and hydrogen in B, IEC 60079-20-1 has both in IIC; from memory. */
 const HARDEST_GAS = 'IIC';
@@ -152,6 +140,27 @@ export function suitsPlace({
   const parsed = parseMarking(marking);
   if (!parsed.ok) return parsed;
   return misfit(parsed.value, { ...place, zone: name }, zone) ?? ok(parsed.value);
+}
+
+/**
+ * Gas group and surface temperature that a gas zone asks for.
+ *
+ * Formula: as stated; what is not stated or cannot be read at its hardest, IIC and 85 °C
+ *
+ * @param place - Gas group and temperature class as stated. [–]
+ * @returns Group, and the highest surface temperature in °C. [°C]
+ * @source IEC 60079-14; NEC 500.6 for letters without II.
+ * @assumes A gas zone, not a dust zone.
+ * @example demandsOf({ gasGroup: 'IIB', temperatureClass: 'T3' }) // => { gasGroup: 'IIB', surface_c: 200 }
+ */
+export function demandsOf(place: Omit<HazardousPlace, 'zone'>): {
+  readonly gasGroup: string;
+  readonly surface_c: number;
+} {
+  return {
+    gasGroup: demandedGroup(place.gasGroup, 'G').value,
+    surface_c: demandedSurface(place.temperatureClass).value,
+  };
 }
 
 /**

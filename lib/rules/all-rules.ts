@@ -13,6 +13,7 @@ import { METHOD_RULES } from './method.ts';
 import { NO_WHEEL_RULES } from './no-wheel.ts';
 import { PEOPLE_RULES } from './people.ts';
 import { PLACE_RULES } from './place.ts';
+import { PLACE_GAS_RULES } from './place-gas.ts';
 import { REACH_RULES } from './reach.ts';
 import { RESTRAINT_RULES } from './restraint.ts';
 import { RESTRAINT_SITE_RULES } from './restraint-site.ts';
@@ -33,6 +34,7 @@ export const RULES: readonly Rule[] = [
   ...RESTRAINT_RULES,
   ...RESTRAINT_SITE_RULES,
   ...PLACE_RULES,
+  ...PLACE_GAS_RULES,
   ...METHOD_RULES,
   ...COUNTING_RULES,
   ...PEOPLE_RULES,

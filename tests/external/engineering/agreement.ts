@@ -10,7 +10,7 @@ import { type Tolerance, toleranceOf } from './tolerance.ts';
 export function found(entry: Entry, check: Check, inputs: Value = entry.inputs): Value {
   const given = check.given ?? [];
   const shape = mapLeaves(entry.expected, (leaf, path) => (isAt(path, given) ? leaf : null));
-  return check.find({ inputs, shape });
+  return check.find({ id: entry.id, inputs, shape });
 }
 
 /** The leaves that are compared: neither given nor named as not ours. */

@@ -36,6 +36,7 @@ export type Entry = Readonly<z.infer<typeof entry>>;
 
 /** What a check works from. */
 export interface Given {
+  readonly id: string;
   readonly inputs: Value;
   /** The expected value with its values blanked, save those that the check declares as given. */
   readonly shape: Value;

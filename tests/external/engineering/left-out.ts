@@ -47,21 +47,6 @@ const PLACES: readonly LeftOut[] = [
     because:
       'How an area is classified is the site’s own work; ours takes zone, group and class as stated, else the hardest.',
   },
-  {
-    ids: [
-      'HAZ-GAS-HYDROGEN',
-      'HAZ-GAS-ACETYLENE',
-      'HAZ-GAS-CARBON-DISULPHIDE',
-      'HAZ-GAS-DIETHYL-ETHER',
-      'HAZ-GAS-ETHYLENE',
-      'HAZ-GAS-HYDROGEN-SULPHIDE',
-      'HAZ-GAS-METHANE-INDUSTRIAL',
-      'HAZ-GAS-AMMONIA',
-      'HAZ-GAS-PETROL-VAPOUR',
-    ],
-    because:
-      'No group or class is guessed from the name of a gas: where the site does not state them the hardest is taken.',
-  },
   { ids: ['HAZ-GAS-NOTE'], because: 'Advice on choosing test cases, with no value.' },
   { ids: ['HAZ-MARK-GRAMMAR'], because: 'A grammar with no value; HAZ-MARK-1 to 8 are read by ours.' },
   {

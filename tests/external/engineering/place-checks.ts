@@ -1,11 +1,13 @@
+import { namedGas, temperatureClassFor } from '#lib/engineering/gas-classes.ts';
 import { type Marking, parseMarking, suitsPlace } from '#lib/engineering/hazardous-marking.ts';
 import type { DriveFacts } from '#lib/equipment/drive.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import { judge } from '#lib/rules/rule.ts';
 import { lineFacts, said } from '#lib/rules/sample-facts.ts';
 import { SAMPLE_AIR, SAMPLE_PETROL, sampleDrive } from '#lib/rules/sample-parts.ts';
+import { celsius } from '#lib/units/quantity.ts';
 import type { Check, Checks, Value } from './entry.ts';
-import { branch, each, namesOf, text } from './given.ts';
+import { branch, each, namesOf, number, text } from './given.ts';
 
 /* Hazardous areas and enclosed places: markings, zones, groups, temperature classes, refusals of drives. */
 const GAS_CLASSES = ['T1', 'T2', 'T3', 'T4', 'T5', 'T6'];
@@ -104,6 +106,17 @@ const caseOf: Check = {
   },
 };
 
+/** The name of the gas stands in the id. */
+const gas: Check = {
+  find: ({ id, inputs }) => {
+    const name = id.replace('HAZ-GAS-', '').replaceAll('-', ' ').toLowerCase();
+    return {
+      group: namedGas(name)?.gasGroup ?? null,
+      t_class: temperatureClassFor(celsius(number(inputs, 'autoignition_degC'))),
+    };
+  },
+};
+
 /** The decision of a rule of the house on a drive at a place. */
 function decision(question: {
   readonly rule: string;
@@ -150,6 +163,20 @@ export const PLACE_CHECKS: Checks = {
   'HAZ-GG-HIER': { find: ({ shape }) => each(shape, (name) => groupsFor(name.slice(0, 3))) },
   ...same(['HAZ-T-T2', 'HAZ-T-T3', 'HAZ-T-T4', 'HAZ-T-T5'], surface),
   ...same(['HAZ-T-T2A', 'HAZ-T-T2B', 'HAZ-T-T2C', 'HAZ-T-T2D', 'HAZ-T-T3B', 'HAZ-T-T3C', 'HAZ-T-T4A'], surface),
+  ...same(
+    [
+      'HAZ-GAS-HYDROGEN',
+      'HAZ-GAS-ACETYLENE',
+      'HAZ-GAS-CARBON-DISULPHIDE',
+      'HAZ-GAS-DIETHYL-ETHER',
+      'HAZ-GAS-ETHYLENE',
+      'HAZ-GAS-HYDROGEN-SULPHIDE',
+      'HAZ-GAS-METHANE-INDUSTRIAL',
+      'HAZ-GAS-AMMONIA',
+      'HAZ-GAS-PETROL-VAPOUR',
+    ],
+    gas,
+  ),
   'HAZ-TCLASS-RULE': {
     besides: {
       'default_Ta_degC > *': 'the air of the place is taken between −20 and +40 °C, and no other mark is read',

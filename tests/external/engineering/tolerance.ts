@@ -50,6 +50,10 @@ export const WORDED: Readonly<
     of: ({ path, expected }) => (path === 'points_printed' ? by(Math.max(2, 0.02 * Number(expected))) : by(0.05)),
   },
   'printed rounded': { taken: 'the formula to its fifth decimal', of: () => by(0.000_005) },
+  'class exact; AIT differs between editions by up to +/-20 degC': {
+    taken: 'the same group and class',
+    of: () => EXACT,
+  },
   'A8 +/-0.05': {
     taken: 'A(8) within 0.05, its parts to their third decimal, points to a whole number',
     of: ({ path }) => (path.includes('A8') ? by(0.05) : path === 'points' ? by(0.5) : by(0.0005)),

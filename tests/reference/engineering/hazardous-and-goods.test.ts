@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { packEnergy } from '#lib/engineering/energy.ts';
+import { namedGas, temperatureClassFor } from '#lib/engineering/gas-classes.ts';
 import { parseMarking, suitsPlace } from '#lib/engineering/hazardous-marking.ts';
 import {
   ADR_POINT_LIMIT,
@@ -8,7 +9,7 @@ import {
   petrolGoods,
   petrolMachineGoods,
 } from '#lib/engineering/transport.ts';
-import { litres, volts, wattHours } from '#lib/units/quantity.ts';
+import { celsius, litres, volts, wattHours } from '#lib/units/quantity.ts';
 
 describe('marking for explosive atmospheres', () => {
   // 2014/34/EU Annex II 1.0.5, IEC 60079-0 clause 29, ISO 80079-36 clause 11; the strings are chosen here or from memory.
@@ -214,6 +215,28 @@ describe('zones and categories', () => {
     const refused = suitsPlace({ marking: null, place: { zone: '2', gasGroup: null, temperatureClass: null } });
     expect(refused).toMatchObject({ ok: false, reason: { code: 'marking-missing' } });
   });
+});
+
+describe('the gas that a valve carries', () => {
+  // In the way of IEC 60079-20-1, annex B; groups and ignition temperatures from memory, editions differ by up to 20 °C.
+  it.each([
+    ['hydrogen', 'IIC', 560, 'T1'],
+    ['acetylene', 'IIC', 305, 'T2'],
+    ['carbon disulphide', 'IIC', 90, 'T6'],
+    ['diethyl ether', 'IIB', 175, 'T4'],
+    ['ethylene', 'IIB', 440, 'T2'],
+    ['hydrogen sulphide', 'IIB', 260, 'T3'],
+    ['methane', 'IIA', 600, 'T1'],
+    ['ammonia', 'IIA', 630, 'T1'],
+    ['petrol', 'IIA', 280, 'T3'],
+  ])(
+    '%s needs group %s and, igniting at %d °C, class %s (from memory)',
+    (medium, group, ignition, temperatureClass) => {
+      const gas = namedGas(medium);
+      expect(gas).toMatchObject({ gasGroup: group, ignition });
+      expect(temperatureClassFor(celsius(ignition))).toBe(temperatureClass);
+    },
+  );
 });
 
 describe('dangerous goods', () => {
