@@ -6,10 +6,14 @@ import './_ui/screens.css';
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import type { ReactNode } from 'react';
+import { unitSystem } from './_lib/unit-system.ts';
+import { UnitsProvider } from './_ui/shown-units.client.tsx';
+import { UnitSwitch } from './_ui/unit-switch.tsx';
 
 export const metadata: Metadata = { title: { default: 'Kitwright', template: '%s · Kitwright' } };
 
-export default function RootLayout({ children }: { readonly children: ReactNode }) {
+export default async function RootLayout({ children }: { readonly children: ReactNode }) {
+  const system = await unitSystem();
   return (
     <html lang="en-GB">
       <body>
@@ -25,8 +29,11 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
             <Link href="/equipment">Equipment</Link>
             <Link href="/rules">Rules</Link>
           </nav>
+          <UnitSwitch system={system} />
         </header>
-        <main id="content">{children}</main>
+        <main id="content">
+          <UnitsProvider system={system}>{children}</UnitsProvider>
+        </main>
       </body>
     </html>
   );

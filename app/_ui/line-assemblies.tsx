@@ -1,9 +1,9 @@
 import { chanceText, WHAT_THE_CHANCE_IS } from '#lib/documents/chance-words.ts';
 import type { LineDetail } from '#lib/services/open-line.ts';
-import { formatQuantity } from '#lib/units/format-quantity.ts';
 import { assemblyNames } from './line-parts.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
+import { ShownQuantity } from './shown-units.client.tsx';
 
 interface AssembliesProps {
   readonly detail: LineDetail;
@@ -49,10 +49,18 @@ export function LineAssemblies({ detail, names }: AssembliesProps) {
                 {planned.has(assembly.id) ? <strong>✓ in a plan: </strong> : null}
                 {assemblyNames(assembly, names).join(' · ')}
               </td>
-              <td className={styles.number}>{print(assembly.figures.timePerValve, 's')}</td>
-              <td className={styles.number}>{print(assembly.figures.mass, 'kg')}</td>
-              <td className={styles.number}>{print(assembly.figures.heaviestPiece, 'kg')}</td>
-              <td className={styles.number}>{print(assembly.figures.sureAtValve, 'N·m')}</td>
+              <td className={styles.number}>
+                <ShownQuantity value={assembly.figures.timePerValve} unit="s" />
+              </td>
+              <td className={styles.number}>
+                <ShownQuantity value={assembly.figures.mass} unit="kg" />
+              </td>
+              <td className={styles.number}>
+                <ShownQuantity value={assembly.figures.heaviestPiece} unit="kg" />
+              </td>
+              <td className={styles.number}>
+                <ShownQuantity value={assembly.figures.sureAtValve} unit="N·m" />
+              </td>
               <td className={styles.number}>{chanceText(assembly.figures.chance)}</td>
               <td className={styles.number}>
                 {assembly.findings.filter((finding) => finding.severity === 'warning').length}
@@ -63,8 +71,4 @@ export function LineAssemblies({ detail, names }: AssembliesProps) {
       </table>
     </PlanWide>
   );
-}
-
-function print(value: number, unit: 's' | 'kg' | 'N·m'): string {
-  return formatQuantity({ value, unit, system: 'si' });
 }

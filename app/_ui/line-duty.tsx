@@ -1,9 +1,9 @@
 import type { LineDetail } from '#lib/services/open-line.ts';
-import { formatRange } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
+import { ShownRange, ShownSource } from './shown-units.client.tsx';
 
 type Duty = LineDetail['duty'];
 
@@ -34,9 +34,13 @@ export function LineDuty({ duty }: { readonly duty: Duty }) {
           {rowsOf(duty).map(({ name, value }) => (
             <tr key={name}>
               <th scope="row">{name}</th>
-              <td className={styles.number}>{formatRange(value, 'si')}</td>
+              <td className={styles.number}>
+                <ShownRange known={value} />
+              </td>
               <td>{value.basis}</td>
-              <td className={styles.sentence}>{value.source}</td>
+              <td className={styles.sentence}>
+                <ShownSource source={value.source} />
+              </td>
             </tr>
           ))}
         </tbody>
@@ -101,9 +105,13 @@ export function LineBounds({ duty }: { readonly duty: Duty }) {
                 ) : null}
               </th>
               <td>{bound.directions.join(' and ')}</td>
-              <td className={styles.number}>{formatRange(bound.torque, 'si')}</td>
+              <td className={styles.number}>
+                <ShownRange known={bound.torque} />
+              </td>
               <td>{bound.torque.basis}</td>
-              <td className={styles.sentence}>{bound.torque.source}</td>
+              <td className={styles.sentence}>
+                <ShownSource source={bound.torque.source} />
+              </td>
             </tr>
           ))}
         </tbody>

@@ -1,5 +1,6 @@
 import type { Finding } from '#lib/kernel/finding.ts';
 import styles from './plan-sheet.module.css';
+import { ShownSentence, ShownSource } from './shown-units.client.tsx';
 
 const ORDER = { refusal: 0, warning: 1, note: 2 } as const;
 
@@ -11,8 +12,10 @@ export function LineFindings({ findings, empty }: { readonly findings: readonly 
     <ul className={styles.bare}>
       {sorted.map((finding) => (
         <li key={`${finding.id} ${finding.sentence}`}>
-          <span className={styles[finding.severity]}>{finding.severity}</span> {finding.sentence}{' '}
-          <span className={styles.soft}>({finding.source})</span>
+          <span className={styles[finding.severity]}>{finding.severity}</span> <ShownSentence told={finding} />{' '}
+          <span className={styles.soft}>
+            (<ShownSource source={finding.source} />)
+          </span>
         </li>
       ))}
     </ul>

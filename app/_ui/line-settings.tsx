@@ -1,8 +1,8 @@
 import { AT_THE_VALVE } from '#lib/documents/safety-words.ts';
 import type { LineDetail } from '#lib/services/open-line.ts';
-import { formatQuantity } from '#lib/units/format-quantity.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
+import { ShownMark, ShownQuantity } from './shown-units.client.tsx';
 
 type Assembly = LineDetail['assemblies'][number];
 type Settings = Assembly['opening'];
@@ -49,12 +49,12 @@ export function LineSettings({ assembly }: { readonly assembly: Assembly }) {
       <p>
         {figures.limiterRequired ? <strong>Torque limiter required. </strong> : null}
         {figures.counterRequired ? <strong>Turns counter required. </strong> : null}
-        At most {newtonMetres(figures.highestAtValve)} can reach the valve at the ceiling
+        At most <ShownQuantity value={figures.highestAtValve} unit="N·m" /> can reach the valve at the ceiling
         {figures.stallAtValve > figures.highestAtValve
-          ? `; ${newtonMetres(figures.stallAtValve)} if nothing limited it`
+          ? `; $<ShownQuantity value={figures.stallAtValve} unit="N·m" /> if nothing limited it`
           : ''}
-        . The chain surely gives {newtonMetres(figures.sureAtValve)}. The restraint takes{' '}
-        {formatQuantity({ value: figures.reactionForce, unit: 'N', system: 'si' })}.
+        . The chain surely gives <ShownQuantity value={figures.sureAtValve} unit="N·m" />. The restraint takes{' '}
+        <ShownQuantity value={figures.reactionForce} unit="N" />.
       </p>
       <div className={styles.notice}>
         <ul className={styles.list}>
@@ -87,10 +87,12 @@ function rowsOf(direction: string, settings: Settings) {
       </th>
       <LimitCells limit={limit} />
       <td>{settings.select}</td>
-      <td className={styles.number}>{formatQuantity({ value: settings.speed, unit: '1/min', system: 'si' })}</td>
       <td className={styles.number}>
-        {formatQuantity({ value: settings.strokeTime.low, unit: 's', system: 'si' })} to{' '}
-        {formatQuantity({ value: settings.strokeTime.high, unit: 's', system: 'si' })}
+        <ShownQuantity value={settings.speed} unit="1/min" />
+      </td>
+      <td className={styles.number}>
+        <ShownQuantity value={settings.strokeTime.low} unit="s" /> to{' '}
+        <ShownQuantity value={settings.strokeTime.high} unit="s" />
       </td>
     </tr>
   ));
@@ -103,16 +105,20 @@ function LimitCells({ limit }: { readonly limit: Limit | null }) {
   return (
     <>
       <td className={styles.number}>
-        {newtonMetres(limit.start)} <span className={styles.soft}>({newtonMetres(limit.atValve.start)})</span>
+        <ShownMark value={limit.start} />{' '}
+        <span className={styles.soft}>
+          (<ShownQuantity value={limit.atValve.start} unit="N·m" />)
+        </span>
       </td>
-      <td className={styles.number}>{newtonMetres(limit.step)}</td>
       <td className={styles.number}>
-        {newtonMetres(limit.ceiling)} <span className={styles.soft}>({newtonMetres(limit.atValve.ceiling)})</span>
+        <ShownMark value={limit.step} />
+      </td>
+      <td className={styles.number}>
+        <ShownMark value={limit.ceiling} />{' '}
+        <span className={styles.soft}>
+          (<ShownQuantity value={limit.atValve.ceiling} unit="N·m" />)
+        </span>
       </td>
     </>
   );
-}
-
-function newtonMetres(value: number): string {
-  return formatQuantity({ value, unit: 'N·m', system: 'si' });
 }

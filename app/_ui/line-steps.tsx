@@ -1,6 +1,6 @@
 import type { LineDetail } from '#lib/services/open-line.ts';
-import { formatQuantity, formatRange } from '#lib/units/format-quantity.ts';
 import styles from './plan-sheet.module.css';
+import { ShownQuantity, ShownRange, ShownSource } from './shown-units.client.tsx';
 
 type Steps = LineDetail['duty']['steps'];
 
@@ -15,20 +15,23 @@ export function LineSteps({ title, steps }: { readonly title: string; readonly s
         {steps.map((step, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a step may come twice, and the order is the calculation's own
           <li key={`${step.id} ${index}`}>
-            <strong>{step.name}</strong>: {formatRange(step.result, 'si')}{' '}
+            <strong>{step.name}</strong>: <ShownRange known={step.result} />{' '}
             <span className={styles.basis}>
-              {step.result.basis}; {step.source}
+              {step.result.basis}; <ShownSource source={step.source} />
             </span>
             {step.formula === '' ? null : <div className={styles.formula}>{step.formula}</div>}
             {step.inputs.length === 0 ? null : (
               <ul className={styles.soft}>
                 {step.inputs.map((input) => (
                   <li key={`${input.symbol} ${input.name}`}>
-                    {input.symbol} = {formatQuantity({ value: input.low, unit: input.unit, system: 'si' })}
-                    {input.low === input.high
-                      ? ''
-                      : ` to ${formatQuantity({ value: input.high, unit: input.unit, system: 'si' })}`}
-                    : {input.name} ({input.basis}; {input.source})
+                    {input.symbol} = <ShownQuantity value={input.low} unit={input.unit} />
+                    {input.low === input.high ? null : (
+                      <>
+                        {' to '}
+                        <ShownQuantity value={input.high} unit={input.unit} />
+                      </>
+                    )}
+                    : {input.name} ({input.basis}; <ShownSource source={input.source} />)
                   </li>
                 ))}
               </ul>

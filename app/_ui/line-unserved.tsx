@@ -1,6 +1,7 @@
 import type { LineDetail } from '#lib/services/open-line.ts';
 import { LineFindings } from './line-findings.tsx';
 import styles from './plan-sheet.module.css';
+import { ShownSentence } from './shown-units.client.tsx';
 
 /** Why no assembly serves the line, and what would change that. */
 export function LineUnserved({ unserved }: { readonly unserved: NonNullable<LineDetail['unserved']> }) {
@@ -17,7 +18,7 @@ export function LineUnserved({ unserved }: { readonly unserved: NonNullable<Line
         <ul className={styles.list}>
           {unserved.repairs.map((repair) => (
             <li key={repair.sentence}>
-              {repair.sentence}{' '}
+              <ShownSentence told={repair} />{' '}
               {repair.cost === undefined ? null : <span className={styles.soft}>({repair.cost})</span>}
             </li>
           ))}

@@ -43,12 +43,12 @@ export function findEnquiry(db: DbOrTx, id: number): EnquiryRow | undefined {
   return db.select().from(enquiry).where(eq(enquiry.id, id)).get();
 }
 
-export function insertEnquiry(db: DbOrTx, row: Omit<EnquiryRow, 'id' | 'version'>): number {
+export function insertEnquiry(db: DbOrTx, row: Omit<EnquiryRow, 'id' | 'version' | 'paper_units'>): number {
   return Number(db.insert(enquiry).values(row).returning({ id: enquiry.id }).get().id);
 }
 
 export type EnquiryChange = Partial<
-  Pick<EnquiryRow, 'title' | 'state' | 'site_json' | 'constraints_json' | 'preference' | 'customer_id'>
+  Pick<EnquiryRow, 'title' | 'state' | 'site_json' | 'constraints_json' | 'preference' | 'paper_units' | 'customer_id'>
 >;
 
 /** Changes an enquiry; with a version it changes nothing when somebody else was first. Answers whether it did. */

@@ -21,6 +21,8 @@ export const enquiry = sqliteTable(
     /** Locked parts, excluded parts, pins. */
     constraints_json: text('constraints_json').notNull(),
     preference: text('preference').notNull(),
+    /** Units that its papers print: `si` or `us`. */
+    paper_units: text('paper_units').notNull().default('si'),
     version: integer('version').notNull().default(1),
     created_at: text('created_at').notNull(),
     updated_at: text('updated_at').notNull(),

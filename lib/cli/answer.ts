@@ -11,6 +11,7 @@ import { crewOffset } from '#lib/services/crew-numbers.ts';
 import type { PapersInput } from '#lib/services/papers-of.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
+import type { Told } from '#lib/units/say-figure.ts';
 
 export interface AnswerInput {
   readonly taken: Taken;
@@ -35,6 +36,12 @@ export function planAnswer({ taken, papers, intake_ms }: AnswerInput) {
     quote: price,
     timings: { ...worked.timings, intake: Math.round(intake_ms) },
   };
+}
+
+/** Every answer as JSON: sentences in SI alone, whatever units the text is told in. */
+export function jsonText(answer: unknown, indent?: number): string {
+  const inUs: keyof Told = 'inUs';
+  return JSON.stringify(answer, (key, value: unknown) => (key === inUs ? undefined : value), indent);
 }
 
 function range(known: Known<Unit>) {

@@ -8,16 +8,20 @@ import { parseArgs } from 'node:util';
 import { isIsoDate } from '#lib/kernel/date-range.ts';
 import { LIMITS } from '#lib/kernel/limits.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 
-export const USAGE = `kitwright plan  LIST [--site SITE.json] [--from YYYY-MM-DD] [--days N] [--crews N] [--prefer cost|pieces|time|surest] [--out DIR] [--json]
-kitwright duty  LIST [--site SITE.json] [--spread N] [--json]    torque, turns, never-exceed, limiter window, basis; with N draws also percentiles
-kitwright why   LIST TAG [PART] [--site SITE.json] [--json]    why these parts, why not PART, or why nothing fits
+export const USAGE = `kitwright plan  LIST [--site SITE.json] [--from YYYY-MM-DD] [--days N] [--crews N] [--prefer cost|pieces|time|surest] [--out DIR] [--units si|us] [--json]
+kitwright duty  LIST [--site SITE.json] [--spread N] [--units si|us] [--json]    torque, turns, never-exceed, limiter window, basis; with N draws also percentiles
+kitwright why   LIST TAG [PART] [--site SITE.json] [--units si|us] [--json]    why these parts, why not PART, or why nothing fits
 kitwright why   LIST TAG PART --without [--from … --days … --crews … --prefer …]    and what the plan would lose without PART
 kitwright rules [--json]    every rule with its source
+
+--units us gives text and papers in US customary units; JSON is always in SI, with the unit in the key.
 
 Exit status: 0 when every readable line is served, 3 when some are not, 2 for unusable input.`;
 
 const COMMANDS = ['plan', 'duty', 'why', 'rules'] as const;
+const UNITS = ['si', 'us'] as const;
 const PREFER = ['cost', 'pieces', 'time', 'surest'] as const;
 
 export interface Options {
@@ -34,6 +38,8 @@ export interface Options {
   readonly json: boolean;
   /** How often what is not known is drawn for percentiles; absent: not at all. */
   readonly spread?: number;
+  /** Units of text and papers. */
+  readonly units: UnitSystem;
   /** Plan with and without the part, and tell the difference. */
   readonly without: boolean;
 }
@@ -50,6 +56,8 @@ export function readArguments(words: readonly string[]): Result<Options> {
   if (values.without === true && part === undefined) return no('“--without” needs the PART to leave out.');
   const prefer = PREFER.find((known) => known === (values.prefer ?? 'cost'));
   if (!prefer) return no(`--prefer takes ${PREFER.join(', ')}, not “${values.prefer}”.`);
+  const units = UNITS.find((known) => known === (values.units ?? 'si'));
+  if (!units) return no(`--units takes ${UNITS.join(', ')}, not “${values.units}”.`);
   if (values.from !== undefined && !isIsoDate(values.from))
     return no(`--from takes a date as YYYY-MM-DD, not “${values.from}”.`);
   const days = count('days', values.days);
@@ -62,6 +70,7 @@ export function readArguments(words: readonly string[]): Result<Options> {
     command,
     list: list ?? '',
     prefer,
+    units,
     json: values.json ?? false,
     without: values.without ?? false,
     ...(tag === undefined ? {} : { tag }),
@@ -90,6 +99,7 @@ function parse(words: readonly string[]) {
           spread: text,
           prefer: text,
           out: text,
+          units: text,
           json: { type: 'boolean' },
           without: { type: 'boolean' },
         },

@@ -13,7 +13,8 @@ import type { Finding } from '#lib/kernel/finding.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
 import { SPREAD_SEED } from '#lib/services/spread-duty.ts';
 import { formatRange } from '#lib/units/format-quantity.ts';
-import { dutyAnswer } from './answer.ts';
+import { sentenceIn } from '#lib/units/say-figure.ts';
+import { dutyAnswer, jsonText } from './answer.ts';
 import type { Options } from './arguments.ts';
 import { readInput } from './read-input.ts';
 
@@ -34,18 +35,20 @@ export async function dutyCommand(options: Options): Promise<number> {
       ...dutyAnswer(duty),
       ...(spread === null ? {} : { spread }),
     }));
-    process.stdout.write(`${JSON.stringify({ duties })}\n`);
+    process.stdout.write(`${jsonText({ duties })}\n`);
     return 0;
   }
   for (const { duty, spread } of answered) {
     const worse = duty.opening.starting.high >= duty.closing.starting.high ? duty.opening : duty.closing;
     process.stdout.write(
-      `${duty.tag}: to start ${formatRange(worse.starting, 'si')} (${worse.starting.basis}), ${formatRange(duty.turns, 'si')} (${duty.turns.basis}), never above ${formatRange(worse.neverExceed.torque, 'si')} (${worse.neverExceed.kind})\n`,
+      `${duty.tag}: to start ${formatRange(worse.starting, options.units)} (${worse.starting.basis}), ${formatRange(duty.turns, options.units)} (${duty.turns.basis}), never above ${formatRange(worse.neverExceed.torque, options.units)} (${worse.neverExceed.kind})\n`,
     );
-    for (const { sentence } of duty.findings.filter(isAboutGivenValues)) process.stdout.write(`  ${sentence}\n`);
-    const measure = measureFirstText(duty, 'si');
+    for (const finding of duty.findings.filter(isAboutGivenValues))
+      process.stdout.write(`  ${sentenceIn(finding, options.units)}\n`);
+    const measure = measureFirstText(duty, options.units);
     if (measure !== null) process.stdout.write(`  Measure this first: ${measure}\n`);
-    if (spread !== null) process.stdout.write(`  ${spreadLine(spread, 'si')} ${whatItHangsOn(spread, 'si')}\n`);
+    if (spread !== null)
+      process.stdout.write(`  ${spreadLine(spread, options.units)} ${whatItHangsOn(spread, options.units)}\n`);
   }
   return 0;
 }

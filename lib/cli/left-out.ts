@@ -4,22 +4,28 @@
  * Not here: working it out (../planning/leave-out-part.ts).
  * Read next: why-command.ts.
  */
+import { massIn } from '#lib/documents/print-values.ts';
 import { currencyDecimals } from '#lib/money/currency.ts';
 import type { PartLeftOut } from '#lib/planning/leave-out-part.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 
 const TAGS_TOLD = 8;
 
-export function leftOutLines(left: PartLeftOut, currency: string): readonly string[] {
+export function leftOutLines(
+  left: PartLeftOut,
+  { currency, system }: { readonly currency: string; readonly system: UnitSystem },
+): readonly string[] {
   const decimals = currencyDecimals(currency);
   const money = (minor: number) => `${(minor / 10 ** decimals).toFixed(decimals)} ${currency}`;
   const more = left.used_for.length - TAGS_TOLD;
+  const mass = massIn(left.extra_mass_kg, system);
   const lost = left.valves_lost;
   const cost = left.extra_cost_minor;
   return [
     `The plan carries ${left.carried} × ${left.part}, for ${left.used_for.slice(0, TAGS_TOLD).join(', ')}${more > 0 ? ` and ${more} lines more` : ''}.`,
     `Without it ${lost === 0 ? 'as many valves are served' : `${lost} ${lost === 1 ? 'valve' : 'valves'} fewer would be served`}: hire and time come to ${money(
       Math.abs(cost),
-    )} ${cost < 0 ? 'less' : 'more'}, ${signed(left.extra_hours)} h, ${signed(left.extra_mass_kg)} kg.`,
+    )} ${cost < 0 ? 'less' : 'more'}, ${signed(left.extra_hours)} h, ${signed(mass.value)} ${mass.unit}.`,
     ...(left.instead.length > 0
       ? [`Instead it would carry ${left.instead.map(({ item, count }) => `${count} × ${item}`).join(', ')}.`]
       : []),

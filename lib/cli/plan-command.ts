@@ -13,7 +13,7 @@ import { houseFacts } from '#lib/services/house-facts.ts';
 import { PAPER_KINDS, type PapersInput, paperOf } from '#lib/services/papers-of.ts';
 import { priceOutcome } from '#lib/services/price-outcome.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
-import { planAnswer } from './answer.ts';
+import { jsonText, planAnswer } from './answer.ts';
 import type { Options } from './arguments.ts';
 import { planInput } from './plan-input.ts';
 import { planSummary } from './plan-summary.ts';
@@ -43,6 +43,7 @@ export async function planCommand(options: Options): Promise<number> {
   const papers: PapersInput = {
     number: 'Draft',
     issuedOn: today(context),
+    system: options.units,
     house,
     customer: { name: 'To be named', address: [] },
     title: basename(options.list, extname(options.list)),
@@ -56,7 +57,7 @@ export async function planCommand(options: Options): Promise<number> {
   };
   const answer = planAnswer({ taken, papers, intake_ms });
   if (options.out !== undefined) await writePapers(options.out, papers, answer);
-  process.stdout.write(options.json ? `${JSON.stringify(answer)}\n` : `${planSummary({ taken, papers })}\n`);
+  process.stdout.write(options.json ? `${jsonText(answer)}\n` : `${planSummary({ taken, papers })}\n`);
   const asked = input.lines.reduce((sum, line) => sum + line.qty, 0);
   return outcome.fleet.served === asked && taken.counts.refused === 0 ? 0 : 3;
 }
@@ -67,5 +68,5 @@ async function writePapers(folder: string, papers: PapersInput, answer: unknown)
     await writeFile(join(folder, `${kind}.pdf`), await drawPaper(paperOf(kind, papers)));
     process.stderr.write(`${join(folder, `${kind}.pdf`)}\n`);
   }
-  await writeFile(join(folder, 'plan.json'), `${JSON.stringify(answer, null, 2)}\n`);
+  await writeFile(join(folder, 'plan.json'), `${jsonText(answer, 2)}\n`);
 }

@@ -5,10 +5,12 @@
  * Read next: plan-command.ts.
  */
 import { withoutTag } from '#lib/documents/line-warnings.ts';
-import { countText, tagsText } from '#lib/documents/print-values.ts';
+import { countText, massText, tagsText } from '#lib/documents/print-values.ts';
 import type { Taken } from '#lib/intake/take-rows.ts';
 import { crewOffset, lackingSentences } from '#lib/services/crew-numbers.ts';
 import { type PapersInput, planSentence } from '#lib/services/papers-of.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import { sentenceIn } from '#lib/units/say-figure.ts';
 
 /** Rows, reasons and tags told on the terminal; all of them are in the JSON answer. */
 const TOLD = 12;
@@ -16,7 +18,7 @@ const TOLD = 12;
 export function planSummary({ taken, papers }: { readonly taken: Taken; readonly papers: PapersInput }): string {
   const { price } = papers;
   return [
-    ...tellRows(taken),
+    ...tellRows({ ...taken, system: papers.system ?? 'si' }),
     planSentence(papers),
     ...tellKits(papers),
     ...lackingSentences(papers),
@@ -26,12 +28,17 @@ export function planSummary({ taken, papers }: { readonly taken: Taken; readonly
   ].join('\n');
 }
 
-export function tellRows({ counts, setAside, problems }: Pick<Taken, 'counts' | 'setAside' | 'problems'>) {
+function tellRows({
+  counts,
+  setAside,
+  problems,
+  system,
+}: Pick<Taken, 'counts' | 'setAside' | 'problems'> & { readonly system: UnitSystem }) {
   const { rows, lines, refused, blank } = counts;
   const told = (severity: 'refused' | 'doubt') =>
     problems
       .filter((problem) => problem.severity === severity)
-      .map(({ row, column, sentence, remedy }) => `  Row ${row}, ${column}: ${sentence} ${remedy}`);
+      .map((problem) => `  Row ${problem.row}, ${problem.column}: ${sentenceIn(problem, system)} ${problem.remedy}`);
   return [
     `${rows} rows: ${lines} lines, ${counts.setAside} set aside, ${refused} refused, ${blank} blank.`,
     ...first(told('refused')),
@@ -45,26 +52,28 @@ function first(told: readonly string[]): readonly string[] {
   return more > 0 ? [...told.slice(0, TOLD), `  and ${more} more, all in the JSON answer.`] : told;
 }
 
-function tellKits({ outcome, models }: PapersInput): readonly string[] {
+function tellKits({ outcome, models, system = 'si' }: PapersInput): readonly string[] {
   const names = new Map(models.map(({ number, name }) => [number, name]));
   return outcome.kits.flatMap((kit) => {
     const crew = `Crew ${kit.crew + crewOffset(outcome)}`;
     if (kit.items.length === 0) return [`${crew}: not needed for this plan`];
     return [
-      `${crew}: ${(kit.time_s / 3600).toFixed(1)} h, ${kit.mass_kg.toFixed(0)} kg`,
+      `${crew}: ${(kit.time_s / 3600).toFixed(1)} h, ${system === 'si' ? `${kit.mass_kg.toFixed(0)} kg` : massText(kit.mass_kg, system)}`,
       ...kit.items.map(({ item, count }) => `  ${count} × ${item} ${names.get(item) ?? ''}`),
     ];
   });
 }
 
-function tellUnserved({ worked }: PapersInput): readonly string[] {
+function tellUnserved({ worked, system = 'si' }: PapersInput): readonly string[] {
   if (worked.unserved.length === 0) return [];
   const groups = new Map<string, string[]>();
   for (const { tag, classId } of worked.unserved) groups.set(classId, [...(groups.get(classId) ?? []), tag]);
   const told = [...groups].map(([classId, tags]) => {
     const one = worked.unserved.find((line) => line.classId === classId);
-    const because = (one?.because ?? []).map(({ sentence }) => `    ${withoutTag(sentence, tags)}`);
-    const repairs = (one?.repairs ?? []).map(({ sentence }) => `    It would work so: ${withoutTag(sentence, tags)}`);
+    const because = (one?.because ?? []).map((told) => `    ${withoutTag(sentenceIn(told, system), tags)}`);
+    const repairs = (one?.repairs ?? []).map(
+      (told) => `    It would work so: ${withoutTag(sentenceIn(told, system), tags)}`,
+    );
     return [`  ${tagsText(tags, TOLD)}:`, ...because, ...repairs].join('\n');
   });
   return [`Nothing fits ${worked.unserved.length} lines:`, ...first(told)];

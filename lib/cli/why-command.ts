@@ -16,6 +16,9 @@ import { leaveOutPart } from '#lib/planning/leave-out-part.ts';
 import { listSoundAssemblies } from '#lib/planning/list-sound-assemblies.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
 import { houseFacts, houseModels } from '#lib/services/house-facts.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import { sentenceIn } from '#lib/units/say-figure.ts';
+import { jsonText } from './answer.ts';
 import type { Options } from './arguments.ts';
 import { leftOutLines } from './left-out.ts';
 import { planInput } from './plan-input.ts';
@@ -37,15 +40,15 @@ export async function whyCommand(options: Options): Promise<number> {
     print(
       options,
       { tag: line.tag, ...listed },
-      tellAssemblies({ tag: line.tag, assemblies: listed.assemblies, models }),
+      tellAssemblies({ tag: line.tag, assemblies: listed.assemblies, models, system: options.units }),
     );
     return 0;
   }
   const [none] = findChoices({ lines: [lineDuty], site, models, constraints: NO_CONSTRAINTS }).unserved;
   print(options, { tag: line.tag, because: none?.because ?? [], repairs: none?.repairs ?? [] }, [
     `Nothing serves ${line.tag}:`,
-    ...(none?.because ?? []).map(({ sentence }) => `  ${sentence}`),
-    ...(none?.repairs ?? []).map(({ sentence }) => `  It would work so: ${sentence}`),
+    ...(none?.because ?? []).map((told) => `  ${sentenceIn(told, options.units)}`),
+    ...(none?.repairs ?? []).map((told) => `  It would work so: ${sentenceIn(told, options.units)}`),
   ]);
   return 3;
 }
@@ -55,14 +58,16 @@ function tellAssemblies({
   tag,
   assemblies,
   models,
+  system,
 }: {
   readonly tag: string;
   readonly assemblies: readonly Assembly[];
   readonly models: readonly Model[];
+  readonly system: UnitSystem;
 }): readonly string[] {
   const names = new Map(models.map(({ number, name }) => [number, name]));
   const sentences = assemblies.map(({ findings }) =>
-    findings.map(({ severity, sentence }) => `  ${severity}: ${withoutTag(sentence, [tag])}`),
+    findings.map((finding) => `  ${finding.severity}: ${withoutTag(sentenceIn(finding, system), [tag])}`),
   );
   const shared = (sentences[0] ?? []).filter((told) => sentences.every((others) => others.includes(told)));
   return [
@@ -88,7 +93,7 @@ async function tellPart(question: {
   const answer = explainPart({ lineDuty, site: input.site, models: houseModels(input.context), part });
   const lines = [
     `${part} ${answer.fits ? 'serves' : 'does not serve'} ${tag}.`,
-    ...answer.because.map(({ sentence }) => `  ${sentence}`),
+    ...answer.because.map((told) => `  ${sentenceIn(told, options.units)}`),
   ];
   if (!options.without) {
     print(options, { tag, part, ...answer }, lines);
@@ -98,7 +103,7 @@ async function tellPart(question: {
   const { currency } = houseFacts(input.context).pricing;
   print(options, { tag, part, ...answer, without: left ?? null }, [
     ...lines,
-    ...(left === undefined ? notCarried(options) : leftOutLines(left, currency)),
+    ...(left === undefined ? notCarried(options) : leftOutLines(left, { currency, system: options.units })),
   ]);
   return answer.fits ? 0 : 3;
 }
@@ -113,5 +118,5 @@ function refuse(sentence: string): number {
 }
 
 function print(options: Options, answer: unknown, lines: readonly string[]): void {
-  process.stdout.write(options.json ? `${JSON.stringify(answer)}\n` : `${lines.join('\n')}\n`);
+  process.stdout.write(options.json ? `${jsonText(answer)}\n` : `${lines.join('\n')}\n`);
 }

@@ -24,6 +24,7 @@ export const enquiryEditSchema = z
     title: z.string().min(1).max(200).optional(),
     site: z.record(z.string(), z.unknown()).optional(),
     preference: z.enum(['cost', 'pieces', 'time', 'surest']).optional(),
+    paper_units: z.enum(['si', 'us']).optional(),
     constraints: z
       .object({
         lockedParts: z.array(z.string().max(40)).max(200),

@@ -8,6 +8,8 @@
 import type { Step, StepInput } from '#lib/units/calculation-step.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { known } from '#lib/units/known-value.ts';
+import { sourceIn } from '#lib/units/us-beside.ts';
+import { conversionBlocks } from './conversion-words.ts';
 import { countLines, gatherClasses, type PaperClass, partNumbersText, rangeText, valveWords } from './line-classes.ts';
 import { measureFirstText } from './measure-first-words.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
@@ -40,6 +42,7 @@ export function calculationPaper(input: CalculationInput): Paper {
         text: 'Every value has a low, a likely and a high end; results carry the whole range. Check any step by hand with the inputs beside it.',
       },
       { kind: 'text', tone: 'muted', text: BASIS_LEGEND },
+      ...conversionBlocks(context.system),
       ...classes.flatMap((one, index) =>
         classBlocks({ one, of: classes.length, system: context.system, first: index === 0 ? 'first' : 'later' }),
       ),
@@ -92,7 +95,7 @@ function boundsTable(one: PaperClass, system: UnitSystem): Block {
           bound.kind,
           bound.directions.join(' and '),
           rangeText(bound.torque, system),
-          `${BASIS_MARKS[bound.torque.basis]}  ${bound.torque.source}`,
+          `${BASIS_MARKS[bound.torque.basis]}  ${sourceIn(bound.torque.source, system)}`,
         ],
       }),
     );
@@ -122,7 +125,9 @@ function stepTable({ title, steps, before, system }: StepTable): Block {
     const value = rangeText(step.result, system);
     const basis = BASIS_MARKS[step.result.basis];
     if (step.inputs.length === 0 && step.formula === '')
-      return [{ cells: [String(index + 1), step.name, value, `${basis}  ${step.source}`], tone: 'result' }];
+      return [
+        { cells: [String(index + 1), step.name, value, `${basis}  ${sourceIn(step.source, system)}`], tone: 'result' },
+      ];
     const earlier = steps.slice(0, index);
     return [
       { cells: [`${index + 1}  ${step.name}`], tone: 'group', ...(step.formula === '' ? {} : { note: step.formula }) },
@@ -133,11 +138,11 @@ function stepTable({ title, steps, before, system }: StepTable): Block {
             input.symbol,
             input.name,
             rangeText(known(input.unit, input, { basis: input.basis, source: input.source }), system),
-            `${BASIS_MARKS[input.basis]}  ${told ?? input.source}`,
+            `${BASIS_MARKS[input.basis]}  ${told ?? sourceIn(input.source, system)}`,
           ],
         };
       }),
-      { cells: ['=', 'result', value, `${basis}  ${step.source}`], tone: 'result' },
+      { cells: ['=', 'result', value, `${basis}  ${sourceIn(step.source, system)}`], tone: 'result' },
     ];
   });
   return {

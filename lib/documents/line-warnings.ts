@@ -5,6 +5,8 @@
  * Read next: quote-paper.ts, line-classes.ts.
  */
 import type { Assembly } from '#lib/equipment/assembly.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import { sentenceIn } from '#lib/units/say-figure.ts';
 
 export interface WarnedClass {
   readonly tags: readonly string[];
@@ -17,23 +19,27 @@ export interface LineWarning {
   readonly tags: readonly string[];
 }
 
-export function gatherWarnings(classes: readonly WarnedClass[]): readonly LineWarning[] {
+export function gatherWarnings(classes: readonly WarnedClass[], system: UnitSystem): readonly LineWarning[] {
   const gathered = new Map<string, string[]>();
   for (const one of classes) {
-    for (const sentence of sentencesOf(one)) gathered.set(sentence, [...(gathered.get(sentence) ?? []), ...one.tags]);
+    for (const sentence of sentencesOf(one, system))
+      gathered.set(sentence, [...(gathered.get(sentence) ?? []), ...one.tags]);
   }
   return [...gathered].map(([sentence, tags], index) => ({ number: index + 1, sentence, tags }));
 }
 
 /** The numbers of a class's warnings, in order. */
-export function warningNumbers(one: WarnedClass, warnings: readonly LineWarning[]): readonly number[] {
-  const sentences = new Set(sentencesOf(one));
+export function warningNumbers(
+  one: WarnedClass,
+  { warnings, system }: { readonly warnings: readonly LineWarning[]; readonly system: UnitSystem },
+): readonly number[] {
+  const sentences = new Set(sentencesOf(one, system));
   return warnings.filter(({ sentence }) => sentences.has(sentence)).map(({ number }) => number);
 }
 
-function sentencesOf({ assembly, tags }: WarnedClass): readonly string[] {
+function sentencesOf({ assembly, tags }: WarnedClass, system: UnitSystem): readonly string[] {
   const findings = (assembly?.findings ?? []).filter(({ severity }) => severity === 'warning');
-  return findings.map(({ sentence }) => withoutTag(sentence, tags));
+  return findings.map((finding) => withoutTag(sentenceIn(finding, system), tags));
 }
 
 /** A finding speaks of the first line of its class by name; told for the whole class it goes without. */

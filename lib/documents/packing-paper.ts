@@ -4,6 +4,8 @@
  * Not here: packing itself (packing), loading a vehicle.
  * Read next: paper-inputs.ts.
  */
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import { sourceIn } from '#lib/units/us-beside.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
 import type { CaseInput, PaperContext } from './paper-inputs.ts';
@@ -23,6 +25,7 @@ export interface PackingInput {
 
 export function packingPaper(input: PackingInput): Paper {
   const { context, cases } = input;
+  const { system } = context;
   const mass = cases.reduce((sum, one) => sum + one.mass_kg, 0);
   const energy = cases.reduce((sum, one) => sum + one.energy_wh, 0);
   const pieces = cases.reduce((sum, one) => sum + one.contents.reduce((count, piece) => count + piece.count, 0), 0);
@@ -31,7 +34,10 @@ export function packingPaper(input: PackingInput): Paper {
     ...siteFacts(context),
     { label: 'From', value: input.depot },
     { label: 'Goes by', value: input.transport },
-    { label: 'Load', value: `${countText(cases.length, 'case')}, ${countText(pieces, 'piece')}, ${massText(mass)}` },
+    {
+      label: 'Load',
+      value: `${countText(cases.length, 'case')}, ${countText(pieces, 'piece')}, ${massText(mass, system)}`,
+    },
     { label: 'Battery energy', value: energy === 0 ? 'none' : `${Math.round(energy)} Wh` },
     { label: 'Issued', value: dateText(context.issuedOn) },
   ];
@@ -45,9 +51,9 @@ export function packingPaper(input: PackingInput): Paper {
     blocks: [
       { kind: 'barcode', text: input.bookingNumber },
       ...notInTheLoad(input.lacking ?? []),
-      ...overview(cases),
+      ...overview(cases, system),
       ...dangerousGoods(input),
-      ...cases.flatMap(caseBlocks),
+      ...cases.flatMap((one) => caseBlocks(one, system)),
       ...loadCheck(),
     ],
   };
@@ -57,14 +63,14 @@ function notInTheLoad(lacking: readonly string[]): readonly Block[] {
   return lacking.length === 0 ? [] : [{ kind: 'callout', tone: 'caution', title: 'Not in the load', items: lacking }];
 }
 
-function overview(cases: readonly CaseInput[]): readonly Block[] {
+function overview(cases: readonly CaseInput[], system: UnitSystem): readonly Block[] {
   const rows = cases.map(
     (one): TableRow => ({
       cells: [
         '☐',
         one.number,
         `Crew ${one.crew}`,
-        massText(one.mass_kg),
+        massText(one.mass_kg, system),
         one.lift,
         one.energy_wh === 0 ? '—' : `${Math.round(one.energy_wh)} Wh`,
         one.dangerousGoods.length === 0 ? 'none' : 'yes, see below',
@@ -90,8 +96,11 @@ function overview(cases: readonly CaseInput[]): readonly Block[] {
 }
 
 function dangerousGoods(input: PackingInput): readonly Block[] {
-  const lines = input.cases.flatMap((one) => one.dangerousGoods.map((sentence) => `${one.number}: ${sentence}`));
-  const all = [...lines, ...(input.loadSentence === undefined ? [] : [input.loadSentence])];
+  const { system } = input.context;
+  const lines = input.cases.flatMap((one) =>
+    one.dangerousGoods.map((sentence) => `${one.number}: ${sourceIn(sentence, system)}`),
+  );
+  const all = [...lines, ...(input.loadSentence === undefined ? [] : [sourceIn(input.loadSentence, system)])];
   if (all.length === 0) return [];
   return [
     {
@@ -109,7 +118,7 @@ function dangerousGoods(input: PackingInput): readonly Block[] {
 /** A case of so few rows is kept on one page. */
 const WHOLE_CASE = 20;
 
-function caseBlocks(one: CaseInput): readonly Block[] {
+function caseBlocks(one: CaseInput, system: UnitSystem): readonly Block[] {
   const rows = one.contents.map(
     (piece): TableRow => ({
       cells: [
@@ -119,16 +128,16 @@ function caseBlocks(one: CaseInput): readonly Block[] {
         piece.number,
         piece.name,
         piece.serials.length === 0 ? '________' : piece.serials.join(', '),
-        massText(piece.mass_kg),
+        massText(piece.mass_kg, system),
       ],
     }),
   );
-  rows.push({ cells: ['', '', '', '', 'Case with contents', '', massText(one.mass_kg)], tone: 'total' });
+  rows.push({ cells: ['', '', '', '', 'Case with contents', '', massText(one.mass_kg, system)], tone: 'total' });
   const table: Block = {
     kind: 'table',
     caption: {
       level: 2,
-      text: `Case ${one.number} · crew ${one.crew} · ${massText(one.mass_kg)} · lift: ${one.lift}${one.energy_wh === 0 ? '' : ` · ${Math.round(one.energy_wh)} Wh`}`,
+      text: `Case ${one.number} · crew ${one.crew} · ${massText(one.mass_kg, system)} · lift: ${one.lift}${one.energy_wh === 0 ? '' : ` · ${Math.round(one.energy_wh)} Wh`}`,
     },
     columns: [
       { label: 'Out', share: 6, align: 'centre' },

@@ -11,6 +11,7 @@ import type { Model } from '#lib/equipment/model.ts';
 import type { DateRange, IsoDate } from '#lib/kernel/date-range.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import type { Told } from '#lib/units/say-figure.ts';
 
 export interface HouseInput {
   readonly name: string;
@@ -75,7 +76,7 @@ export interface UnservedLine {
   readonly tag: string;
   readonly qty: number;
   readonly because: readonly Finding[];
-  readonly repairs: readonly { readonly sentence: string; readonly cost?: string }[];
+  readonly repairs: readonly (Told & { readonly cost?: string })[];
 }
 
 export interface KitInput {

@@ -1,11 +1,12 @@
 /*
  * Small prints that papers share: money, dates, counts, bases.
  * Invariant: money shows all decimals of its currency; dates are written out so that no one mistakes day for month.
- * Not here: physical quantities (units/format-quantity.ts).
+ * Not here: other physical quantities (units/format-quantity.ts).
  * Read next: paper.ts.
  */
 import { addDays, type DateRange, daysBetween, type IsoDate } from '#lib/kernel/date-range.ts';
 import { currencyDecimals } from '#lib/money/currency.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Basis } from '#lib/units/known-value.ts';
 
 const MONTHS = [
@@ -53,9 +54,17 @@ export function hoursText(hours: number): string {
   return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')} min`;
 }
 
-export function massText(kilograms: number): string {
-  return `${kilograms < 100 ? kilograms.toFixed(1) : String(Math.round(kilograms))} kg`;
+export function massText(kilograms: number, system: UnitSystem): string {
+  const { value, unit } = massIn(kilograms, system);
+  return `${value < 100 ? value.toFixed(1) : String(Math.round(value))} ${unit}`;
 }
+
+export function massIn(kilograms: number, system: UnitSystem): { readonly value: number; readonly unit: string } {
+  return system === 'si' ? { value: kilograms, unit: 'kg' } : { value: kilograms / KILOGRAMS_PER_POUND, unit: 'lb' };
+}
+
+/** Exact (NIST SP 811, appendix B.6). */
+const KILOGRAMS_PER_POUND = 0.453_592_37;
 
 /** One letter per basis, explained once per paper. */
 export const BASIS_MARKS: Readonly<Record<Basis, string>> = {

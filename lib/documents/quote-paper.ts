@@ -5,6 +5,9 @@
  * Read next: paper-inputs.ts, assumptions.ts.
  */
 
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import { sentenceIn } from '#lib/units/say-figure.ts';
+import { sourceIn } from '#lib/units/us-beside.ts';
 import { type Assumption, gatherAssumptions } from './assumptions.ts';
 import {
   countLines,
@@ -65,10 +68,10 @@ export function quotePaper(input: QuoteInput): Paper {
     ...paperHead(context, { kind: 'quote', title: 'Quote', facts }),
     blocks: [
       ...scope(input),
-      ...priceBlocks(input.price),
+      ...priceBlocks(input.price, context.system),
       ...kitBlocks(input),
       ...lineBlocks(input),
-      ...unservedBlocks(input.unserved),
+      ...unservedBlocks(input.unserved, context.system),
       ...assumptionBlocks(gatherAssumptions(input.lines, context.system)),
       ...closingBlocks(input),
     ],
@@ -87,7 +90,13 @@ function scope(input: QuoteInput): readonly Block[] {
     { kind: 'heading', level: 1, text: 'Scope' },
     { kind: 'text', tone: 'plain', text: `${served} ${not} ${input.planSentence}` },
     ...(context.site.facts.length > 0
-      ? [{ kind: 'text', tone: 'muted', text: `Site: ${context.site.facts.join(' · ')}.` } as const]
+      ? [
+          {
+            kind: 'text',
+            tone: 'muted',
+            text: sourceIn(`Site: ${context.site.facts.join(' · ')}.`, context.system),
+          } as const,
+        ]
       : []),
   ];
 }
@@ -107,11 +116,11 @@ function leftOver(unserved: readonly UnservedLine[]): string {
   ].join(' ');
 }
 
-function priceBlocks(price: PriceInput): readonly Block[] {
+function priceBlocks(price: PriceInput, system: UnitSystem): readonly Block[] {
   const money = (minor: number) => moneyText(minor, price.currency);
   const rows: TableRow[] = price.lines.map((line) => ({
     cells: [line.label, String(line.quantity), line.taxCategory, money(line.amount_minor)],
-    note: line.how,
+    note: sourceIn(line.how, system),
   }));
   rows.push({ cells: ['Net total', '', '', money(price.net_minor)], tone: 'total' });
   for (const tax of price.taxes)
@@ -154,7 +163,7 @@ function kitBlocks(input: QuoteInput): readonly Block[] {
       cells: [
         kit.items.length === 0
           ? `Crew ${kit.crew}: not needed for this plan`
-          : `Crew ${kit.crew}: ${countText(kit.valves, 'valve')}, ${hoursText(kit.hours)}, ${massText(kit.mass_kg)}`,
+          : `Crew ${kit.crew}: ${countText(kit.valves, 'valve')}, ${hoursText(kit.hours)}, ${massText(kit.mass_kg, context.system)}`,
       ],
       tone: 'group',
     },
@@ -176,7 +185,7 @@ function kitBlocks(input: QuoteInput): readonly Block[] {
 
 function lineBlocks(input: QuoteInput): readonly Block[] {
   const classes = gatherClasses(input.lines);
-  const warnings = gatherWarnings(classes);
+  const warnings = gatherWarnings(classes, input.context.system);
   return [
     {
       kind: 'table',
@@ -238,7 +247,7 @@ function classRows({ one, input, warnings }: ClassRowsInput): readonly TableRow[
   const start = `${rangeText(worse.starting, system)} (${BASIS_MARKS[worse.starting.basis]})`;
   const never = `${rangeText({ ...lowest.torque, nominal: lowest.torque.low, high: lowest.torque.low }, system)} (${BASIS_MARKS[lowest.torque.basis]})`;
   const crews = one.crews.length === 0 ? '—' : one.crews.join(', ');
-  const marks = warningNumbers(one, warnings);
+  const marks = warningNumbers(one, { warnings, system });
   const chunks = Array.from({ length: Math.ceil(one.tags.length / TAGS_A_ROW) }, (_, index) =>
     one.tags.slice(index * TAGS_A_ROW, (index + 1) * TAGS_A_ROW),
   );
@@ -259,7 +268,7 @@ function classRows({ one, input, warnings }: ClassRowsInput): readonly TableRow[
   });
 }
 
-function unservedBlocks(unserved: readonly UnservedLine[]): readonly Block[] {
+function unservedBlocks(unserved: readonly UnservedLine[], system: UnitSystem): readonly Block[] {
   if (unserved.length === 0) return [];
   const groups = new Map<string, { tags: string[]; line: UnservedLine }>();
   for (const line of unserved) {
@@ -272,11 +281,11 @@ function unservedBlocks(unserved: readonly UnservedLine[]): readonly Block[] {
     ({ tags, line }): TableRow => ({
       cells: [
         tagsText(tags, 12),
-        line.because.map((finding) => finding.sentence).join(' '),
+        line.because.map((finding) => sentenceIn(finding, system)).join(' '),
         line.repairs.length === 0
           ? 'Ask the Desk.'
           : line.repairs
-              .map((repair) => (repair.cost === undefined ? repair.sentence : `${repair.sentence} (${repair.cost})`))
+              .map((repair) => `${sentenceIn(repair, system)}${repair.cost === undefined ? '' : ` (${repair.cost})`}`)
               .join(' '),
       ],
     }),

@@ -7,8 +7,10 @@
 import type { Direction } from '#lib/duty/duty.ts';
 import type { Assembly, DirectionSettings, LimiterSetting } from '#lib/equipment/assembly.ts';
 import type { Severity } from '#lib/kernel/finding.ts';
-import { formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
+import { formatMark, formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
+import { sentenceIn } from '#lib/units/say-figure.ts';
 import { chanceText } from './chance-words.ts';
+import { scaleBlocks } from './conversion-words.ts';
 import { driveLine } from './drive-line.ts';
 import { modelName, type PaperClass, partNumbersText, rangeText, valveWords } from './line-classes.ts';
 import { withoutTag } from './line-warnings.ts';
@@ -67,10 +69,12 @@ function limiterBlocks(assembly: Assembly, system: UnitSystem): readonly Block[]
   );
   const short = settings.filter(({ coversStarting }) => !coversStarting);
   const table = limiterTable(assembly, system);
-  if (short.length === 0) return [table];
+  const scale = scaleBlocks(assembly, system);
+  if (short.length === 0) return [table, ...scale];
   const which = short.length === settings.length ? 'Each ceiling' : 'A ceiling marked ▲';
   return [
     table,
+    ...scale,
     {
       kind: 'text',
       tone: 'strong',
@@ -124,9 +128,9 @@ function settingRow(asked: {
     cells: [
       asked.direction,
       asked.part,
-      print(setting.start),
-      print(setting.step),
-      `${setting.coversStarting ? '' : '▲ '}${print(setting.ceiling)}`,
+      formatMark(setting.start, system),
+      formatMark(setting.step, system),
+      `${setting.coversStarting ? '' : '▲ '}${formatMark(setting.ceiling, system)}`,
       `${print(setting.atValve.start)} to ${print(setting.atValve.ceiling)}`,
     ],
   };
@@ -162,20 +166,26 @@ function expected(one: PaperClass, assembly: Assembly, system: UnitSystem): read
 /** Notes of a class; what all classes share is told once at the head of the sheet. */
 export function classNotes(one: PaperClass, system: UnitSystem): readonly string[] {
   const measure = measureFirstText(one.duty, system);
-  return [...sentencesOf(one, ['note']), ...(measure === null ? [] : [`Measure this first: ${measure}`])];
+  return [
+    ...sentencesOf(one, { severities: ['note'], system }),
+    ...(measure === null ? [] : [`Measure this first: ${measure}`]),
+  ];
 }
 
-function sentencesOf(one: PaperClass, severities: readonly Severity[]): readonly string[] {
+function sentencesOf(
+  one: PaperClass,
+  { severities, system }: { readonly severities: readonly Severity[]; readonly system: UnitSystem },
+): readonly string[] {
   const findings = [...one.duty.findings, ...(one.assembly?.findings ?? [])];
   const told = severities.flatMap((severity) => findings.filter((finding) => finding.severity === severity));
-  return [...new Set(told.map(({ sentence }) => withoutTag(sentence, one.tags)))];
+  return [...new Set(told.map((finding) => withoutTag(sentenceIn(finding, system), one.tags)))];
 }
 
 function findingBlocks(
   one: PaperClass,
   { told, system }: { readonly told: ReadonlySet<string>; readonly system: UnitSystem },
 ): readonly Block[] {
-  const warnings = sentencesOf(one, ['refusal', 'warning']);
+  const warnings = sentencesOf(one, { severities: ['refusal', 'warning'], system });
   const notes = classNotes(one, system).filter((sentence) => !told.has(sentence));
   return [
     ...(warnings.length > 0

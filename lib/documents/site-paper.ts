@@ -5,6 +5,7 @@
  * Read next: site-class.ts.
  */
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import { sourceIn } from '#lib/units/us-beside.ts';
 import { gatherClasses, inWorkingOrder, type PaperClass, valveWords } from './line-classes.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
@@ -45,7 +46,14 @@ export function sitePaper(input: SiteSheetInput): Paper {
       { kind: 'list', marker: 'number', items: METHOD_STEPS },
       { kind: 'callout', tone: 'caution', title: 'While the drive turns', items: AT_THE_VALVE },
       ...(context.site.facts.length > 0
-        ? [{ kind: 'callout', tone: 'note', title: 'This place', items: context.site.facts } as const]
+        ? [
+            {
+              kind: 'callout',
+              tone: 'note',
+              title: 'This place',
+              items: context.site.facts.map((text) => sourceIn(text, context.system)),
+            } as const,
+          ]
         : []),
       ...(shared.size > 0
         ? [{ kind: 'callout', tone: 'note', title: 'Good to know of all these valves', items: [...shared] } as const]

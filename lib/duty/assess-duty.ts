@@ -18,7 +18,17 @@ import { measureFirst, type Narrowness } from './measure-first.ts';
 import { idealWindow, neverExceed } from './never-exceed.ts';
 import type { ScheduleLine } from './schedule-line.ts';
 import type { DirectionTorque } from './screw-duty.ts';
-import { calculate, combine, openSheet, type Sheet, scratchSheet, tapedSheet, term, withEffect } from './sheet.ts';
+import {
+  calculate,
+  combine,
+  note,
+  openSheet,
+  type Sheet,
+  scratchSheet,
+  tapedSheet,
+  term,
+  withEffect,
+} from './sheet.ts';
 import type { Site } from './site.ts';
 import { speedLimits } from './speed-limits.ts';
 import type { Tape } from './tape.ts';
@@ -30,7 +40,7 @@ import { type ValveWork, workOfValve } from './valve-work.ts';
 export function assessDuty({ line, site }: { readonly line: ScheduleLine; readonly site: Site }): Duty {
   const sheet = openSheet();
   const { line: sound, findings } = judgeLine(line);
-  sheet.findings.push(...findings);
+  for (const finding of findings) note(sheet, finding);
   const core = workOut({ line: sound, site, sheet });
   const duty = wholeDuty({ line: sound, sheet, core });
   const tryOut = (tried: ScheduleLine): Narrowness => workOut({ line: tried, site, sheet: scratchSheet() });

@@ -5,9 +5,10 @@
  * Read next: plausible-values.ts, unlikely-values.ts.
  */
 import type { Finding } from '#lib/kernel/finding.ts';
-import { formatQuantity } from '#lib/units/format-quantity.ts';
+import { formatQuantity, inUsUnits } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
+import { figure } from '#lib/units/say-figure.ts';
 import { type Limits, type NumberColumn, PLAUSIBLE } from './plausible-values.ts';
 import type { LineInterface, LinePlace, LineProcess, LineStem, LineTorque, ScheduleLine } from './schedule-line.ts';
 import { soundCounts, wholeOr } from './sound-counts.ts';
@@ -155,11 +156,12 @@ function spoken(value: Known<Unit>, unit: Unit): string {
 function endText(end: number, unit: Unit): string {
   if (Number.isNaN(end)) return '“not a number”';
   if (!Number.isFinite(end)) return end > 0 ? '“infinite”' : '“minus infinite”';
-  return formatQuantity({ value: end, unit, system: 'si' });
+  return figure({ si: formatQuantity({ value: end, unit, system: 'si' }), us: inUsUnits(unit, end) });
 }
 
 function rangeText([low, high]: Limits, unit: Unit): string {
-  return `${formatQuantity({ value: low, unit, system: 'si' })} to ${formatQuantity({ value: high, unit, system: 'si' })}`;
+  const si = [low, high].map((value) => formatQuantity({ value, unit, system: 'si' })).join(' to ');
+  return figure({ si, us: inUsUnits(unit, low, high) });
 }
 
 /** A thread whose turns would meet is none: the pitch of a stem is well below half its diameter. */

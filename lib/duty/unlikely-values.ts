@@ -5,9 +5,10 @@
  * Read next: size-expectations.ts.
  */
 import type { Finding } from '#lib/kernel/finding.ts';
-import { formatQuantity, formatRange } from '#lib/units/format-quantity.ts';
+import { formatQuantity, formatRange, inUsUnits } from '#lib/units/format-quantity.ts';
 import { type Known, known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
+import { figure } from '#lib/units/say-figure.ts';
 import type { Expectation } from './expectation.ts';
 import { type NumberColumn, PLAUSIBLE } from './plausible-values.ts';
 import type { ScheduleLine } from './schedule-line.ts';
@@ -36,7 +37,8 @@ export function askUnlikely(line: ScheduleLine): {
 
 function question({ column, value, usual, against, basis, about, widens }: Expectation): Finding {
   const { label, unit } = PLAUSIBLE[column];
-  const text = (end: number): string => formatQuantity({ value: end, unit, system: 'si' });
+  const text = (end: number): string =>
+    figure({ si: formatQuantity({ value: end, unit, system: 'si' }), us: inUsUnits(unit, end) });
   const kept =
     widens && value.basis !== 'measured'
       ? 'It is kept, and the figures cover what is usual as well'
@@ -45,7 +47,7 @@ function question({ column, value, usual, against, basis, about, widens }: Expec
     id: 'value-unlikely',
     severity: 'warning',
     about: [column, ...about],
-    sentence: `${label} ${formatRange(value, 'si')} is unlikely ${against}: usual is ${text(usual[0])} to ${text(usual[1])}. Is it meant so? ${kept}; check ${checked(column, about)}.`,
+    sentence: `${label} ${figure({ si: formatRange(value, 'si'), us: formatRange(value, 'us') })} is unlikely ${against}: usual is ${text(usual[0])} to ${text(usual[1])}. Is it meant so? ${kept}; check ${checked(column, about)}.`,
     source: basis,
   };
 }

@@ -1,5 +1,5 @@
 /*
- * Changes what is known of an enquiry: title, site, preference, choices on the plan.
+ * Changes what is known of an enquiry: title, site, preference, choices on the plan, units on papers.
  * Invariant: with a version given, a change made in the meantime by somebody else is a clear conflict, never lost.
  * Not here: lines (edit-cells.ts) and quotes (issue-quote.ts).
  * Read next: enquiry-record.ts.
@@ -10,6 +10,7 @@ import { constraintsToJson, type PlanConstraints } from '#lib/contracts/constrai
 import { parseSite } from '#lib/contracts/site.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp, today } from './context.ts';
 import { readEnquiry } from './enquiry-record.ts';
@@ -21,6 +22,8 @@ export interface EnquiryEdit {
   readonly site?: unknown | undefined;
   readonly preference?: Preference | undefined;
   readonly constraints?: PlanConstraints | undefined;
+  /** Units that the papers print. */
+  readonly paper_units?: UnitSystem | undefined;
 }
 
 export function changeEnquiry(context: Context, edit: EnquiryEdit): Result<{ readonly version: number }> {
@@ -66,6 +69,7 @@ function columnsOf(edit: EnquiryEdit): EnquiryChange {
     ...(edit.title === undefined ? {} : { title: edit.title.trim() }),
     ...(edit.site === undefined ? {} : { site_json: JSON.stringify(edit.site) }),
     ...(edit.preference === undefined ? {} : { preference: edit.preference }),
+    ...(edit.paper_units === undefined ? {} : { paper_units: edit.paper_units }),
     ...(edit.constraints === undefined
       ? {}
       : { constraints_json: JSON.stringify(constraintsToJson(edit.constraints)) }),

@@ -33,6 +33,7 @@ export function gatherPapers(
   return ok({
     number: input.number,
     issuedOn: today(context),
+    system: enquiry.paperUnits,
     house,
     customer: enquiry.customer.onPapers,
     title: enquiry.row.title,

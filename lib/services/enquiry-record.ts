@@ -10,6 +10,7 @@ import { parseSite } from '#lib/contracts/site.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { type Context, today } from './context.ts';
 import { type CustomerFacts, readCustomer } from './customer-facts.ts';
 import { houseFacts } from './house-facts.ts';
@@ -22,6 +23,7 @@ export interface EnquiryRecord {
   readonly site: Site;
   readonly constraints: PlanConstraints;
   readonly preference: Preference;
+  readonly paperUnits: UnitSystem;
 }
 
 export function readEnquiry(context: Context, enquiryId: number): Result<EnquiryRecord> {
@@ -40,6 +42,7 @@ export function readEnquiry(context: Context, enquiryId: number): Result<Enquiry
     site: withHouseRules(context, site.value),
     constraints: parseConstraints(JSON.parse(row.constraints_json)),
     preference: PREFERENCES.find((name) => name === row.preference) ?? 'cost',
+    paperUnits: row.paper_units === 'us' ? 'us' : 'si',
   });
 }
 

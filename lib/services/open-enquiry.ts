@@ -12,6 +12,7 @@ import type { Site } from '#lib/duty/site.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
 import type { Taken } from '#lib/intake/take-rows.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
 import { listIssuedQuotes, type QuoteView } from './list-issued-quotes.ts';
@@ -28,6 +29,7 @@ export interface EnquiryView {
   /** The site as it was entered. */
   readonly siteJson: Readonly<Record<string, unknown>>;
   readonly preference: Preference;
+  readonly paperUnits: UnitSystem;
   readonly constraints: PlanConstraints;
   readonly lines: number;
   readonly files: readonly {
@@ -60,6 +62,7 @@ export function openEnquiry(context: Context, enquiryId: number): Result<Enquiry
     site: enquiry.site,
     siteJson: JSON.parse(enquiry.row.site_json) as Record<string, unknown>,
     preference: enquiry.preference,
+    paperUnits: enquiry.paperUnits,
     constraints: enquiry.constraints,
     lines: input.lines.length,
     files: listListFiles(db, enquiryId).map((file) => ({

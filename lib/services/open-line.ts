@@ -14,6 +14,7 @@ import type { Preference } from '#lib/equipment/choices.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { findChoices, type Unserved } from '#lib/kits/find-choices.ts';
 import { listSoundAssemblies } from '#lib/planning/list-sound-assemblies.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
 import { readEnquiry } from './enquiry-record.ts';
@@ -41,7 +42,12 @@ const ASSEMBLIES_SHOWN = 12;
 
 export function openLine(
   context: Context,
-  input: { readonly enquiryId: number; readonly lineId: number },
+  input: {
+    readonly enquiryId: number;
+    readonly lineId: number;
+    /** Units that the pictures are lettered in. */
+    readonly system?: UnitSystem;
+  },
 ): Result<LineDetail> {
   const allowed = authorise(context, 'read enquiries');
   if (!allowed.ok) return allowed;
@@ -54,11 +60,12 @@ export function openLine(
   const record = readRecord(row);
   const duty = dutyOf({ record, site, siteKey: enquiryRow.site_json });
   const models = houseModels(context);
+  const { system = 'si' } = input;
   const lineDuty = { line: record.line, duty };
   const listed = listSoundAssemblies({ lineDuty, site, models, constraints, limit: ASSEMBLIES_SHOWN });
   const planned = plannedFor(context, { ...input, tag: record.line.tag }).map((part) => ({
     ...part,
-    picture: driveLine({ assembly: part.assembly, models, line: record.line, duty, system: 'si' }),
+    picture: driveLine({ assembly: part.assembly, models, line: record.line, duty, system }),
   }));
   const shown = planned[0]?.assembly ?? listed.assemblies[0];
   const none =
@@ -68,7 +75,7 @@ export function openLine(
   return ok({
     line: lineView(record, duty),
     duty,
-    ladder: torqueLadder({ duty, system: 'si', ...(shown ? { assembly: shown, models } : {}) }),
+    ladder: torqueLadder({ duty, system, ...(shown ? { assembly: shown, models } : {}) }),
     planned,
     assemblies: listed.assemblies,
     more: listed.more,

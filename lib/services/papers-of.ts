@@ -30,6 +30,7 @@ import { packCases } from '#lib/packing/pack-cases.ts';
 import { pieceOf } from '#lib/packing/piece.ts';
 import type { PlanOutcome, WorkedOut } from '#lib/planning/worked-out.ts';
 import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { crewOffset, lackingSentences } from './crew-numbers.ts';
 import { paperLines } from './paper-lines.ts';
 
@@ -39,6 +40,8 @@ export type PaperKind = (typeof PAPER_KINDS)[number];
 export interface PapersInput {
   readonly number: string;
   readonly issuedOn: IsoDate;
+  /** Units that the papers print; SI where it is absent, as on all that was frozen before there was a choice. */
+  readonly system?: UnitSystem;
   readonly house: HouseFacts;
   readonly customer: CustomerInput;
   readonly title: string;
@@ -92,11 +95,20 @@ const EXCLUSIONS: readonly string[] = [
   'Fuel, compressed air and mains supply on site.',
 ];
 
-export function paperContext({ number, issuedOn, house, customer, title, site, models }: PapersInput): PaperContext {
+export function paperContext({
+  number,
+  issuedOn,
+  system = 'si',
+  house,
+  customer,
+  title,
+  site,
+  models,
+}: PapersInput): PaperContext {
   return {
     number,
     issuedOn,
-    system: 'si',
+    system,
     house: {
       name: house.name,
       address: house.address,
@@ -153,7 +165,7 @@ export function unservedLines(input: PapersInput): readonly UnservedLine[] {
     tag,
     qty: qty.get(tag) ?? 1,
     because,
-    repairs: repairs.map(({ sentence }) => ({ sentence })),
+    repairs: repairs.map(({ cost: _cost, ...told }) => told),
   }));
   const short = outcome.lines
     .filter((line) => line.served < line.asked)

@@ -15,6 +15,7 @@ import type { IntakeProblem } from '#lib/intake/take-rows.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { LIMITS } from '#lib/kernel/limits.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Known, Range } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import { authorise } from './authorise.ts';
@@ -59,6 +60,8 @@ export interface WhatIfRequest extends Key {
   readonly column: string;
   readonly text: string;
   readonly measured: boolean;
+  /** Units that the picture is lettered in. */
+  readonly system?: UnitSystem;
 }
 
 export function whatIf(context: Context, request: WhatIfRequest): Result<WhatIf> {
@@ -84,7 +87,7 @@ export function whatIf(context: Context, request: WhatIfRequest): Result<WhatIf>
   const had = new Set(record.problems.map(problemKey));
   const fresh = problems.filter((problem) => problem.column === column || !had.has(problemKey(problem)));
   if (text !== '' && !isTaken(line, column)) return ok({ problems: fresh, change: null });
-  return ok({ problems: fresh, change: changeOf(before, work(line)) });
+  return ok({ problems: fresh, change: changeOf({ before, after: work(line), system: request.system ?? 'si' }) });
 }
 
 /** The inputs that can be changed, each with what is taken for it now. */
@@ -116,7 +119,15 @@ function readLineOf(context: Context, key: Key): Result<FoundLine> {
   });
 }
 
-function changeOf(before: Duty, after: Duty): WhatIf['change'] {
+function changeOf({
+  before,
+  after,
+  system,
+}: {
+  readonly before: Duty;
+  readonly after: Duty;
+  readonly system: UnitSystem;
+}): WhatIf['change'] {
   return {
     figures: FIGURES.map(([name, pick]) => figure({ name, before: pick(before), after: pick(after) })),
     windows: (['opening', 'closing'] as const).map((direction) =>
@@ -128,7 +139,7 @@ function changeOf(before: Duty, after: Duty): WhatIf['change'] {
     ),
     come: missingIn(before.findings, after.findings),
     gone: missingIn(after.findings, before.findings),
-    ladder: torqueLadder({ duty: after, before, system: 'si' }),
+    ladder: torqueLadder({ duty: after, before, system }),
   };
 }
 

@@ -4,7 +4,7 @@
  * Not here: sentences made from values (say-figure.ts), which are told in either system outright.
  * Read next: say-figure.ts.
  */
-import { inUsUnits } from './format-quantity.ts';
+import { inUsUnits, type UnitSystem } from './format-quantity.ts';
 import type { Unit } from './quantity.ts';
 import { type Dimension, findUnit, toSi } from './unit-table.ts';
 
@@ -43,4 +43,9 @@ export function besideIt(text: string): string {
       return `${whole} (${inUsUnits(unit, ...values)})`;
     },
   );
+}
+
+/** A citation or an explanation as it is shown in a unit system. */
+export function sourceIn(source: string, system: UnitSystem): string {
+  return system === 'us' ? besideIt(source) : source;
 }

@@ -147,8 +147,10 @@ describe('site sheet', () => {
       ).text,
     );
     expect(text).toContain('lbf·ft');
-    // The limiter's own name holds its range as on its plate.
-    expect(text.replace('20 to 420 N·m', '')).not.toMatch(/\d N·m/);
+    // The limiter's own name holds its range as on its plate; the note tells the marks of a scale in N·m.
+    expect(
+      text.replace('20 to 420 N·m', '').replace(/Conversion: on a scale marked in N·m.*?rounded up\./, ''),
+    ).not.toMatch(/\d N·m/);
   });
 
   it('never prints a direction as known when it is not', async () => {
@@ -174,3 +176,60 @@ describe('calculation sheet', () => {
       expect(text, words).toContain(words);
   });
 });
+
+describe('papers in US customary units', () => {
+  const context = { ...SAMPLE_CONTEXT, system: 'us' } as const;
+  /** A citation keeps the figure that it prints, with the US customary one in brackets beside it or already around it. */
+  const CITED =
+    /\d[\d.,…–-]*(?: to [\d.]+)? (?:N·m|kN|N|mm|m|kg|bar|l\/s|l\/min|°C) \([^)]*\)|(?:lbf·ft|lbf) \([^)]*\)/g;
+  const SI = /\d (?:N·m|kN|N|mm|m|kg|bar|l\/s|l\/min|°C|kW)(?![\w·/²³])/;
+  const US_PAPERS: readonly (readonly [string, Paper, readonly string[]])[] = [
+    ['quote', quotePaper({ ...SAMPLE_QUOTE, context }), ['lbf·ft', '15.7…19.7 in, likely 17.7 in', ' lb']],
+    ['packing list', packingPaper({ ...SAMPLE_PACKING, context }), [' lb']],
+    ['site sheet', sitePaper({ context, lines: SITE_LINES }), ['lbf·ft', ' in', 'on a scale marked in N·m']],
+    [
+      'calculation sheet',
+      calculationPaper({ ...SAMPLE_CALCULATION, context }),
+      ['lbf·ft', ' psi', '1 lbf·ft = 1.3558179 N·m', '1 psi = 6894.7573 Pa'],
+    ],
+  ];
+
+  it.each(US_PAPERS)(
+    '%s: every figure of our own is in them; a figure in SI is a citation or the conversion note',
+    async (name, paper, words) => {
+      const text = flowing(readPdf(await drawPaper(paper)).text);
+      for (const word of words) expect(text, word).toContain(word);
+      const texts = textsOf(paper.blocks)
+        .map(withoutNames)
+        .filter((one) => SI.test(one) && !one.startsWith('Conversion:'));
+      const bare = texts.filter((one) => SI.test(one.replace(CITED, '')));
+      console.info(`${name} in US customary units: ${texts.length} citations with a figure in SI`);
+      expect(bare).toEqual([]);
+    },
+  );
+
+  it('differ from those in SI in figures alone: as many blocks and rows, and the same tags', () => {
+    const si = quotePaper(SAMPLE_QUOTE);
+    const us = US_PAPERS[0]?.[1];
+    expect(us?.blocks.length).toBe(si.blocks.length);
+    expect(textsOf(us?.blocks ?? []).length).toBe(textsOf(si.blocks).length);
+  });
+});
+
+/** Equipment keeps its name, sizes in it included: it is painted on the piece. A picture may break a name over lines. */
+function withoutNames(text: string): string {
+  const names = [
+    ...SAMPLE_CONTEXT.models.map(({ name }) => name),
+    ...SAMPLE_PACKING.cases.flatMap(({ contents }) => contents.map(({ name }) => name)),
+  ];
+  if (names.some((name) => name.includes(text))) return '';
+  return names.reduce((rest, name) => rest.replaceAll(name, ''), text);
+}
+
+/** Every text of the blocks, whatever they are. */
+function textsOf(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  if (Array.isArray(value)) return value.flatMap(textsOf);
+  if (value === null || typeof value !== 'object') return [];
+  return Object.values(value).flatMap(textsOf);
+}

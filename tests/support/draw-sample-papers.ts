@@ -1,4 +1,4 @@
-/** Writes the four sample papers as PDF for a person to look at: `node --import tsx tests/support/draw-sample-papers.ts FOLDER`. */
+/** Writes the four sample papers as PDF for a person to look at: `node --import tsx tests/support/draw-sample-papers.ts FOLDER [NAME] [us]`. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { calculationPaper } from '#lib/documents/calculation-paper.ts';
@@ -18,14 +18,15 @@ import {
 const folder = process.argv[2] ?? '.reports/papers';
 mkdirSync(folder, { recursive: true });
 const long = longPlan({ lines: 1461, classes: 60 });
+const context = process.argv[4] === 'us' ? ({ ...SAMPLE_CONTEXT, system: 'us' } as const) : SAMPLE_CONTEXT;
 const papers = {
-  quote: () => quotePaper(SAMPLE_QUOTE),
-  'packing-list': () => packingPaper(SAMPLE_PACKING),
-  'site-sheet': () => sitePaper({ context: SAMPLE_CONTEXT, lines: SAMPLE_LINES }),
-  calculation: () => calculationPaper(SAMPLE_CALCULATION),
-  'long-quote': () => quotePaper({ ...SAMPLE_QUOTE, lines: long }),
-  'long-site-sheet': () => sitePaper({ context: SAMPLE_CONTEXT, lines: long }),
-  'long-calculation': () => calculationPaper({ context: SAMPLE_CONTEXT, lines: long }),
+  quote: () => quotePaper({ ...SAMPLE_QUOTE, context }),
+  'packing-list': () => packingPaper({ ...SAMPLE_PACKING, context }),
+  'site-sheet': () => sitePaper({ context, lines: SAMPLE_LINES }),
+  calculation: () => calculationPaper({ ...SAMPLE_CALCULATION, context }),
+  'long-quote': () => quotePaper({ ...SAMPLE_QUOTE, context, lines: long }),
+  'long-site-sheet': () => sitePaper({ context, lines: long }),
+  'long-calculation': () => calculationPaper({ context, lines: long }),
 };
 for (const [name, make] of Object.entries(papers)) {
   if (process.argv[3] !== undefined && !name.includes(process.argv[3])) continue;

@@ -28,7 +28,7 @@ describe('warnings of many lines', () => {
     ],
   );
   const b = warned(['B1'], [['warning', 'B1: the nut is a guess']]);
-  const warnings = gatherWarnings([a, b, { tags: ['C1'], assembly: null }]);
+  const warnings = gatherWarnings([a, b, { tags: ['C1'], assembly: null }], 'si');
 
   it('are told once, without the name of the first line, with all lines they speak of', () => {
     expect(warnings).toEqual([
@@ -38,7 +38,7 @@ describe('warnings of many lines', () => {
   });
 
   it('are found again from their class; notes are left to the site sheet', () => {
-    expect(warningNumbers(a, warnings)).toEqual([1, 2]);
-    expect(warningNumbers(b, warnings)).toEqual([1]);
+    expect(warningNumbers(a, { warnings, system: 'si' })).toEqual([1, 2]);
+    expect(warningNumbers(b, { warnings, system: 'si' })).toEqual([1]);
   });
 });

@@ -36,8 +36,10 @@ describe('small prints of papers', () => {
     expect(countText(0, 'valve')).toBe('0 valves');
     expect(hoursText(1.999)).toBe('2 h 00 min');
     expect(hoursText(36.4)).toBe('36 h 24 min');
-    expect(massText(18.44)).toBe('18.4 kg');
-    expect(massText(118.6)).toBe('119 kg');
+    expect(massText(18.44, 'si')).toBe('18.4 kg');
+    expect(massText(118.6, 'si')).toBe('119 kg');
+    expect(massText(18.44, 'us')).toBe('40.7 lb');
+    expect(massText(118.6, 'us')).toBe('261 lb');
   });
 
   it('joins words and shortens long lists of tags by count', () => {

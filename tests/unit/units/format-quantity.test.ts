@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatQuantity, formatRange } from '#lib/units/format-quantity.ts';
+import { formatMark, formatQuantity, formatRange } from '#lib/units/format-quantity.ts';
 import { known } from '#lib/units/known-value.ts';
 import { parseQuantity } from '#lib/units/parse-quantity.ts';
 import type { Unit } from '#lib/units/quantity.ts';
@@ -48,5 +48,19 @@ describe('quantities for people', () => {
     expect(new Set(shown)).toEqual(new Set(['453 mm', '17.8 in']));
     const back = parseQuantity({ text: '17.8 in', dimension: 'length' });
     expect(back.ok && formatQuantity({ value: back.value.value, unit: 'm', system: 'us' })).toBe('17.8 in');
+  });
+});
+
+describe('marks of a limiter', () => {
+  it.each([
+    [102.5, '102.5 N·m', '75.6 lbf·ft'],
+    [170, '170 N·m', '125 lbf·ft'],
+    [1025, '1025 N·m', '756 lbf·ft'],
+    [2.5, '2.5 N·m', '1.84 lbf·ft'],
+    [0, '0 N·m', '0 lbf·ft'],
+    [Number.NaN, '—', '—'],
+  ])('%d N·m is cut off, never rounded up', (value, si, us) => {
+    expect(formatMark(value, 'si')).toBe(si);
+    expect(formatMark(value, 'us')).toBe(us);
   });
 });

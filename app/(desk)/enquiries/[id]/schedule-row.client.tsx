@@ -1,10 +1,12 @@
 'use client';
 
 import Link from 'next/link';
-import { KnownMark } from '#app/_ui/known-mark.tsx';
+import { KnownMark } from '#app/_ui/known-mark.client.tsx';
+import { useUnits } from '#app/_ui/shown-units.client.tsx';
 import type { CellEdit } from '#lib/services/edit-cells.ts';
 import type { LineView } from '#lib/services/line-view.ts';
 import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
+import { sentenceIn } from '#lib/units/say-figure.ts';
 import styles from './schedule-table.module.css';
 import { SheetCell, type SheetPlace } from './sheet-cell.client.tsx';
 
@@ -80,7 +82,8 @@ function ToSettle({ line, name, href }: { readonly line: LineView; readonly name
   const refused = line.problems.filter(({ severity }) => severity === 'refused').length;
   const doubts = line.problems.filter(({ severity }) => severity === 'doubt').length;
   const warnings = line.duty.findings.filter(({ severity }) => severity !== 'note').length;
-  const sentences = [...line.problems, ...line.duty.findings].map(({ sentence }) => sentence);
+  const system = useUnits();
+  const sentences = [...line.problems, ...line.duty.findings].map((told) => sentenceIn(told, system));
   return (
     <Link
       href={href}

@@ -1,13 +1,16 @@
 import { assemblyNames } from '#app/_ui/line-parts.ts';
 import type { PlannedLineView, PlanView } from '#lib/services/plan-view.ts';
-import { formatQuantity } from '#lib/units/format-quantity.ts';
+import { formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { LineGroup, RefusedGroup } from './plan-lines.client.tsx';
 
 type Assembly = NonNullable<PlannedLineView['assembly']>;
 type Limit = Assembly['opening']['unseat'];
 
 /** Served lines by the assembly that does them, the largest group first. */
-export function groupLines(lines: PlanView['lines'], names: Readonly<Record<string, string>>): readonly LineGroup[] {
+export function groupLines(
+  lines: PlanView['lines'],
+  { names, system }: { readonly names: Readonly<Record<string, string>>; readonly system: UnitSystem },
+): readonly LineGroup[] {
   const groups = new Map<Assembly, PlannedLineView[]>();
   for (const line of lines) {
     if (line.assembly === null) continue;
@@ -19,7 +22,7 @@ export function groupLines(lines: PlanView['lines'], names: Readonly<Record<stri
     .map(([assembly, members], index) => ({
       key: `${index} ${assembly.id}`,
       parts: assemblyNames(assembly, names),
-      settings: settingsText(assembly),
+      settings: settingsText(assembly, system),
       valves: members.reduce((sum, line) => sum + line.served, 0),
       crews: [...new Set(members.flatMap((line) => line.crews))].map((crew) => crew + 1).join(', '),
       tags: members.map((line) => line.tag),
@@ -28,16 +31,16 @@ export function groupLines(lines: PlanView['lines'], names: Readonly<Record<stri
     .sort((a, b) => b.valves - a.valves);
 }
 
-function settingsText({ opening, closing }: Assembly): string {
-  const open = limitText(opening.unseat);
-  const close = limitText(closing.seat ?? closing.run);
+function settingsText({ opening, closing }: Assembly, system: UnitSystem): string {
+  const open = limitText(opening.unseat, system);
+  const close = limitText(closing.seat ?? closing.run, system);
   if (open === '' && close === '') return 'no limiter';
   return `open ${open === '' ? 'without' : open}; close ${close === '' ? 'without' : close}`;
 }
 
-function limitText(limit: Limit): string {
+function limitText(limit: Limit, system: UnitSystem): string {
   if (limit === null) return '';
-  const print = (value: number) => formatQuantity({ value, unit: 'N·m', system: 'si' });
+  const print = (value: number) => formatQuantity({ value, unit: 'N·m', system });
   return `${print(limit.atValve.start)} to ${print(limit.atValve.ceiling)}`;
 }
 
@@ -53,7 +56,7 @@ export function groupRefusals(unserved: PlanView['unserved']): readonly RefusedG
   return [...groups].map(([key, { first, tags }]) => ({
     key,
     tags,
-    because: first.because.map(({ sentence, source }) => ({ sentence, source })),
-    repairs: first.repairs.map(({ sentence, cost }) => ({ sentence, cost: cost ?? '' })),
+    because: first.because.map(({ about: _about, id: _id, severity: _severity, ...told }) => told),
+    repairs: first.repairs.map((repair) => ({ ...repair, cost: repair.cost ?? '' })),
   }));
 }

@@ -1,4 +1,5 @@
 import { idOf } from '#app/_lib/respond.ts';
+import { unitSystem } from '#app/_lib/unit-system.ts';
 import { PlanEffort } from '#app/_ui/plan-effort.tsx';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
@@ -8,6 +9,7 @@ import { listModelsView } from '#lib/services/list-models-view.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/open-enquiry.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 import { type PlanView, readPlanView } from '#lib/services/plan-view.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { groupLines, groupRefusals } from './group-plan.ts';
 import { PlanKits } from './plan-kits.client.tsx';
 import { PlanLines, PlanRefusals } from './plan-lines.client.tsx';
@@ -35,7 +37,7 @@ export default async function KitsPage({ params }: { readonly params: Promise<{ 
         // Without a plan the choices must still be within reach: one of them may be why there is none.
         <PlanKits {...{ enquiryId, version, names }} choices={constraints} roles={ROLES} kits={[]} />
       ) : (
-        <Planned enquiry={enquiry.value} view={view.value} names={names} />
+        <Planned enquiry={enquiry.value} view={view.value} names={names} system={await unitSystem()} />
       )}
     </div>
   );
@@ -45,11 +47,12 @@ interface PlannedProps {
   readonly enquiry: EnquiryView;
   readonly view: PlanView;
   readonly names: Readonly<Record<string, string>>;
+  readonly system: UnitSystem;
 }
 
-function Planned({ enquiry, view, names }: PlannedProps) {
+function Planned({ enquiry, view, names, system }: PlannedProps) {
   const { id: enquiryId, version, constraints } = enquiry;
-  const groups = groupLines(view.lines, names);
+  const groups = groupLines(view.lines, { names, system });
   const refusals = groupRefusals(view.unserved);
   const refused = new Set(view.unserved.map((line) => line.tag));
   const left = view.lines.filter((line) => line.served < line.asked && !refused.has(line.tag)).length;
@@ -57,7 +60,12 @@ function Planned({ enquiry, view, names }: PlannedProps) {
     <>
       <section className={styles.panel} aria-labelledby="plans">
         <h2 id="plans">Plans side by side</h2>
-        <PlanPreferences enquiryId={enquiryId} version={version} shown={view.shown} rows={preferenceRows(view)} />
+        <PlanPreferences
+          enquiryId={enquiryId}
+          version={version}
+          shown={view.shown}
+          rows={preferenceRows(view, system)}
+        />
       </section>
       <PlanKits
         {...{ enquiryId, version, names }}
@@ -65,7 +73,7 @@ function Planned({ enquiry, view, names }: PlannedProps) {
         roles={ROLES}
         kits={view.kits.map((kit) => ({
           ...kit,
-          facts: `${hoursText(kit.hours)} of work · ${massText(kit.mass_kg)} · ${countText(kit.pieces, 'piece')}`,
+          facts: `${hoursText(kit.hours)} of work · ${massText(kit.mass_kg, system)} · ${countText(kit.pieces, 'piece')}`,
         }))}
       />
       <section className={styles.panel} aria-labelledby="lines">
@@ -112,7 +120,7 @@ function shortageText({ shortage }: PlanView, names: Readonly<Record<string, str
   return `${countText(shortage.valvesMore, 'valve')} more could be served if these pieces were free: ${pieces.join('; ')}.`;
 }
 
-function preferenceRows({ summaries, currency }: PlanView) {
+function preferenceRows({ summaries, currency }: PlanView, system: UnitSystem) {
   return summaries.map((summary) => ({
     preference: summary.preference,
     name: PREFERENCE_NAMES[summary.preference],
@@ -120,7 +128,7 @@ function preferenceRows({ summaries, currency }: PlanView) {
     cost: moneyIn(currency, Math.round(summary.cost_minor)),
     price: moneyIn(currency, summary.price_minor),
     hours: hoursText(summary.hours),
-    mass: massText(summary.mass_kg),
+    mass: massText(summary.mass_kg, system),
     pieces: String(summary.pieces),
     gap: gapText(summary.gap),
     proof: proofText(summary.proof),

@@ -2,6 +2,8 @@
 import { useState } from 'react';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
+import { ShownSentence, ShownSource } from '#app/_ui/shown-units.client.tsx';
+import type { Told } from '#lib/units/say-figure.ts';
 
 /** Lines that are done with the same assembly. */
 export interface LineGroup {
@@ -18,8 +20,8 @@ export interface LineGroup {
 export interface RefusedGroup {
   readonly key: string;
   readonly tags: readonly string[];
-  readonly because: readonly { readonly sentence: string; readonly source: string }[];
-  readonly repairs: readonly { readonly sentence: string; readonly cost: string }[];
+  readonly because: readonly (Told & { readonly source: string })[];
+  readonly repairs: readonly (Told & { readonly cost: string })[];
 }
 
 const GROUPS_A_PAGE = 20;
@@ -96,7 +98,10 @@ export function PlanRefusals({
             <ul className={styles.list}>
               {group.because.map((finding) => (
                 <li key={finding.sentence}>
-                  {finding.sentence} <span className={styles.soft}>({finding.source})</span>
+                  <ShownSentence told={finding} />{' '}
+                  <span className={styles.soft}>
+                    (<ShownSource source={finding.source} />)
+                  </span>
                 </li>
               ))}
             </ul>
@@ -108,7 +113,7 @@ export function PlanRefusals({
                 <ul className={styles.list}>
                   {group.repairs.map((repair) => (
                     <li key={repair.sentence}>
-                      {repair.sentence}{' '}
+                      <ShownSentence told={repair} />{' '}
                       {repair.cost === '' ? null : <span className={styles.soft}>({repair.cost})</span>}
                     </li>
                   ))}

@@ -12,6 +12,7 @@ import { type EnquiryView, openEnquiry } from '#lib/services/open-enquiry.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 import { type PlanView, readPlanView } from '#lib/services/plan-view.ts';
 import { PlanRun } from '../kits/plan-run.client.tsx';
+import { PaperUnits } from './paper-units.client.tsx';
 import { PriceIssue } from './price-issue.client.tsx';
 import { QuoteAccept } from './quote-accept.client.tsx';
 
@@ -104,6 +105,7 @@ function Priced({ enquiry, view }: PricedProps) {
       </section>
       <section className={styles.panel} aria-labelledby="papers">
         <h2 id="papers">Papers</h2>
+        <PaperUnits enquiryId={id} units={enquiry.paperUnits} />
         {current ? (
           <PriceDrafts path={`/api/v1/enquiries/${id}/papers`} />
         ) : (

@@ -1,13 +1,15 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { idOf } from '#app/_lib/respond.ts';
+import { unitSystem } from '#app/_lib/unit-system.ts';
 import { BASIS_LEGEND, BASIS_MARKS } from '#lib/documents/print-values.ts';
 import type { LineView } from '#lib/services/line-view.ts';
 import { listAllLines } from '#lib/services/list-lines.ts';
 import { openHouse } from '#lib/services/open-house.ts';
-import { formatRange } from '#lib/units/format-quantity.ts';
+import { formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
+import { sentenceIn } from '#lib/units/say-figure.ts';
 import { PrintButton } from './print-button.client.tsx';
 
 export const dynamic = 'force-dynamic';
@@ -19,6 +21,7 @@ export default async function SchedulePrintPage({ params }: { readonly params: P
   const listed = listAllLines(openHouse(), enquiryId);
   if (!listed.ok) notFound();
   const lines = listed.value;
+  const system = await unitSystem();
   return (
     <section aria-labelledby="whole-schedule">
       <h2 id="whole-schedule">Schedule, {lines.length === 1 ? '1 line' : `${lines.length} lines`}</h2>
@@ -43,7 +46,7 @@ export default async function SchedulePrintPage({ params }: { readonly params: P
           </thead>
           <tbody>
             {lines.map((line) => (
-              <PrintedLine key={line.id} line={line} />
+              <PrintedLine key={line.id} line={line} system={system} />
             ))}
           </tbody>
         </table>
@@ -52,12 +55,12 @@ export default async function SchedulePrintPage({ params }: { readonly params: P
   );
 }
 
-function PrintedLine({ line }: { readonly line: LineView }) {
+function PrintedLine({ line, system }: { readonly line: LineView; readonly system: UnitSystem }) {
   const { cells, duty } = line;
-  const told = (known: Known<Unit>) => `${formatRange(known, 'si')} ${BASIS_MARKS[known.basis]}`;
+  const told = (known: Known<Unit>) => `${formatRange(known, system)} ${BASIS_MARKS[known.basis]}`;
   const settle = [
-    ...line.problems.filter(({ severity }) => severity !== 'note').map(({ sentence }) => sentence),
-    ...duty.findings.filter(({ severity }) => severity !== 'note').map(({ sentence }) => sentence),
+    ...line.problems.filter(({ severity }) => severity !== 'note').map((told) => sentenceIn(told, system)),
+    ...duty.findings.filter(({ severity }) => severity !== 'note').map((told) => sentenceIn(told, system)),
   ];
   return (
     <tr>

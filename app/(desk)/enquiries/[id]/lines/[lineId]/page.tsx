@@ -1,4 +1,5 @@
 import { idOf } from '#app/_lib/respond.ts';
+import { unitSystem } from '#app/_lib/unit-system.ts';
 import { LineAssemblies } from '#app/_ui/line-assemblies.tsx';
 import { LineChance } from '#app/_ui/line-chance.tsx';
 import { LineBounds, LineDuty } from '#app/_ui/line-duty.tsx';
@@ -14,10 +15,12 @@ import { PlanPicture } from '#app/_ui/plan-picture.tsx';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PREFERENCE_NAMES, ROLE_NAMES } from '#app/_ui/plan-words.ts';
+import { ShownSentence, ShownSource } from '#app/_ui/shown-units.client.tsx';
 import { listModelsView, type ModelView } from '#lib/services/list-models-view.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 import { type LineDetail, openLine } from '#lib/services/open-line.ts';
 import { listLineInputs } from '#lib/services/what-if.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { WhatIfPanel } from './what-if.client.tsx';
 
 export const dynamic = 'force-dynamic';
@@ -33,7 +36,8 @@ export default async function LinePage({ params }: LinePageProps) {
   const { id, lineId } = await params;
   const key = { enquiryId: idOf(id), lineId: idOf(lineId) };
   const house = openHouse();
-  const detail = openLine(house, key);
+  const system = await unitSystem();
+  const detail = openLine(house, { ...key, system });
   if (!detail.ok) return <PlanRefused sentence={detail.reason.sentence} />;
   const inputs = listLineInputs(house, key);
   const listed = listModelsView(house);
@@ -43,7 +47,7 @@ export default async function LinePage({ params }: LinePageProps) {
   const shown = detail.value.planned[0]?.assembly ?? assemblies[0];
   return (
     <div className={styles.page}>
-      <LineHead detail={detail.value} enquiryId={key.enquiryId} />
+      <LineHead detail={detail.value} enquiryId={key.enquiryId} system={system} />
       {unserved === null ? null : <LineUnserved unserved={unserved} />}
       <section className={styles.panel} aria-labelledby="torque">
         <h2 id="torque">Torque</h2>
@@ -69,7 +73,7 @@ export default async function LinePage({ params }: LinePageProps) {
         <h3>Bounds on the torque</h3>
         <LineBounds duty={duty} />
         <h3>Spread by chance</h3>
-        <LineSpread {...key} system="si" />
+        <LineSpread {...key} system={system} />
       </section>
       <section className={styles.panel} aria-labelledby="findings">
         <h2 id="findings">Findings</h2>
@@ -97,9 +101,10 @@ export default async function LinePage({ params }: LinePageProps) {
 interface HeadProps {
   readonly detail: LineDetail;
   readonly enquiryId: number;
+  readonly system: UnitSystem;
 }
 
-function LineHead({ detail: { line, duty }, enquiryId }: HeadProps) {
+function LineHead({ detail: { line, duty }, enquiryId, system }: HeadProps) {
   const assumed = assumptionsOf(duty);
   return (
     <section className={styles.panel} aria-labelledby="line">
@@ -115,7 +120,7 @@ function LineHead({ detail: { line, duty }, enquiryId }: HeadProps) {
         {duty.countTurns ? ' Turns must be counted.' : ''}
         {duty.seized ? ' Said to be seized: not planned, the Desk decides.' : ''}
       </p>
-      <LineMeasureFirst duty={duty} system="si" />
+      <LineMeasureFirst duty={duty} system={system} />
       {assumed.length === 0 ? null : (
         <details open={assumed.length <= OPEN_UP_TO}>
           <summary>
@@ -123,7 +128,9 @@ function LineHead({ detail: { line, duty }, enquiryId }: HeadProps) {
           </summary>
           <ul className={styles.list}>
             {assumed.map((sentence) => (
-              <li key={sentence}>{sentence}</li>
+              <li key={sentence}>
+                <ShownSource source={sentence} />
+              </li>
             ))}
           </ul>
         </details>
@@ -137,7 +144,7 @@ function LineHead({ detail: { line, duty }, enquiryId }: HeadProps) {
                 <span className={problem.severity === 'refused' ? styles.refusal : styles.note}>
                   {problem.severity}
                 </span>{' '}
-                {problem.sentence} {problem.remedy}
+                <ShownSentence told={problem} /> {problem.remedy}
               </li>
             ))}
           </ul>

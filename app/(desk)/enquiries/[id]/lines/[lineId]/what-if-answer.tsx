@@ -2,8 +2,9 @@ import { LineFindings } from '#app/_ui/line-findings.tsx';
 import { PlanPicture } from '#app/_ui/plan-picture.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
+import { useUnits } from '#app/_ui/shown-units.client.tsx';
 import type { WhatIf } from '#lib/services/what-if.ts';
-import { formatQuantity, formatRange } from '#lib/units/format-quantity.ts';
+import { formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 
 type Change = NonNullable<WhatIf['change']>;
 
@@ -46,7 +47,7 @@ interface Row {
 }
 
 function FigureTable({ change, tag }: WhatIfAnswerProps) {
-  const rows = rowsOf(change);
+  const rows = rowsOf(change, useUnits());
   return (
     <PlanWide label="Before and after">
       <table className={styles.table}>
@@ -88,13 +89,13 @@ function FigureTable({ change, tag }: WhatIfAnswerProps) {
   );
 }
 
-function rowsOf({ figures, windows }: Change): readonly Row[] {
+function rowsOf({ figures, windows }: Change, system: UnitSystem): readonly Row[] {
   const torques = figures
     .filter(({ changed }) => changed)
     .map(({ name, before, after }) => ({
       name,
-      now: formatRange(before, 'si'),
-      after: formatRange(after, 'si'),
+      now: formatRange(before, system),
+      after: formatRange(after, system),
       shift: shiftOf(before.nominal, after.nominal),
       basis: after.basis,
     }));
@@ -102,17 +103,17 @@ function rowsOf({ figures, windows }: Change): readonly Row[] {
     .filter(({ changed }) => changed)
     .map(({ name, before, after }) => ({
       name,
-      now: windowText(before),
-      after: windowText(after),
+      now: windowText(before, system),
+      after: windowText(after, system),
       shift: '',
       basis: 'ideal limiter',
     }));
   return [...torques, ...limits];
 }
 
-function windowText(window: Change['windows'][number]['before']): string {
+function windowText(window: Change['windows'][number]['before'], system: UnitSystem): string {
   if (window === null) return 'none fits';
-  const text = (value: number) => formatQuantity({ value, unit: 'N·m', system: 'si' });
+  const text = (value: number) => formatQuantity({ value, unit: 'N·m', system });
   return `${text(window.low)} to ${text(window.high)}`;
 }
 

@@ -1,8 +1,10 @@
 'use client';
 
 import styles from '#app/_ui/plan-sheet.module.css';
+import { useUnits } from '#app/_ui/shown-units.client.tsx';
 import type { LineInput } from '#lib/services/line-inputs.ts';
-import { formatQuantity, formatRange } from '#lib/units/format-quantity.ts';
+import { formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
+import { sourceIn } from '#lib/units/us-beside.ts';
 import type { Tried } from './use-what-if.client.tsx';
 
 interface InputProps {
@@ -114,7 +116,8 @@ interface SliderProps extends SetProps {
 function Slider({ label, now, ends, onSet }: SliderProps) {
   const whole = Math.log(ends.high / ends.low);
   const at = (notch: number) => ends.low * Math.exp((whole * notch) / NOTCHES);
-  const text = (value: number) => textOf(value, now.unit);
+  const system = useUnits();
+  const text = (value: number) => textOf(value, { unit: now.unit, system });
   return (
     <label className={styles.field}>
       Or drag, {text(ends.low)} to {text(ends.high)}
@@ -135,16 +138,20 @@ function Slider({ label, now, ends, onSet }: SliderProps) {
 }
 
 /** A text that the list’s own reader understands. */
-function textOf(value: number, unit: NonNullable<LineInput['now']>['unit']): string {
-  return unit === 's' ? `${Math.round(value)} s` : formatQuantity({ value, unit, system: 'si' });
+function textOf(
+  value: number,
+  { unit, system }: { readonly unit: NonNullable<LineInput['now']>['unit']; readonly system: UnitSystem },
+): string {
+  return unit === 's' ? `${Math.round(value)} s` : formatQuantity({ value, unit, system });
 }
 
 function Now({ input, listed }: { readonly input: LineInput; readonly listed: string }) {
-  const value = input.now === null ? input.said : formatRange(input.now, 'si');
+  const system = useUnits();
+  const value = input.now === null ? input.said : formatRange(input.now, system);
   return (
     <p className={styles.soft}>
       {input.help} {value === null ? 'Nothing is taken for it now.' : `Now: ${value}`}
-      {input.now === null ? '' : ` (${input.now.basis}). ${input.now.source}`}
+      {input.now === null ? '' : ` (${input.now.basis}). ${sourceIn(input.now.source, system)}`}
       {listed === '' ? ' The list does not give it.' : ''}
     </p>
   );

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import styles from '#app/_ui/plan-sheet.module.css';
+import { ShownSentence, useUnits } from '#app/_ui/shown-units.client.tsx';
 import type { LineInput } from '#lib/services/line-inputs.ts';
 import { formatRange } from '#lib/units/format-quantity.ts';
 import { useTaking } from './use-taking.client.tsx';
@@ -90,9 +91,9 @@ function Doubts({ problems, column }: { readonly problems: Answer['problems']; r
     <div aria-live="polite" id="what-if-doubts">
       {problems
         .filter((problem) => problem.column === column)
-        .map(({ sentence, remedy }) => (
-          <p key={sentence} className={styles.notice}>
-            {sentence} {remedy}
+        .map((problem) => (
+          <p key={problem.sentence} className={styles.notice}>
+            <ShownSentence told={problem} /> {problem.remedy}
           </p>
         ))}
     </div>
@@ -101,11 +102,12 @@ function Doubts({ problems, column }: { readonly problems: Answer['problems']; r
 
 /** Says the new torque once the value stands still, for those who do not see the ladder. */
 function StartTold({ change }: { readonly change: Answer['change'] }) {
+  const system = useUnits();
   const start = change?.figures[0];
   const told = useStill(
     start === undefined
       ? ''
-      : `Torque to start opening ${formatRange(start.after, 'si')}, was ${formatRange(start.before, 'si')}.`,
+      : `Torque to start opening ${formatRange(start.after, system)}, was ${formatRange(start.before, system)}.`,
   );
   return (
     <p className={styles.unseen} role="status">

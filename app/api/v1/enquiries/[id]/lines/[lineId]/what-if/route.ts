@@ -1,4 +1,5 @@
 import { idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
+import { unitSystem } from '#app/_lib/unit-system.ts';
 import { whatIfSchema } from '#lib/contracts/requests.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 import { whatIf } from '#lib/services/what-if.ts';
@@ -7,10 +8,12 @@ interface LineParams {
   readonly params: Promise<{ readonly id: string; readonly lineId: string }>;
 }
 
-/** Works a changed input out; nothing is saved. */
+/** Works a changed input out; nothing is saved. Figures are in SI, the picture is lettered in this browser’s units. */
 export async function POST(request: Request, { params }: LineParams): Promise<Response> {
   const { id, lineId } = await params;
   const body = await readBody(request, whatIfSchema);
   if (!body.ok) return problem(body);
-  return respond(whatIf(openHouse(), { enquiryId: idOf(id), lineId: idOf(lineId), ...body.value }));
+  return respond(
+    whatIf(openHouse(), { enquiryId: idOf(id), lineId: idOf(lineId), system: await unitSystem(), ...body.value }),
+  );
 }

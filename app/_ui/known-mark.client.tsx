@@ -1,6 +1,7 @@
-import { formatRange } from '#lib/units/format-quantity.ts';
+'use client';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
+import { ShownRange, ShownSource } from './shown-units.client.tsx';
 
 const SHORT = { measured: 'M', stated: 'S', standard: 'N', computed: 'C', 'rule of thumb': 'R', assumed: 'A' } as const;
 
@@ -9,12 +10,12 @@ export function KnownMark<U extends Unit>({ known }: { readonly known: Known<U> 
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: the sentence must be reachable by keyboard.
     <span className="basis" tabIndex={0}>
-      {formatRange(known, 'si')}{' '}
+      <ShownRange known={known} />{' '}
       <abbr className="mark" title={known.basis}>
         {SHORT[known.basis]}
       </abbr>
       <span role="note">
-        {known.basis}: {known.source}
+        {known.basis}: <ShownSource source={known.source} />
       </span>
     </span>
   );

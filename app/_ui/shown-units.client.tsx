@@ -1,0 +1,41 @@
+'use client';
+import { createContext, type ReactNode, useContext } from 'react';
+import { formatMark, formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
+import type { Known } from '#lib/units/known-value.ts';
+import type { Unit } from '#lib/units/quantity.ts';
+import { sentenceIn, type Told } from '#lib/units/say-figure.ts';
+import { sourceIn } from '#lib/units/us-beside.ts';
+
+const Units = createContext<UnitSystem>('si');
+
+/** Holds the units that this browser asked for; everything below shows its quantities in them. */
+export function UnitsProvider({ system, children }: { readonly system: UnitSystem; readonly children: ReactNode }) {
+  return <Units value={system}>{children}</Units>;
+}
+
+export function useUnits(): UnitSystem {
+  return useContext(Units);
+}
+
+export function ShownRange({ known }: { readonly known: Known<Unit> }) {
+  return formatRange(known, useUnits());
+}
+
+export function ShownQuantity({ value, unit }: { readonly value: number; readonly unit: Unit }) {
+  return formatQuantity({ value, unit, system: useUnits() });
+}
+
+/** A mark of a limiter’s scale; it is never rounded up. */
+export function ShownMark({ value }: { readonly value: number }) {
+  return formatMark(value, useUnits());
+}
+
+/** A sentence with figures in it. */
+export function ShownSentence({ told }: { readonly told: Told }) {
+  return sentenceIn(told, useUnits());
+}
+
+/** A citation keeps its figures; what they are in US customary units stands beside. */
+export function ShownSource({ source }: { readonly source: string }) {
+  return sourceIn(source, useUnits());
+}

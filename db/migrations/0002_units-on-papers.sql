@@ -1,0 +1,1 @@
+ALTER TABLE `enquiry` ADD `paper_units` text DEFAULT 'si' NOT NULL;
