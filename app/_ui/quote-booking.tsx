@@ -29,9 +29,11 @@ export function QuoteBooking({ quote, booking }: QuoteBookingProps) {
         {booking.heldUntil === null ? '' : `; to be confirmed by ${dateText(booking.heldUntil)}`}.
       </p>
       <p>
-        <a href={`/api/v1/quotes/${quote.id}/booked-packing-list`} target="_blank" rel="noreferrer">
+        <a href={`/api/v1/quotes/${quote.id}/booked/booked-packing-list`} target="_blank" rel="noreferrer">
           Packing list with serial numbers (PDF)
         </a>
+        {' · '}
+        <a href={`/api/v1/quotes/${quote.id}/booked/despatch-xml`}>Despatch advice (UBL 2.1 XML)</a>
       </p>
       <BookedModels models={booking.models} />
     </section>

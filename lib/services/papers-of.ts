@@ -7,7 +7,7 @@
 import { checkPacking } from '#lib/checking/check-packing.ts';
 import type { HouseFacts } from '#lib/contracts/house.ts';
 import { calculationPaper } from '#lib/documents/calculation-paper.ts';
-import { packingPaper } from '#lib/documents/packing-paper.ts';
+import { type PackingInput, packingPaper } from '#lib/documents/packing-paper.ts';
 import type { Paper } from '#lib/documents/paper.ts';
 import {
   type CaseInput,
@@ -73,19 +73,24 @@ export function paperOf(kind: PaperKind, input: PapersInput): Paper {
         terms: input.house.terms.text,
       });
     case 'packing-list':
-      return packingPaper({
-        context,
-        bookingNumber: input.bookingNumber ?? input.number,
-        depot: input.house.depots[0]?.name ?? input.house.name,
-        transport: input.site.transport,
-        cases: caseInputs(input),
-        lacking: lackingSentences(input),
-      });
+      return packingPaper(packingInput(input));
     case 'site-sheet':
       return sitePaper({ context, lines: paperLines(input).filter(({ assembly }) => assembly !== null) });
     case 'calculation':
       return calculationPaper({ context, lines: paperLines(input) });
   }
+}
+
+/** What the packing list holds, on paper and as data. */
+export function packingInput(input: PapersInput): PackingInput {
+  return {
+    context: paperContext(input),
+    bookingNumber: input.bookingNumber ?? input.number,
+    depot: input.house.depots[0]?.name ?? input.house.name,
+    transport: input.site.transport,
+    cases: caseInputs(input),
+    lacking: lackingSentences(input),
+  };
 }
 
 const EXCLUSIONS: readonly string[] = [

@@ -15,14 +15,23 @@ import { addDays } from '#lib/kernel/date-range.ts';
 import { paperLines } from './paper-lines.ts';
 import { type PapersInput, paperContext, planSentence, unservedLines } from './papers-of.ts';
 
-export const QUOTE_FILES = {
+/** How files beside the papers are sent. */
+export const FILE_FORMS = {
   'quotation-xml': { extension: 'xml', mime: 'application/xml' },
   'lines-csv': { extension: 'csv', mime: 'text/csv; charset=utf-8' },
   'lines-xlsx': { extension: 'xlsx', mime: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet' },
   'mail-text': { extension: 'txt', mime: 'text/plain; charset=utf-8' },
+  'despatch-xml': { extension: 'xml', mime: 'application/xml' },
 } as const;
-export type QuoteFileKind = keyof typeof QUOTE_FILES;
-export const QUOTE_FILE_KINDS: readonly QuoteFileKind[] = ['quotation-xml', 'lines-csv', 'lines-xlsx', 'mail-text'];
+type FileKind = keyof typeof FILE_FORMS;
+
+/** Those that go with every quote; the despatch advice comes with a booking. */
+export const QUOTE_FILE_KINDS = ['quotation-xml', 'lines-csv', 'lines-xlsx', 'mail-text'] as const;
+export type QuoteFileKind = (typeof QUOTE_FILE_KINDS)[number];
+
+export function isFileKind(kind: string): kind is FileKind {
+  return kind in FILE_FORMS;
+}
 
 export async function drawQuoteFile(kind: QuoteFileKind, input: PapersInput): Promise<Buffer> {
   switch (kind) {

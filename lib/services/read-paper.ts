@@ -10,7 +10,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
 import type { DrawnPaper } from './draft-paper.ts';
-import { QUOTE_FILE_KINDS, QUOTE_FILES } from './quote-files.ts';
+import { FILE_FORMS, isFileKind } from './quote-files.ts';
 import { sha256 } from './sha256.ts';
 
 export function readPaper(
@@ -30,12 +30,13 @@ export function readPaper(
     sha256(paper.bytes) === paper.sha256,
     `The stored bytes of ${quote.number} ${quote.revision} ${paper.kind} do not match their hash.`,
   );
-  const file = QUOTE_FILE_KINDS.find((kind) => kind === paper.kind);
-  const { extension, mime } = file ? QUOTE_FILES[file] : { extension: 'pdf', mime: 'application/pdf' };
-  const name = file === undefined ? paper.kind : paper.kind.replace(/-[a-z]+$/, '');
+  const { extension, mime } = isFileKind(paper.kind) ? FILE_FORMS[paper.kind] : PDF;
+  const name = isFileKind(paper.kind) ? paper.kind.replace(/-[a-z]+$/, '') : paper.kind;
   return ok({
     fileName: `${quote.number}-${quote.revision}-${name}.${extension}`,
     mime,
     bytes: paper.bytes,
   });
 }
+
+const PDF = { extension: 'pdf', mime: 'application/pdf' } as const;

@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { despatchXml } from '#lib/documents/despatch-xml.ts';
 import { quotationXml } from '#lib/documents/quotation-xml.ts';
+import { SAMPLE_PACKING } from '#tests/support/sample-plan.ts';
 import { charge, sampleQuotation } from '#tests/support/sample-quotation.ts';
 import { schemaComplaints } from '#tests/support/xml-schema.ts';
 
 const REFERENCE = process.env.KITWRIGHT_REFERENCE ?? new URL('../../../shared/reference', import.meta.url).pathname;
 const QUOTATION = `${REFERENCE}/ubl-2.1/xsd/maindoc/UBL-Quotation-2.1.xsd`;
+
+const DESPATCH = `${REFERENCE}/ubl-2.1/xsd/maindoc/UBL-DespatchAdvice-2.1.xsd`;
 
 const CATEGORIES = [
   { code: 'S', name: 'Standard rate', percent: 23 },
@@ -63,5 +67,27 @@ describe('the quotation as XML', () => {
       expect(one).not.toBe(xml);
       expect(schemaComplaints({ xml: one, schema: QUOTATION })).toHaveLength(1);
     }
+  });
+});
+
+describe('the despatch advice as XML', () => {
+  const { loadSentence: _loadSentence, ...quiet } = SAMPLE_PACKING;
+
+  it.each([
+    [
+      'with dangerous goods, serial numbers and something that is lacking',
+      { ...SAMPLE_PACKING, lacking: ['No charger.'] },
+    ],
+    ['without a word about the load', quiet],
+  ])('is valid %s', (_, input) => {
+    const xml = despatchXml({ ...input, orderNumber: 'PO 77-4410/B' });
+    expect(schemaComplaints({ xml, schema: DESPATCH })).toEqual([]);
+  });
+
+  it('would be refused without the reference to an order line', () => {
+    const xml = despatchXml({ ...SAMPLE_PACKING, orderNumber: 'PO 1' });
+    const spoilt = xml.replace(/<cac:OrderLineReference>[\s\S]*?<\/cac:OrderLineReference>/, '');
+    expect(spoilt).not.toBe(xml);
+    expect(schemaComplaints({ xml: spoilt, schema: DESPATCH })).toHaveLength(1);
   });
 });

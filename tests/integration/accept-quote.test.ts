@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { openDatabase } from '#db/client.ts';
 import { acceptQuote } from '#lib/services/accept-quote.ts';
-import { bookedPackingList } from '#lib/services/booked-packing-list.ts';
+import { bookedPaper } from '#lib/services/booked-papers.ts';
 import type { Context } from '#lib/services/context.ts';
 import { createEnquiry } from '#lib/services/create-enquiry.ts';
 import { issueQuote } from '#lib/services/issue-quote.ts';
@@ -13,6 +13,7 @@ import { takeList } from '#lib/services/take-list.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';
+import { textsAt } from '#tests/support/xml-schema.ts';
 
 const STARTS = '2026-03-16';
 
@@ -74,12 +75,14 @@ describe('a quote that the customer accepts', () => {
   it('gets a packing list with the booked serials, a paper of its own, drawn once and kept', async () => {
     const { context, quote } = await quoted();
     const issued = granted(readPaper(context, { quoteId: quote.id, kind: 'packing-list' })).bytes;
-    expect(await bookedPackingList(context, { quoteId: quote.id })).toMatchObject(REFUSED('no-such-paper'));
+    expect(await bookedPaper(context, { quoteId: quote.id, kind: 'booked-packing-list' })).toMatchObject(
+      REFUSED('no-such-paper'),
+    );
     const held = granted(acceptQuote(context, { quoteId: quote.id }));
     const papers = Number(count(context, 'paper'));
     const [one, two] = await Promise.all([
-      bookedPackingList(context, { quoteId: quote.id }),
-      bookedPackingList(on(context, '2026-03-09'), { quoteId: quote.id }),
+      bookedPaper(context, { quoteId: quote.id, kind: 'booked-packing-list' }),
+      bookedPaper(on(context, '2026-03-09'), { quoteId: quote.id, kind: 'booked-packing-list' }),
     ]);
     expect(granted(two)).toEqual(granted(one));
     expect(count(context, 'paper')).toBe(papers + 1);
@@ -92,6 +95,22 @@ describe('a quote that the customer accepts', () => {
     }
     expect(words).toContain(held.number);
     expect(granted(readPaper(context, { quoteId: quote.id, kind: 'packing-list' })).bytes).toEqual(issued);
+  });
+
+  it('gets a despatch advice with the customer’s order, the booked serials and the masses of the cases', async () => {
+    const { context, quote } = await quoted();
+    const kind = 'despatch-xml';
+    expect(await bookedPaper(context, { quoteId: quote.id, kind })).toMatchObject(REFUSED('no-such-paper'));
+    const held = granted(acceptQuote(context, { quoteId: quote.id, orderNumber: 'PO 4711' }));
+    const advice = granted(await bookedPaper(context, { quoteId: quote.id, kind }));
+    expect(advice).toMatchObject({ fileName: 'Q-00001-A-despatch.xml', mime: 'application/xml' });
+    const xml = Buffer.from(advice.bytes).toString('utf8');
+    expect(textsAt(xml, '/*/cbc:ID')).toEqual([held.number]);
+    expect(textsAt(xml, '/*/cac:OrderReference/cbc:ID')).toEqual(['PO 4711']);
+    expect(textsAt(xml, '//cbc:SerialID').toSorted()).toEqual([...held.serials].sort());
+    const masses = textsAt(xml, '//cac:TransportHandlingUnit/cac:MeasurementDimension/cbc:Measure').map(Number);
+    const [gross] = textsAt(xml, '/*/cac:Shipment/cbc:GrossWeightMeasure').map(Number);
+    expect(masses.reduce((sum, mass) => sum + mass, 0)).toBeCloseTo(gross ?? 0, 0);
   });
 
   it('books nothing and stays open when a unit was taken meanwhile', async () => {

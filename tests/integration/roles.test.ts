@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { acceptQuote } from '#lib/services/accept-quote.ts';
-import { bookedPackingList } from '#lib/services/booked-packing-list.ts';
+import { BOOKED_PAPERS, bookedPaper } from '#lib/services/booked-papers.ts';
 import { changeEnquiry } from '#lib/services/change-enquiry.ts';
 import { addLines, removeLines } from '#lib/services/change-lines.ts';
 import { USER_ROLES } from '#lib/services/context.ts';
@@ -26,7 +26,7 @@ describe('who may do what', () => {
     expect(addLines(context, { enquiryId: 1, lines: [] })).toMatchObject(no);
     expect(removeLines(context, { enquiryId: 1, lineIds: [] })).toMatchObject(no);
     expect(startPlan(context, 1)).toMatchObject(no);
-    expect(await bookedPackingList(context, { quoteId: 1 })).toMatchObject(no);
+    for (const kind of BOOKED_PAPERS) expect(await bookedPaper(context, { quoteId: 1, kind })).toMatchObject(no);
   });
 
   it.each(USER_ROLES.filter((role) => role !== 'contractor'))('a %s sees the equipment', async (role) => {
