@@ -215,8 +215,8 @@ const PAPERS: readonly LeftOut[] = [
   },
   { ids: ['GS1-AI'], because: 'Papers and cases carry the house’s own numbers, without application identifiers.' },
   {
-    ids: ['UBL-DES', 'UBL-PKG'],
-    because: 'No despatch advice or packing document leaves the house as XML yet, only the quotation (UBL-QUO).',
+    ids: ['UBL-PKG'],
+    because: 'No packing document of its own leaves the house as XML: the despatch advice (UBL-DES) names every case.',
   },
   {
     ids: ['HIRE-HOURS', 'HIRE-MONTH', 'HIRE-WEEKEND'],

@@ -1,3 +1,4 @@
+import { despatchXml } from '#lib/documents/despatch-xml.ts';
 import { quotationXml } from '#lib/documents/quotation-xml.ts';
 import type { RateCard } from '#lib/equipment/model.ts';
 import { currencyDecimals } from '#lib/money/currency.ts';
@@ -5,6 +6,7 @@ import { roundMinor, toMinor } from '#lib/money/money.ts';
 import { code128CheckValue, gs1CheckDigit, isGs1Number } from '#lib/packing/barcode.ts';
 import { bestRate } from '#lib/pricing/best-rate.ts';
 import { type TaxableLine, taxTotals } from '#lib/pricing/tax-totals.ts';
+import { SAMPLE_PACKING } from '#tests/support/sample-plan.ts';
 import { charge, sampleQuotation } from '#tests/support/sample-quotation.ts';
 import { schemaComplaints } from '#tests/support/xml-schema.ts';
 import { type Check, type Checks, REFERENCE, type Value } from './entry.ts';
@@ -84,10 +86,9 @@ const quotation = () =>
     }),
   );
 
-/** The elements of our quotation without which the published schema refuses it, in their order. */
-function indispensable(): readonly string[] {
-  const xml = quotation();
-  const schema = `${REFERENCE}/ubl-2.1/xsd/maindoc/UBL-Quotation-2.1.xsd`;
+/** The elements of a document of ours without which the published schema refuses it, in their order. */
+function indispensable(xml: string, document: 'Quotation' | 'DespatchAdvice'): readonly string[] {
+  const schema = `${REFERENCE}/ubl-2.1/xsd/maindoc/UBL-${document}-2.1.xsd`;
   if (schemaComplaints({ xml, schema }).length > 0) return [];
   const elements = [...xml.matchAll(/^ {2}<(c[ab]c:\w+)/gm)].map(([, name = '']) => name);
   return [...new Set(elements)]
@@ -108,7 +109,12 @@ export const PAPER_CHECKS: Checks = {
   ...numbered('GS1-', ['01', '02', '03', '04', '05', '06', '07', '08', '09', '10'], checkDigit),
   'GS1-BAD': { find: ({ inputs }) => ({ valid: isGs1Number(text(inputs, 'number')) }) },
   ...numbered('C128-', [1, 2, 3, 4, 5, 6], checkValue),
-  'UBL-QUO': { find: () => ({ mandatory: indispensable() }) },
+  'UBL-QUO': { find: () => ({ mandatory: indispensable(quotation(), 'Quotation') }) },
+  'UBL-DES': {
+    find: () => ({
+      mandatory: indispensable(despatchXml({ ...SAMPLE_PACKING, orderNumber: 'PO 1' }), 'DespatchAdvice'),
+    }),
+  },
   UNECE20: {
     besides: {
       day: NOT_COUNTED,
