@@ -4,7 +4,7 @@
  * Not here: drawing it (../duty/sample-duty.ts).
  * Read next: ../duty/line-spread.ts.
  */
-import type { LineSpread, PlainSpread } from '#lib/duty/line-spread.ts';
+import type { LineSpread, PlainContributor, PlainSpread } from '#lib/duty/line-spread.ts';
 import { formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 import { known } from '#lib/units/known-value.ts';
 
@@ -38,7 +38,7 @@ export function whatItHangsOn(spread: LineSpread, system: UnitSystem): string {
   const share = `${(main.share_of_variance * 100).toFixed(0)} %`;
   const between = ({ p5, p95 }: { readonly p5: number; readonly p95: number }): string =>
     p5 === p95 ? `near ${print(p5, system)}` : `between ${print(p5, system)} and ${print(p95, system)}`;
-  const size = main.picks ? '' : `, ${rangeOf(main, system)}`;
+  const size = main.picks || isCoefficient(main) ? '' : `, ${rangeOf(main, system)}`;
   return `The torque to start ${worse_direction} hangs most on this: ${main.name}${size} (${main.basis}). ${main.picks ? 'With the heavier case taken' : 'With it known, as is likely'}, ${share} of the variance goes and nine in ten draws lie ${between(main.torque_start_if_known_nm)} instead of ${between(torque_start_nm[worse_direction])}. ${main.source}`;
 }
 
@@ -63,6 +63,11 @@ function print(value: number, system: UnitSystem): string {
   return formatQuantity({ value, unit: 'N·m', system });
 }
 
-function rangeOf(main: NonNullable<LineSpread['main']>, system: UnitSystem): string {
+/** A coefficient with a unit of its own (newtons for each metre) tells its range in its source. */
+function isCoefficient({ unit, high }: PlainContributor): boolean {
+  return unit === '1' && high >= 1000;
+}
+
+function rangeOf(main: PlainContributor, system: UnitSystem): string {
   return formatRange(known(main.unit, main, { basis: 'assumed', source: main.source }), system);
 }
