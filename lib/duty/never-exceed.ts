@@ -39,11 +39,7 @@ export function neverExceed({
       source: `Lowest of ${valid.length} bound${others === 0 ? '' : 's'}, here ${lowest.kind}: ${lowest.torque.source}`,
     },
   );
-  const keys = valid.map((_, index) => `bound${index}`);
-  const torque = remember(sheet, range, {
-    terms: Object.fromEntries(valid.map(({ kind, torque: bound }, index) => [`bound${index}`, term('T', kind, bound)])),
-    evaluate: (at) => Math.min(...keys.map(at)),
-  });
+  const torque = sheet.tape === undefined ? range : rememberLeast(sheet, { range, valid });
   sheet.steps?.push({
     id: `never-exceed-${direction}`,
     name: `What the valve must never see, ${direction}`,
@@ -62,6 +58,17 @@ export function neverExceed({
     result: torque,
   });
   return { kind: lowest.kind, directions: [direction], torque };
+}
+
+function rememberLeast(
+  sheet: Sheet,
+  { range, valid }: { readonly range: Known<'N·m'>; readonly valid: readonly TorqueBound[] },
+): Known<'N·m'> {
+  const keys = valid.map((_, index) => `bound${index}`);
+  return remember(sheet, range, {
+    terms: Object.fromEntries(valid.map(({ kind, torque }, index) => [`bound${index}`, term('T', kind, torque)])),
+    evaluate: (at) => Math.min(...keys.map(at)),
+  });
 }
 
 /** Ideal limiter: no error, no overshoot. */

@@ -29,15 +29,14 @@ const HAIR = 1e-9;
 export function threadAcross(sheet: Sheet, { majorDiameter, pitch, origin, size }: Given): Known<'m'> {
   const at = (d: number, p: number): number => size({ majorDiameter: metres(d), pitch: metres(p) });
   const ends = [at(majorDiameter.low, pitch.low), at(majorDiameter.high, pitch.high)];
-  const steps = stepsWithin(majorDiameter).flatMap((step) => [
-    at(step, mediumPitch(metres(step - 2 * HAIR))),
-    at(step - HAIR, mediumPitch(metres(step))),
-  ]);
-  const all = pitch.low < pitch.high ? [...ends, ...steps] : ends;
+  if (pitch.low < pitch.high) {
+    for (const step of stepsWithin(majorDiameter))
+      ends.push(at(step, mediumPitch(metres(step - 2 * HAIR))), at(step - HAIR, mediumPitch(metres(step))));
+  }
   const range = {
-    low: Math.min(...all),
+    low: Math.min(...ends),
     nominal: at(majorDiameter.nominal, pitch.nominal),
-    high: Math.max(...all),
+    high: Math.max(...ends),
   };
   return remember(sheet, settle('m', range, origin), {
     terms: { diameter: term('d', 'outside of the thread', majorDiameter), pitch: term('P', 'pitch', pitch) },
