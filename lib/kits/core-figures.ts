@@ -13,6 +13,8 @@ import { breakawayWork } from '#lib/engineering/energy.ts';
 import { highestTorque } from '#lib/engineering/reaction.ts';
 import { strokeTime } from '#lib/engineering/stroke-time.ts';
 import { scaleGear, speedAtTorque } from '#lib/engineering/torque-speed.ts';
+import type { Gear } from '#lib/equipment/drive.ts';
+import type { DriveModel, HeadModel, Model } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import type { ChainLimiter, CoreDirection, CoreFigures, LineFacts } from '#lib/rules/facts.ts';
@@ -42,9 +44,45 @@ export interface CoreInput {
 
 /** What many cores of one line share; for one line and one `limiterUpTo` only. */
 export interface CoreMemo {
-  readonly limits: Map<string, LimiterReach>;
-  readonly supply: Map<string, SupplyShare>;
-  energy: CoreFigures['energyPerVisit'] | null;
+  /** By drive and head, gear by gear. */
+  readonly meshes: Map<DriveModel, Map<HeadModel, Mesh[]>>;
+  /** By limiter, or drive where it is built in, and then by head. */
+  readonly limiters: Map<Model, Map<HeadModel | 'any head', LimiterAt>>;
+  readonly supply: Map<DriveModel, SupplyShare>;
+  visit: Visit | null;
+}
+
+/** What the line alone gives. */
+interface Visit {
+  readonly energy: CoreFigures['energyPerVisit'];
+  readonly neverExceed: NewtonMetres;
+  readonly isNeverGuessed: boolean;
+  readonly wanted: Readonly<Record<Direction, number>>;
+  readonly toAndFro: number;
+}
+
+/** What drive, gear and head give, whatever limits them. */
+interface Mesh {
+  readonly factor: Range<'1'>;
+  readonly stallAtValve: NewtonMetres;
+  readonly stallAtDrive: NewtonMetres;
+  readonly sureAtValve: NewtonMetres;
+  readonly limiterRequired: boolean;
+  readonly inputSpeed: RevolutionsPerMinute;
+  readonly supplyShare: number;
+  readonly start: number;
+  readonly opening: MeshWay;
+  readonly closing: MeshWay;
+  readonly runTime: Seconds;
+}
+
+type MeshWay = Pick<CoreDirection, 'fastest' | 'speed' | 'strokeTime'>;
+
+/** A limiter where it sits, and how far each direction lets it go. */
+interface LimiterAt {
+  readonly limiter: ChainLimiter;
+  readonly opening: LimiterReach;
+  readonly closing: LimiterReach;
 }
 
 interface LimiterReach {
@@ -53,46 +91,121 @@ interface LimiterReach {
   readonly allowed: number;
 }
 
-export const newCoreMemo = (): CoreMemo => ({ limits: new Map(), supply: new Map(), energy: null });
+export const newCoreMemo = (): CoreMemo => ({
+  meshes: new Map(),
+  limiters: new Map(),
+  supply: new Map(),
+  visit: null,
+});
 
 export function coreFigures(input: CoreInput, memo: CoreMemo = newCoreMemo()): CoreFigures {
-  const { facts, frame } = input;
+  memo.visit ??= visitOf(input.facts);
+  const { visit } = memo;
+  const mesh = meshOf(input, { memo, visit });
+  const at = limiterAt(input, { memo, factor: mesh.factor });
+  const opening = directionFigures({ direction: 'opening', input, mesh, visit, at });
+  const closing = directionFigures({ direction: 'closing', input, mesh, visit, at });
+  return {
+    totalRatio: input.frame.head.facts.ratio,
+    factor: mesh.factor,
+    stallAtValve: mesh.stallAtValve,
+    stallAtDrive: mesh.stallAtDrive,
+    sureAtValve: mesh.sureAtValve,
+    highestAtValve: opening.highest > closing.highest ? opening.highest : closing.highest,
+    neverExceed: visit.neverExceed,
+    limiterRequired: mesh.limiterRequired,
+    limiter: at?.limiter ?? null,
+    inputSpeed: mesh.inputSpeed,
+    opening,
+    closing,
+    energyPerVisit: visit.energy,
+    runTime: mesh.runTime,
+    supplyShare: mesh.supplyShare,
+  };
+}
+
+function visitOf(facts: LineFacts): Visit {
+  const { opening, closing } = facts.duty;
+  const nevers = [opening.neverExceed.torque, closing.neverExceed.torque];
+  const wanted = ({ starting }: DirectionDuty): number => Math.min(starting.high, starting.nominal * LIMITER_MARGIN);
+  return {
+    energy: visitEnergy(facts),
+    neverExceed: newtonMetres(Math.min(...nevers.map((never) => never.low))),
+    isNeverGuessed: nevers.some((never) => never.basis === 'rule of thumb' || never.basis === 'assumed'),
+    wanted: { opening: wanted(opening), closing: wanted(closing) },
+    toAndFro: isStiff(facts) ? WORKING_CONSTANTS.toAndFro : 1,
+  };
+}
+
+/** The mesh of a frame in one gear, worked out once a line. */
+function meshOf(input: CoreInput, at: { readonly memo: CoreMemo; readonly visit: Visit }): Mesh {
+  const { drive, head } = input.frame;
+  let ofDrive = at.memo.meshes.get(drive);
+  if (ofDrive === undefined) at.memo.meshes.set(drive, (ofDrive = new Map()));
+  let gears = ofDrive.get(head);
+  if (gears === undefined) ofDrive.set(head, (gears = []));
+  const mesh = gears[input.gearIndex] ?? makeMesh(input, at);
+  gears[input.gearIndex] = mesh;
+  return mesh;
+}
+
+function makeMesh(
+  { facts, frame, gearIndex }: CoreInput,
+  { memo, visit }: { readonly memo: CoreMemo; readonly visit: Visit },
+): Mesh {
   const { drive, head } = frame;
-  const gear = drive.facts.gears[input.gearIndex];
-  invariant(gear !== undefined, `Drive ${drive.number} has no gear ${input.gearIndex}.`);
-  const stage = { ratio: head.facts.ratio, efficiency: head.facts.efficiency };
-  const factor = chainFactor([stage]);
-  const supply = memo.supply.get(drive.number) ?? supplyShare({ drive, site: facts.site });
-  memo.supply.set(drive.number, supply);
-  memo.energy ??= visitEnergy(facts);
+  const gear = drive.facts.gears[gearIndex];
+  invariant(gear !== undefined, `Drive ${drive.number} has no gear ${gearIndex}.`);
+  const supply = memo.supply.get(drive) ?? supplyShare({ drive, site: facts.site });
+  memo.supply.set(drive, supply);
+  const factor = chainFactor([{ ratio: head.facts.ratio, efficiency: head.facts.efficiency }]);
   const stallAtDrive = newtonMetres(Math.max(...drive.facts.gears.map((one) => one.stallTorque)));
   const stallAtValve = newtonMetres(stallAtDrive * factor.high);
-  const limiter = limiterInChain(frame, factor);
-  const way = (direction: Direction): CoreDirection =>
-    directionFigures({ input, memo, direction, duty: facts.duty[direction], factor, supply, stallAtValve, limiter });
-  const opening = way('opening');
-  const closing = way('closing');
-  const nevers = [facts.duty.opening.neverExceed.torque, facts.duty.closing.neverExceed.torque];
-  const neverExceed = newtonMetres(Math.min(...nevers.map((never) => never.low)));
+  const full = supply.torque === 1 && supply.speed === 1;
+  const real = full ? gear : scaleGear({ gear, torqueFactor: supply.torque, speedFactor: supply.speed });
+  const way = (duty: DirectionDuty): MeshWay => {
+    const speeds = speedsOf({ gear, real, factor, total: head.facts.ratio, duty });
+    return { ...speeds, strokeTime: strokeTimes({ facts, toAndFro: visit.toAndFro, ...speeds }) };
+  };
+  const opening = way(facts.duty.opening);
+  const closing = way(facts.duty.closing);
   return {
-    totalRatio: head.facts.ratio,
     factor,
     stallAtValve,
     stallAtDrive,
     sureAtValve: newtonMetres(gear.ratedTorque * supply.torque * factor.low),
-    highestAtValve: newtonMetres(Math.max(opening.highest, closing.highest)),
-    neverExceed,
-    limiterRequired:
-      stallAtValve > neverExceed ||
-      nevers.some((never) => never.basis === 'rule of thumb' || never.basis === 'assumed'),
-    limiter,
+    limiterRequired: stallAtValve > visit.neverExceed || visit.isNeverGuessed,
     inputSpeed: gear.freeSpeed,
+    supplyShare: supply.pressure,
+    start: gear.stallTorque * WORKING_CONSTANTS.startShare * supply.torque * factor.low,
     opening,
     closing,
-    energyPerVisit: memo.energy,
     runTime: runTime({ facts, opening, closing }),
-    supplyShare: supply.pressure,
   };
+}
+
+/** The limiter of a frame, built in or not, worked out once a line for where it sits. */
+function limiterAt(
+  input: CoreInput,
+  { memo, factor }: { readonly memo: CoreMemo; readonly factor: Range<'1'> },
+): LimiterAt | null {
+  const { drive, head, limiter: option } = input.frame;
+  if (option === null && drive.facts.limiter === null) return null;
+  const owner = option ?? drive;
+  let ofOwner = memo.limiters.get(owner);
+  if (ofOwner === undefined) memo.limiters.set(owner, (ofOwner = new Map()));
+  const where = option?.facts.sits === 'after head' ? 'any head' : head;
+  const known = ofOwner.get(where);
+  if (known !== undefined) return known;
+  const limiter = limiterInChain(input.frame, factor);
+  if (limiter === null) return null;
+  const reach = (direction: Direction): LimiterReach => {
+    const ask = { limiter, duty: input.facts.duty[direction], direction, upTo: input.limiterUpTo };
+    return { ceiling: ceilingOf(limiterSettings(ask)), allowed: allowedSetting(ask) };
+  };
+  const made = { limiter, opening: reach('opening'), closing: reach('closing') };
+  ofOwner.set(where, made);
+  return made;
 }
 
 /** Strokes of a visit each way; the first one opens or closes alike, and an odd one is counted as the slower. */
@@ -142,60 +255,45 @@ function limiterInChain(frame: Frame, factor: Range<'1'>): ChainLimiter | null {
 }
 
 interface WayInput {
-  readonly input: CoreInput;
-  readonly memo: CoreMemo;
   readonly direction: Direction;
-  readonly duty: DirectionDuty;
-  readonly factor: Range<'1'>;
-  readonly supply: SupplyShare;
-  readonly stallAtValve: CoreFigures['stallAtValve'];
-  readonly limiter: ChainLimiter | null;
+  readonly input: CoreInput;
+  readonly mesh: Mesh;
+  readonly visit: Visit;
+  readonly at: LimiterAt | null;
 }
 
-function directionFigures(way: WayInput): CoreDirection {
-  const { duty, factor, supply, stallAtValve, limiter } = way;
-  const gear = way.input.frame.drive.facts.gears[way.input.gearIndex];
-  invariant(gear !== undefined, 'A core has a gear.');
-  const start = gear.stallTorque * WORKING_CONSTANTS.startShare * supply.torque * factor.low;
-  const wanted = Math.min(duty.starting.high, duty.starting.nominal * LIMITER_MARGIN);
-  const speeds = speedsOf(way);
-  const times = strokeTimes({ facts: way.input.facts, ...speeds });
-  if (limiter === null || (way.direction === 'closing' && !limiter.bothDirections)) {
+function directionFigures({ direction, input, mesh, visit, at }: WayInput): CoreDirection {
+  const { fastest, speed, strokeTime: times } = mesh[direction];
+  const wanted = visit.wanted[direction];
+  if (at === null || (direction === 'closing' && !at.limiter.bothDirections)) {
     return {
       ceiling: null,
-      highest: stallAtValve,
-      sure: newtonMetres(start),
-      needed: newtonMetres(Math.min(wanted, duty.neverExceed.torque.low)),
-      ...speeds,
+      highest: mesh.stallAtValve,
+      sure: newtonMetres(mesh.start),
+      needed: newtonMetres(Math.min(wanted, input.facts.duty[direction].neverExceed.torque.low)),
+      fastest,
+      speed,
       strokeTime: times,
     };
   }
-  const { ceiling, allowed } = limiterReach(way, limiter);
+  const { limiter } = at;
+  const { ceiling, allowed } = at[direction];
   const highest =
     ceiling === null
-      ? stallAtValve
+      ? mesh.stallAtValve
       : highestTorque({
-          stallAtValve,
+          stallAtValve: mesh.stallAtValve,
           limiter: { ceiling, error: limiter.error, overshoot: limiter.overshoot, factorHigh: limiter.factor.high },
         });
   return {
     ceiling,
     highest,
-    sure: newtonMetres(Math.min(start, surely(limiter, ceiling ?? 0))),
+    sure: newtonMetres(Math.min(mesh.start, surely(limiter, ceiling ?? 0))),
     needed: newtonMetres(Math.min(wanted, surely(limiter, allowed))),
-    ...speeds,
+    fastest,
+    speed,
     strokeTime: times,
   };
-}
-
-function limiterReach({ input, memo, direction, duty }: WayInput, limiter: ChainLimiter): LimiterReach {
-  const key = `${direction} ${limiter.number} ${limiter.factor.high === 1 ? '' : input.frame.head.number}`;
-  const known = memo.limits.get(key);
-  if (known !== undefined) return known;
-  const ask = { limiter, duty, direction, upTo: input.limiterUpTo };
-  const reach = { ceiling: ceilingOf(limiterSettings(ask)), allowed: allowedSetting(ask) };
-  memo.limits.set(key, reach);
-  return reach;
 }
 
 /** Torque at the valve up to which a limiter surely lets the chain turn. */
@@ -203,13 +301,15 @@ function surely(limiter: ChainLimiter, setting: number): number {
   return setting * (1 - limiter.error) * limiter.factor.low;
 }
 
-function speedsOf(way: WayInput): { readonly fastest: RevolutionsPerMinute; readonly speed: RevolutionsPerMinute } {
-  const { duty, factor, supply, input } = way;
-  const gear = input.frame.drive.facts.gears[input.gearIndex];
-  invariant(gear !== undefined, 'A core has a gear.');
-  const { ratio: total } = input.frame.head.facts;
-  const full = supply.torque === 1 && supply.speed === 1;
-  const real = full ? gear : scaleGear({ gear, torqueFactor: supply.torque, speedFactor: supply.speed });
+function speedsOf(at: {
+  readonly gear: Gear;
+  /** What the supply leaves of it. */
+  readonly real: Gear;
+  readonly factor: Range<'1'>;
+  readonly total: number;
+  readonly duty: DirectionDuty;
+}): { readonly fastest: RevolutionsPerMinute; readonly speed: RevolutionsPerMinute } {
+  const { gear, real, factor, total, duty } = at;
   const middle = (factor.low + factor.high) / 2;
   const fastest = speedAtTorque({ gear, torque: newtonMetres(duty.running.low / factor.high) }) / total;
   const speed = speedAtTorque({ gear: real, torque: newtonMetres(duty.running.nominal / middle) }) / total;
@@ -222,6 +322,7 @@ export function isStiff(facts: LineFacts): boolean {
 
 function strokeTimes(at: {
   readonly facts: LineFacts;
+  readonly toAndFro: number;
   readonly fastest: RevolutionsPerMinute;
   readonly speed: RevolutionsPerMinute;
 }): Range<'s'> {
@@ -235,9 +336,8 @@ function strokeTimes(at: {
       toAndFro: ratio(toAndFro),
     });
   const { turns } = at.facts.duty;
-  const stiff = isStiff(at.facts) ? WORKING_CONSTANTS.toAndFro : 1;
   const low = time(turns.low, at.fastest, 1);
-  return { low, high: seconds(Math.max(low, time(turns.high, at.speed, stiff))) };
+  return { low, high: seconds(Math.max(low, time(turns.high, at.speed, at.toAndFro))) };
 }
 
 function visitEnergy(facts: LineFacts): CoreFigures['energyPerVisit'] {
@@ -256,11 +356,11 @@ function visitEnergy(facts: LineFacts): CoreFigures['energyPerVisit'] {
 
 function runTime(at: {
   readonly facts: LineFacts;
-  readonly opening: CoreDirection;
-  readonly closing: CoreDirection;
+  readonly opening: MeshWay;
+  readonly closing: MeshWay;
 }): Seconds {
   const { turns, strokes } = at.facts.duty;
-  const one = (way: CoreDirection): number => (turns.nominal * 60) / Math.max(WORKING_CONSTANTS.crawl, way.speed);
+  const one = (way: MeshWay): number => (turns.nominal * 60) / Math.max(WORKING_CONSTANTS.crawl, way.speed);
   const { both, odd } = strokesEachWay(strokes);
   return seconds(both * (one(at.opening) + one(at.closing)) + odd * Math.max(one(at.opening), one(at.closing)));
 }

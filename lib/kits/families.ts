@@ -12,7 +12,8 @@ import { coreId, gripId, reactionId } from './alternative-ids.ts';
 import { coreAccessories, gripAccessories } from './chain-accessories.ts';
 import { coreTime, counterTime, gripTime, reactionTime } from './chain-times.ts';
 import { coreChance } from './core-chance.ts';
-import type { FoundCore, Grip } from './search-class.ts';
+import type { Grip } from './grip-finder.ts';
+import type { FoundCore } from './search-class.ts';
 import type { StockByRole } from './stock-by-role.ts';
 
 interface Shelf {

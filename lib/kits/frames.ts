@@ -117,20 +117,65 @@ function joinsBetween(at: {
   return inLine(at.limiter, 'after drive') && joinsLimiter(at.drive, at.limiter) && joinsHead(at.limiter, at.head);
 }
 
+/** Parts with equal couplings are one value of the search, so that a large house asks no more than a small one. */
 export function findFrames(stock: StockByRole): Frames {
-  const compiled = frameProblem(stock, CONSTRAINTS);
-  const frames: Frame[] = [];
-  const end = search(compiled, {
+  const alike = {
+    drives: groupAlike(stock.drives, ({ facts }) => `${couplingKey(facts.output)} ${facts.limiter === null}`),
+    limiters: groupAlike(
+      stock.limiters,
+      ({ facts }) => `${facts.sits} ${couplingKey(facts.input)} ${couplingKey(facts.output)}`,
+    ),
+    heads: groupAlike(stock.heads, ({ facts }) => `${couplingKey(facts.input)} ${couplingKey(facts.output)}`),
+  };
+  const firsts = {
+    ...stock,
+    drives: alike.drives.firsts,
+    limiters: alike.limiters.firsts,
+    heads: alike.heads.firsts,
+  };
+  /** For a drive and a limiter, the heads that join, each by the first that is like it. */
+  const joining = new Map<DriveModel, Map<OptionModel | null, Set<HeadModel>>>();
+  const end = search(frameProblem(firsts, CONSTRAINTS), {
     visit: ([drive = null, limiter = null, head = null]) => {
       if (isDrive(drive) && isHead(head)) {
         const option = isOption(limiter) ? limiter : null;
-        const under = option !== null && inLine(option, 'after head') ? option.facts.output : undefined;
-        frames.push({ drive, limiter: option, head, output: under ?? head.facts.output });
+        const ofDrive = joining.get(drive) ?? new Map<OptionModel | null, Set<HeadModel>>();
+        joining.set(drive, ofDrive.set(option, (ofDrive.get(option) ?? new Set()).add(head)));
       }
       return 'go on';
     },
   });
+  const frames: Frame[] = [];
+  for (const drive of stock.drives) {
+    const ofDrive = joining.get(alike.drives.firstOf(drive));
+    for (const limiter of [null, ...stock.limiters]) {
+      const heads = ofDrive?.get(limiter === null ? null : alike.limiters.firstOf(limiter));
+      if (heads === undefined) continue;
+      const under = limiter !== null && inLine(limiter, 'after head') ? limiter.facts.output : undefined;
+      for (const head of stock.heads) {
+        if (heads.has(alike.heads.firstOf(head)))
+          frames.push({ drive, limiter, head, output: under ?? head.facts.output });
+      }
+    }
+  }
   return { frames, chains: extensionChains(stock.extensions), evaluations: end.effort.evaluations };
+}
+
+const couplingKey = (coupling: Coupling | undefined): string =>
+  coupling === undefined ? '' : `${coupling.form} ${coupling.size} ${coupling.gender}`;
+
+function groupAlike<Part>(
+  parts: readonly Part[],
+  key: (part: Part) => string,
+): { readonly firsts: readonly Part[]; readonly firstOf: (part: Part) => Part } {
+  const firsts = new Map<string, Part>();
+  const firstOf = new Map<Part, Part>();
+  for (const part of parts) {
+    const first = firsts.get(key(part)) ?? part;
+    firsts.set(key(part), first);
+    firstOf.set(part, first);
+  }
+  return { firsts: [...firsts.values()], firstOf: (part) => firstOf.get(part) ?? part };
 }
 
 function extensionChains(extensions: readonly ExtensionModel[]): readonly (readonly ExtensionModel[])[] {

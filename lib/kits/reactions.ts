@@ -9,7 +9,7 @@ import { forceWithShock, needsSecondChain, reactionForce, sideLoad } from '#lib/
 import type { AccessoryModel, RestraintModel } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { CoreView, LineFacts, ReactionFigures } from '#lib/rules/facts.ts';
-import { metres, newtons } from '#lib/units/quantity.ts';
+import { metres, type NewtonMetres, type Newtons, newtons } from '#lib/units/quantity.ts';
 import type { StockByRole } from './stock-by-role.ts';
 
 export interface Reaction {
@@ -45,13 +45,28 @@ export function reactionFigures({
   readonly core: CoreView;
   readonly restraint: RestraintModel;
 }): ReactionFigures {
+  const force = reactionForceAt({ restraint, torque: core.figures.highestAtValve });
+  return {
+    arm_m: restraint.facts.arm.low,
+    force,
+    sideLoad: sideLoad({ force, anchoring: restraint.facts.sideLoad }),
+  };
+}
+
+/** Pull at a torque at the valve, shock included. */
+export function reactionForceAt({
+  restraint,
+  torque,
+}: {
+  readonly restraint: RestraintModel;
+  readonly torque: NewtonMetres;
+}): Newtons {
   const arm_m = restraint.facts.arm.low;
   const single = restraint.facts.sideLoad === 'single anchor';
   const pull = reactionForce({
-    torque: core.figures.highestAtValve,
+    torque,
     arm: metres(single ? arm_m : 2 * arm_m),
     pullAngle: WORKING_CONSTANTS.pullAngle,
   });
-  const force = forceWithShock({ force: pull, shock: WORKING_CONSTANTS.shock });
-  return { arm_m, force: newtons(force), sideLoad: sideLoad({ force, anchoring: restraint.facts.sideLoad }) };
+  return newtons(forceWithShock({ force: pull, shock: WORKING_CONSTANTS.shock }));
 }

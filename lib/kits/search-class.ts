@@ -4,23 +4,19 @@
  * Not here: families, times and costs (families.ts), and why there is nothing (explain-none.ts).
  * Read next: families.ts.
  */
-import { type Coupling, joins } from '#lib/equipment/coupling.ts';
 import type { Model, OptionModel } from '#lib/equipment/model.ts';
-import type { Core, CoreView, GripCase, LineFacts } from '#lib/rules/facts.ts';
-import { coreFigures, newCoreMemo } from './core-figures.ts';
-import { findCovers } from './covers.ts';
-import type { Frames } from './frames.ts';
+import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
+import { type CoreMemo, coreFigures, newCoreMemo } from './core-figures.ts';
+import type { Frame, Frames } from './frames.ts';
 import { gripCases } from './grip-cases.ts';
 import { type GripElement, gripElements } from './grip-elements.ts';
-import { type Reaction, reactionFigures, reactionsOf } from './reactions.ts';
+import { type Grip, gripFinder } from './grip-finder.ts';
+import { CORE_OF_MESH, CORE_WITHOUT_COUNTER } from './narrow-views.ts';
+import { reactionFinder } from './reaction-finder.ts';
+import { type Reaction, reactionsOf } from './reactions.ts';
 import { isAllowed, type Refusals, type Tally } from './refusals.ts';
 import type { StockByRole } from './stock-by-role.ts';
 import { wishedIn } from './wishes.ts';
-
-/** Adapters that together take every size, each behind its extensions; the one that takes the likeliest size first. */
-export interface Grip {
-  readonly elements: readonly GripElement[];
-}
 
 export interface FoundCore {
   readonly core: Core;
@@ -71,41 +67,69 @@ export function canBeServed(question: ClassQuestion): boolean {
 
 function walkClass(question: ClassQuestion, visit: (found: FoundCore) => 'go on' | 'stop'): void {
   const { facts, refusals, tally } = question;
-  const { line, duty, site, place } = facts;
   if (!isAllowed(refusals.line, facts, tally)) return;
   const domains = domainsOf(question);
-  if (domains.elements.length === 0 || domains.reactions.length === 0) return;
-  const covers = coverFinder(domains);
-  const holding = reactionFinder(question, domains.reactions);
-  const driving = elementFinder(question, domains.elements);
+  const { allows, counters } = domains;
+  if (domains.elements.length === 0 || domains.reactions.length === 0 || counters.length === 0) return;
+  const grips = gripFinder({ ...domains, facts, rules: refusals.grip, tally });
+  const holding = reactionFinder({ ...domains, facts, rules: refusals.reaction, tally });
+  const passing = coreFilter(question, counters);
   const memo = newCoreMemo();
   for (const frame of question.frames.frames) {
-    if (![frame.drive, frame.limiter, frame.head].every(domains.allows) || !holdsWishedOptions(question, frame.limiter))
-      continue;
-    for (const gearIndex of frame.drive.facts.gears.keys()) {
-      const gear = frame.drive.facts.gears[gearIndex];
-      if (gear === undefined) continue;
-      tally.cores += 1;
-      const figures = coreFigures({ facts, frame, gearIndex, limiterUpTo: 'needed' }, memo);
-      const { drive, limiter, head } = frame;
-      const counters = domains.counters.filter((counter) => {
-        const core: Core = { drive, limiter, head, gear, gearIndex, counter, figures };
-        return isAllowed(refusals.core, { line, duty, site, place, core }, tally);
-      });
-      const [counter] = counters;
-      if (counter === undefined) continue;
-      const core: Core = { drive, limiter, head, gear, gearIndex, counter, figures };
-      const reactions = holding(core);
+    const { drive, limiter, head, output } = frame;
+    if (!allows(drive) || !allows(head) || !grips.mayCover(output)) continue;
+    if (!allows(limiter) || !holdsWishedOptions(question, limiter)) continue;
+    for (const gearIndex of drive.facts.gears.keys()) {
+      const passed = passing(frame, { gearIndex, memo });
+      if (passed === null) continue;
+      const reactions = holding(passed.core);
       if (reactions.length === 0) continue;
-      const grips = covers(driving(core, frame.output));
-      if (grips.length > 0 && visit({ core, grips, reactions, counters }) === 'stop') return;
+      const found = grips.gripsFor(passed.core, output);
+      if (found.length > 0 && visit({ ...passed, grips: found, reactions }) === 'stop') return;
     }
   }
 }
 
+type Passed = Pick<FoundCore, 'core' | 'counters'>;
+
+/** Asks the core rules: what looks at drive, gear and head once for all limiters, what does not look at the counter once for all counters. */
+function coreFilter(
+  { facts, refusals, tally }: ClassQuestion,
+  counters: Domains['counters'],
+): (frame: Frame, at: { readonly gearIndex: number; readonly memo: CoreMemo }) => Passed | null {
+  const { line, duty, site, place } = facts;
+  const ofMesh = refusals.core.filter(({ id }) => CORE_OF_MESH.has(id));
+  const ofLimiter = refusals.core.filter(({ id }) => CORE_WITHOUT_COUNTER.has(id) && !CORE_OF_MESH.has(id));
+  const ofCounter = refusals.core.filter(({ id }) => !CORE_WITHOUT_COUNTER.has(id));
+  const meshes = new Map<Frame['drive'], Map<Frame['head'], (boolean | undefined)[]>>();
+  return (frame, { gearIndex, memo }) => {
+    const { drive, limiter, head } = frame;
+    const gear = drive.facts.gears[gearIndex];
+    const [first] = counters;
+    if (gear === undefined || first === undefined) return null;
+    const ofDrive = meshes.get(drive) ?? new Map<Frame['head'], (boolean | undefined)[]>();
+    meshes.set(drive, ofDrive);
+    const gears = ofDrive.get(head) ?? [];
+    ofDrive.set(head, gears);
+    if (gears[gearIndex] === false) return null;
+    const figures = coreFigures({ facts, frame, gearIndex, limiterUpTo: 'needed' }, memo);
+    tally.cores += 1;
+    const core: Core = { drive, limiter, head, gear, gearIndex, counter: first, figures };
+    const coreFacts = { line, duty, site, place, core };
+    gears[gearIndex] ??= isAllowed(ofMesh, coreFacts, tally);
+    if (!gears[gearIndex] || !isAllowed(ofLimiter, coreFacts, tally)) return null;
+    const fitting = counters.filter((counter) =>
+      isAllowed(ofCounter, { ...coreFacts, core: counter === first ? core : { ...core, counter } }, tally),
+    );
+    const [counter] = fitting;
+    if (counter === undefined) return null;
+    return { core: counter === first ? core : { ...core, counter }, counters: fitting };
+  };
+}
+
 function domainsOf(question: ClassQuestion): Domains {
   const { facts, stock, frames, refusals, tally, wishes } = question;
-  const verdicts = new Map<string, boolean>();
+  const verdicts = new Map<Model, boolean>();
   const wished = {
     drive: wishedIn(wishes, 'drive'),
     head: wishedIn(wishes, 'head'),
@@ -114,10 +138,10 @@ function domainsOf(question: ClassQuestion): Domains {
   };
   const allows = (model: Model | null): boolean => {
     if (model === null) return true;
-    const known = verdicts.get(model.number);
+    const known = verdicts.get(model);
     if (known !== undefined) return known;
     const verdict = mayBeUsed(model);
-    verdicts.set(model.number, verdict);
+    verdicts.set(model, verdict);
     return verdict;
   };
   const mayBeUsed = (model: Model): boolean => {
@@ -164,95 +188,4 @@ function holdsWishedOptions({ wishes }: ClassQuestion, limiter: OptionModel | nu
     .filter((model) => model.role === 'option')
     .filter((model) => model.facts.kind === 'torque limiter');
   return wished.length === 0 || (limiter !== null && wished.some((model) => model.number === limiter.number));
-}
-
-/** Restraints for a core; asked once for cores that are alike in all that a rule may know of them (CoreView). */
-function reactionFinder(
-  { facts, refusals, tally }: ClassQuestion,
-  reactions: readonly Reaction[],
-): (core: CoreView) => readonly Reaction[] {
-  const { line, duty, site, place } = facts;
-  const remembered = new Map<string, readonly Reaction[]>();
-  return (core) => {
-    const { stallAtValve, highestAtValve } = core.figures;
-    const key = `${core.head.number} ${stallAtValve} ${highestAtValve}`;
-    const known = remembered.get(key);
-    if (known !== undefined) return known;
-    const holding = reactions.filter(({ restraint, secondChain }) => {
-      tally.pairs += 1;
-      const reaction = reactionFigures({ core, restraint });
-      return isAllowed(refusals.reaction, { line, duty, site, place, core, restraint, secondChain, reaction }, tally);
-    });
-    remembered.set(key, holding);
-    return holding;
-  };
-}
-
-interface Placed {
-  readonly position: number;
-  readonly element: GripElement;
-}
-
-/** Positions of the elements that a core may drive; asked once for cores that are alike, the speed aside where nothing extends. */
-function elementFinder(
-  { facts, refusals, tally }: ClassQuestion,
-  elements: readonly GripElement[],
-): (core: CoreView, output: Coupling) => readonly number[] {
-  const { line, duty, site, place } = facts;
-  const joining = remembering((output: Coupling) => {
-    const placed = elements.flatMap((element, position) =>
-      joins(output, element.input) ? [{ position, element }] : [],
-    );
-    const isBare = ({ element }: Placed): boolean => element.extensions.length === 0;
-    return { bare: placed.filter(isBare), extended: placed.filter((one) => !isBare(one)) };
-  });
-  const remembered = new Map<string, readonly number[]>();
-  const ask = (key: string, core: CoreView, placed: readonly Placed[]): readonly number[] => {
-    const known = remembered.get(key);
-    if (known !== undefined) return known;
-    const fitting = placed.flatMap(({ position, element: { adapter, extensions } }) => {
-      tally.pairs += 1;
-      return isAllowed(refusals.grip, { line, duty, site, place, core, adapter, extensions }, tally) ? [position] : [];
-    });
-    remembered.set(key, fitting);
-    return fitting;
-  };
-  return (core, output) => {
-    const { bare, extended } = joining(output);
-    const { highestAtValve, opening, closing } = core.figures;
-    const alike = `${core.head.number} ${output.form} ${output.size} ${highestAtValve}`;
-    const speed = Math.max(opening.fastest, closing.fastest);
-    return [...ask(`${alike} bare`, core, bare), ...ask(`${alike} ${speed}`, core, extended)].toSorted((a, b) => a - b);
-  };
-}
-
-function remembering<Key, Value>(work: (key: Key) => Value): (key: Key) => Value {
-  const remembered = new Map<Key, Value>();
-  return (key) => {
-    const known = remembered.get(key);
-    if (known !== undefined) return known;
-    const value = work(key);
-    remembered.set(key, value);
-    return value;
-  };
-}
-
-/** Covering sets of the elements that a core may drive, remembered by what is there. */
-function coverFinder({ elements, cases }: Domains): (fitting: readonly number[]) => readonly Grip[] {
-  const all = (1n << BigInt(cases.length)) - 1n;
-  const likeliest = 1n << BigInt(Math.max(0, cases.length - 1));
-  const remembered = new Map<string, readonly Grip[]>();
-  return (fitting) => {
-    const key = fitting.join(' ');
-    const known = remembered.get(key);
-    if (known !== undefined) return known;
-    const there = fitting.flatMap((position) => elements[position] ?? []);
-    const grips = findCovers({ takes: there.map((element) => element.takes), all }).map((cover) => {
-      const chosen = cover.flatMap((position) => there[position] ?? []);
-      const takesIt = (element: GripElement): boolean => (element.takes & likeliest) !== 0n;
-      return { elements: [...chosen.filter(takesIt), ...chosen.filter((element) => !takesIt(element))] };
-    });
-    remembered.set(key, grips);
-    return grips;
-  };
 }

@@ -23,7 +23,7 @@ export function torqueCap(chain: {
 }
 
 /** Torque at which the pull, shock included, reaches the force rating: reactions.ts turned round. */
-function restraintCap({ facts }: RestraintModel): number {
+export function restraintCap({ facts }: RestraintModel): number {
   const arms = facts.sideLoad === 'single anchor' ? 1 : 2;
   const square = Math.sin((WORKING_CONSTANTS.pullAngle * Math.PI) / 180);
   return (facts.forceRating * arms * facts.arm.low * square) / WORKING_CONSTANTS.shock;
