@@ -102,7 +102,17 @@ export function coreFigures(input: CoreInput, memo: CoreMemo = newCoreMemo()): C
   memo.visit ??= visitOf(input.facts);
   const { visit } = memo;
   const mesh = meshOf(input, { memo, visit });
-  const at = limiterAt(input, { memo, factor: mesh.factor });
+  return figuresAt({ input, mesh, visit, at: limiterAt(input, { memo, factor: mesh.factor }) });
+}
+
+/** The same as if nothing limited the chain, for rules that look at drive, gear and head alone. */
+export function unlimitedFigures(input: CoreInput, memo: CoreMemo): CoreFigures {
+  memo.visit ??= visitOf(input.facts);
+  const { visit } = memo;
+  return figuresAt({ input, mesh: meshOf(input, { memo, visit }), visit, at: null });
+}
+
+function figuresAt({ input, mesh, visit, at }: Omit<WayInput, 'direction'>): CoreFigures {
   const opening = directionFigures({ direction: 'opening', input, mesh, visit, at });
   const closing = directionFigures({ direction: 'closing', input, mesh, visit, at });
   return {
@@ -354,11 +364,7 @@ function visitEnergy(facts: LineFacts): CoreFigures['energyPerVisit'] {
   return joules(stiff * (both * (work(opening) + work(closing)) + odd * Math.max(work(opening), work(closing))));
 }
 
-function runTime(at: {
-  readonly facts: LineFacts;
-  readonly opening: MeshWay;
-  readonly closing: MeshWay;
-}): Seconds {
+function runTime(at: { readonly facts: LineFacts; readonly opening: MeshWay; readonly closing: MeshWay }): Seconds {
   const { turns, strokes } = at.facts.duty;
   const one = (way: MeshWay): number => (turns.nominal * 60) / Math.max(WORKING_CONSTANTS.crawl, way.speed);
   const { both, odd } = strokesEachWay(strokes);

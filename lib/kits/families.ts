@@ -16,16 +16,16 @@ import type { Grip } from './grip-finder.ts';
 import type { FoundCore } from './search-class.ts';
 import type { StockByRole } from './stock-by-role.ts';
 
-interface Shelf {
-  readonly cores: {
-    readonly alternative: Alternative;
-    readonly grips: ReadonlySet<string>;
-    readonly reactions: ReadonlySet<string>;
-    readonly counters: ReadonlySet<string>;
-  }[];
-  readonly grips: Map<string, Alternative>;
-  readonly reactions: Map<string, Alternative>;
-  readonly counters: Map<string, Alternative>;
+/** Alternatives of one slot for a core; equal ones are one object, so that cores are compared by identity. */
+type Kept = readonly Alternative[];
+
+interface ShelfCore {
+  readonly alternative: Alternative;
+  readonly drive: string;
+  readonly head: string;
+  readonly grips: Kept;
+  readonly reactions: Kept;
+  readonly counters: Kept;
 }
 
 export function familiesOf({
@@ -37,47 +37,46 @@ export function familiesOf({
   readonly stock: StockByRole;
   readonly found: readonly FoundCore[];
 }): readonly ChoiceFamily[] {
-  const shelf: Shelf = { cores: [], grips: new Map(), reactions: new Map(), counters: new Map() };
-  const gripIds = new Map<readonly Grip[], ReadonlySet<string>>();
-  const reactionIds = new Map<FoundCore['reactions'], ReadonlySet<string>>();
-  for (const { core, grips, reactions, counters } of found) {
-    for (const counter of counters) {
-      if (counter !== null) shelf.counters.set(counter.number, counterAlternative(counter));
-    }
-    const known = gripIds.get(grips) ?? keptGrips({ facts, stock, grips, shelf });
-    gripIds.set(grips, known);
-    const held = reactionIds.get(reactions) ?? keptReactions(shelf, reactions);
-    reactionIds.set(reactions, held);
-    shelf.cores.push({
+  const grips = shelf((grip: Grip) => gripAlternative({ facts, stock, grip }));
+  const reactions = shelf((reaction: FoundCore['reactions'][number]) =>
+    reactionAlternative(reactionId(reaction), reaction),
+  );
+  const counters = shelf(counterAlternative);
+  const cores = found.map((one): ShelfCore => {
+    const { core } = one;
+    return {
       alternative: coreAlternative({ facts, stock, core }),
-      grips: known,
-      reactions: held,
-      counters: keptCounters(shelf, counters),
-    });
-  }
-  return group({ ...shelf, cores: withoutDominatedCores(shelf.cores) });
-}
-
-function keptGrips(at: {
-  readonly facts: LineFacts;
-  readonly stock: StockByRole;
-  readonly grips: readonly Grip[];
-  readonly shelf: Shelf;
-}): ReadonlySet<string> {
-  const alternatives = at.grips.map((grip) => gripAlternative({ facts: at.facts, stock: at.stock, grip }));
-  const kept = withoutDominated(alternatives);
-  for (const alternative of kept) at.shelf.grips.set(alternative.id, alternative);
-  return new Set(kept.map(({ id }) => id));
-}
-
-function keptReactions(shelf: Shelf, reactions: FoundCore['reactions']): ReadonlySet<string> {
-  const alternatives = reactions.map((reaction) => {
-    const id = reactionId(reaction);
-    const known = shelf.reactions.get(id) ?? reactionAlternative(id, reaction);
-    shelf.reactions.set(id, known);
-    return known;
+      drive: core.drive.number,
+      head: core.head.number,
+      grips: grips(one.grips),
+      reactions: reactions(one.reactions),
+      counters: counters(one.counters),
+    };
   });
-  return new Set(withoutDominated(alternatives).map(({ id }) => id));
+  return group(withoutDominatedCores(cores));
+}
+
+/** Makes alternatives once for each part, and keeps of each list what no other in it dominates. */
+function shelf<Part>(make: (part: Part) => Alternative): (parts: readonly (Part | null)[]) => Kept {
+  const made = new Map<Part, Alternative>();
+  const byList = new Map<readonly (Part | null)[], Kept>();
+  const byIds = new Map<string, Kept>();
+  return (parts) => {
+    const known = byList.get(parts);
+    if (known !== undefined) return known;
+    const alternatives = parts.flatMap((part) => {
+      if (part === null) return [];
+      const alternative = made.get(part) ?? make(part);
+      made.set(part, alternative);
+      return [alternative];
+    });
+    const kept = withoutDominated(alternatives);
+    const key = kept.map(({ id }) => id).join(';');
+    const shared = byIds.get(key) ?? kept;
+    byIds.set(key, shared);
+    byList.set(parts, shared);
+    return shared;
+  };
 }
 
 function coreAlternative(at: {
@@ -121,11 +120,6 @@ function counterAlternative(counter: OptionModel): Alternative {
   return alternative(counter.number, [one(counter.number)], counterTime(counter), 1);
 }
 
-function keptCounters(shelf: Shelf, counters: FoundCore['counters']): ReadonlySet<string> {
-  const there = counters.flatMap((counter) => (counter === null ? [] : (shelf.counters.get(counter.number) ?? [])));
-  return new Set(withoutDominated(there).map(({ id }) => id));
-}
-
 const one = (item: string): ItemNeed => ({ item, count: 1 });
 
 function countEach(numbers: readonly string[]): readonly ItemNeed[] {
@@ -152,6 +146,7 @@ function isNoBetter(worse: Alternative, better: Alternative): boolean {
   if (
     better.timePerValve > worse.timePerValve ||
     better.chance < worse.chance ||
+    better.needs.length > worse.needs.length ||
     !needsWithin(better.needs, worse.needs)
   )
     return false;
@@ -167,50 +162,72 @@ export function withoutDominated(alternatives: readonly Alternative[]): readonly
 }
 
 /** A core is only left out for one of the same drive and head that goes with at least the same grips and restraints. */
-function withoutDominatedCores(cores: Shelf['cores']): Shelf['cores'] {
-  const groups = new Map<string, Shelf['cores']>();
-  for (const core of cores) {
-    const key = core.alternative.needs
-      .slice(0, 2)
-      .map((need) => need.item)
-      .join('|');
-    groups.set(key, [...(groups.get(key) ?? []), core]);
-  }
-  return cores.filter((worse) => {
-    const key = worse.alternative.needs
-      .slice(0, 2)
-      .map((need) => need.item)
-      .join('|');
-    return !(groups.get(key) ?? []).some(
-      (better) =>
-        better !== worse &&
-        isNoBetter(worse.alternative, better.alternative) &&
-        isWithin(worse.grips, better.grips) &&
-        isWithin(worse.reactions, better.reactions) &&
-        isWithin(worse.counters, better.counters),
-    );
+function withoutDominatedCores(cores: readonly ShelfCore[]): readonly ShelfCore[] {
+  const groups = new Map<string, ShelfCore[]>();
+  const groupOf = cores.map((core) => {
+    const key = `${core.drive}|${core.head}`;
+    const group = groups.get(key) ?? [];
+    groups.set(key, group);
+    group.push(core);
+    return group;
   });
+  const within = remembered(isWithin);
+  return cores.filter(
+    (worse, index) =>
+      groupOf[index]?.some(
+        (better) =>
+          better !== worse &&
+          isNoBetter(worse.alternative, better.alternative) &&
+          within(worse.grips, better.grips) &&
+          within(worse.reactions, better.reactions) &&
+          within(worse.counters, better.counters),
+      ) !== true,
+  );
 }
 
-function isWithin(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
-  return a === b || [...a].every((id) => b.has(id));
+function isWithin(a: Kept, b: Kept): boolean {
+  const ids = new Set(b.map(({ id }) => id));
+  return a.every(({ id }) => ids.has(id));
 }
 
-function group(shelf: Shelf): readonly ChoiceFamily[] {
-  const families = new Map<string, { readonly first: Shelf['cores'][number]; readonly cores: Alternative[] }>();
-  for (const core of shelf.cores) {
-    const key = [core.grips, core.reactions, core.counters].map((ids) => [...ids].join(';')).join('#');
-    const family = families.get(key);
-    if (family === undefined) families.set(key, { first: core, cores: [core.alternative] });
-    else family.cores.push(core.alternative);
+/** Answers a question on two lists once. */
+function remembered(ask: (a: Kept, b: Kept) => boolean): (a: Kept, b: Kept) => boolean {
+  const answers = new Map<Kept, Map<Kept, boolean>>();
+  return (a, b) => {
+    if (a === b) return true;
+    const ofA = answers.get(a) ?? new Map<Kept, boolean>();
+    answers.set(a, ofA);
+    const answer = ofA.get(b) ?? ask(a, b);
+    ofA.set(b, answer);
+    return answer;
+  };
+}
+
+function group(cores: readonly ShelfCore[]): readonly ChoiceFamily[] {
+  const families = new Map<Kept, Map<Kept, Map<Kept, ShelfCore[]>>>();
+  const inOrder: ShelfCore[][] = [];
+  for (const core of cores) {
+    const ofGrips = families.get(core.grips) ?? new Map<Kept, Map<Kept, ShelfCore[]>>();
+    families.set(core.grips, ofGrips);
+    const ofReactions = ofGrips.get(core.reactions) ?? new Map<Kept, ShelfCore[]>();
+    ofGrips.set(core.reactions, ofReactions);
+    const family = ofReactions.get(core.counters);
+    if (family !== undefined) family.push(core);
+    else {
+      const started = [core];
+      ofReactions.set(core.counters, started);
+      inOrder.push(started);
+    }
   }
-  return [...families.values()].map(({ first, cores }, index) => ({
-    id: `f${index + 1}`,
-    cores,
-    slots: [
-      [...first.grips].flatMap((id) => shelf.grips.get(id) ?? []),
-      [...first.reactions].flatMap((id) => shelf.reactions.get(id) ?? []),
-      ...(first.counters.size === 0 ? [] : [[...first.counters].flatMap((id) => shelf.counters.get(id) ?? [])]),
-    ],
-  }));
+  return inOrder.flatMap((family, index) => {
+    const [first] = family;
+    if (first === undefined) return [];
+    return [
+      {
+        id: `f${index + 1}`,
+        cores: family.map(({ alternative }) => alternative),
+        slots: [first.grips, first.reactions, ...(first.counters.length === 0 ? [] : [first.counters])],
+      },
+    ];
+  });
 }

@@ -136,8 +136,7 @@ function casesTaken(at: {
   return at.among.filter((index) => {
     const gripCase = cases[index];
     return (
-      gripCase !== undefined &&
-      isAllowed(rules, { line, duty, site, place, adapter, extensions, gripCase }, tally)
+      gripCase !== undefined && isAllowed(rules, { line, duty, site, place, adapter, extensions, gripCase }, tally)
     );
   });
 }

@@ -5,8 +5,8 @@
  * Read next: families.ts.
  */
 import type { Model, OptionModel } from '#lib/equipment/model.ts';
-import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
-import { type CoreMemo, coreFigures, newCoreMemo } from './core-figures.ts';
+import type { Core, CoreFigures, GripCase, LineFacts } from '#lib/rules/facts.ts';
+import { type CoreMemo, coreFigures, newCoreMemo, unlimitedFigures } from './core-figures.ts';
 import type { Frame, Frames } from './frames.ts';
 import { gripCases } from './grip-cases.ts';
 import { type GripElement, gripElements } from './grip-elements.ts';
@@ -79,7 +79,7 @@ function walkClass(question: ClassQuestion, visit: (found: FoundCore) => 'go on'
     const { drive, limiter, head, output } = frame;
     if (!allows(drive) || !allows(head) || !grips.mayCover(output)) continue;
     if (!allows(limiter) || !holdsWishedOptions(question, limiter)) continue;
-    for (const gearIndex of drive.facts.gears.keys()) {
+    for (let gearIndex = 0; gearIndex < drive.facts.gears.length; gearIndex += 1) {
       const passed = passing(frame, { gearIndex, memo });
       if (passed === null) continue;
       const reactions = holding(passed.core);
@@ -101,6 +101,20 @@ function coreFilter(
   const ofMesh = refusals.core.filter(({ id }) => CORE_OF_MESH.has(id));
   const ofLimiter = refusals.core.filter(({ id }) => CORE_WITHOUT_COUNTER.has(id) && !CORE_OF_MESH.has(id));
   const ofCounter = refusals.core.filter(({ id }) => !CORE_WITHOUT_COUNTER.has(id));
+  const lists = new Map<string, Domains['counters']>();
+  /** Equal lists are one array. */
+  const fittingCounters = (core: Core): Domains['counters'] => {
+    const passes = (counter: OptionModel | null): boolean => {
+      const held = counter === core.counter ? core : { ...core, counter };
+      return isAllowed(ofCounter, { line, duty, site, place, core: held }, tally);
+    };
+    const verdicts = counters.map(passes);
+    if (!verdicts.includes(false)) return counters;
+    const key = verdicts.join();
+    const known = lists.get(key) ?? counters.filter((_, index) => verdicts[index]);
+    lists.set(key, known);
+    return known;
+  };
   const meshes = new Map<Frame['drive'], Map<Frame['head'], (boolean | undefined)[]>>();
   return (frame, { gearIndex, memo }) => {
     const { drive, limiter, head } = frame;
@@ -111,16 +125,27 @@ function coreFilter(
     meshes.set(drive, ofDrive);
     const gears = ofDrive.get(head) ?? [];
     ofDrive.set(head, gears);
-    if (gears[gearIndex] === false) return null;
-    const figures = coreFigures({ facts, frame, gearIndex, limiterUpTo: 'needed' }, memo);
-    tally.cores += 1;
-    const core: Core = { drive, limiter, head, gear, gearIndex, counter: first, figures };
-    const coreFacts = { line, duty, site, place, core };
-    gears[gearIndex] ??= isAllowed(ofMesh, coreFacts, tally);
-    if (!gears[gearIndex] || !isAllowed(ofLimiter, coreFacts, tally)) return null;
-    const fitting = counters.filter((counter) =>
-      isAllowed(ofCounter, { ...coreFacts, core: counter === first ? core : { ...core, counter } }, tally),
+    const input = { facts, frame, gearIndex, limiterUpTo: 'needed' } as const;
+    const coreWith = (figures: CoreFigures): Core => ({
+      drive,
+      limiter,
+      head,
+      gear,
+      gearIndex,
+      counter: first,
+      figures,
+    });
+    gears[gearIndex] ??= isAllowed(
+      ofMesh,
+      { line, duty, site, place, core: coreWith(unlimitedFigures(input, memo)) },
+      tally,
     );
+    if (!gears[gearIndex]) return null;
+    tally.cores += 1;
+    const core = coreWith(coreFigures(input, memo));
+    const coreFacts = { line, duty, site, place, core };
+    if (!isAllowed(ofLimiter, coreFacts, tally)) return null;
+    const fitting = fittingCounters(core);
     const [counter] = fitting;
     if (counter === undefined) return null;
     return { core: counter === first ? core : { ...core, counter }, counters: fitting };

@@ -12,7 +12,7 @@ import type { Duty } from '#lib/duty/duty.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
-import { findChoices, type Unserved } from '#lib/kits/find-choices.ts';
+import type { Unserved } from '#lib/kits/find-choices.ts';
 import { listSoundAssemblies } from '#lib/planning/list-sound-assemblies.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { authorise } from './authorise.ts';
@@ -68,10 +68,7 @@ export function openLine(
     picture: driveLine({ assembly: part.assembly, models, line: record.line, duty, system }),
   }));
   const shown = planned[0]?.assembly ?? listed.assemblies[0];
-  const none =
-    listed.assemblies.length === 0
-      ? findChoices({ lines: [lineDuty], site, models, constraints }).unserved[0]
-      : undefined;
+  const none = listed.unserved;
   return ok({
     line: lineView(record, duty),
     duty,

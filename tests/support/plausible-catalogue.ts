@@ -6,6 +6,7 @@ import { DUTY_CLASSES, type DutyClass } from '#lib/equipment/drive.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { type SampleBase, sampleBase } from '#lib/equipment/sample-model.ts';
 import { type Random, seededRandom } from '#lib/kernel/random.ts';
+import { toMinor } from '#lib/money/money.ts';
 import {
   SAMPLE_AIR,
   SAMPLE_PETROL,
@@ -19,7 +20,6 @@ import {
   sampleShaft,
   sampleWheelAdapter,
 } from '#lib/rules/sample-parts.ts';
-import { toMinor } from '#lib/money/money.ts';
 import {
   decibels,
   degrees,

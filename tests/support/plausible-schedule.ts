@@ -7,7 +7,12 @@ import { type Random, seededRandom } from '#lib/kernel/random.ts';
 import { ranged } from '#lib/rules/sample-facts.ts';
 import { lineOf, PLAIN_SITE, say, sayFact } from './duty-lines.ts';
 
-export const PLAUSIBLE_SITE: Site = { ...PLAIN_SITE, vehicleAccess: true, airPressure: say('Pa', 7e5), airFlow: say('m³/s', 0.05) };
+export const PLAUSIBLE_SITE: Site = {
+  ...PLAIN_SITE,
+  vehicleAccess: true,
+  airPressure: say('Pa', 7e5),
+  airFlow: say('m³/s', 0.05),
+};
 
 /** DN in metres with turns of its stroke, starting torque and wheel, as common sizes go together; invented round figures. */
 const SIZES = [

@@ -5,7 +5,7 @@ import { wheelAssembly } from '#tests/support/sample-assemblies.ts';
 
 describe('holdSound', () => {
   const { assembly, ...facts } = wheelAssembly();
-  const listed = { assemblies: [assembly], more: 3, effort: {} };
+  const listed = { assemblies: [assembly], more: 3, unserved: null, effort: {} };
 
   it('hands on what the independent check finds too', () => expect(holdSound(facts, listed)).toBe(listed));
 
