@@ -121,7 +121,7 @@ function figuresAt({ input, mesh, visit, at }: Omit<WayInput, 'direction'>): Cor
     stallAtValve: mesh.stallAtValve,
     stallAtDrive: mesh.stallAtDrive,
     sureAtValve: mesh.sureAtValve,
-    highestAtValve: opening.highest > closing.highest ? opening.highest : closing.highest,
+    highestAtValve: newtonMetres(Math.max(opening.highest, closing.highest)),
     neverExceed: visit.neverExceed,
     limiterRequired: mesh.limiterRequired,
     limiter: at?.limiter ?? null,
@@ -150,10 +150,9 @@ function visitOf(facts: LineFacts): Visit {
 /** The mesh of a frame in one gear, worked out once a line. */
 function meshOf(input: CoreInput, at: { readonly memo: CoreMemo; readonly visit: Visit }): Mesh {
   const { drive, head } = input.frame;
-  let ofDrive = at.memo.meshes.get(drive);
-  if (ofDrive === undefined) at.memo.meshes.set(drive, (ofDrive = new Map()));
-  let gears = ofDrive.get(head);
-  if (gears === undefined) ofDrive.set(head, (gears = []));
+  const ofDrive = at.memo.meshes.get(drive) ?? new Map<HeadModel, Mesh[]>();
+  const gears = ofDrive.get(head) ?? [];
+  if (gears.length === 0) at.memo.meshes.set(drive, ofDrive.set(head, gears));
   const mesh = gears[input.gearIndex] ?? makeMesh(input, at);
   gears[input.gearIndex] = mesh;
   return mesh;
@@ -202,8 +201,8 @@ function limiterAt(
   const { drive, head, limiter: option } = input.frame;
   if (option === null && drive.facts.limiter === null) return null;
   const owner = option ?? drive;
-  let ofOwner = memo.limiters.get(owner);
-  if (ofOwner === undefined) memo.limiters.set(owner, (ofOwner = new Map()));
+  const ofOwner = memo.limiters.get(owner) ?? new Map<HeadModel | 'any head', LimiterAt>();
+  if (ofOwner.size === 0) memo.limiters.set(owner, ofOwner);
   const where = option?.facts.sits === 'after head' ? 'any head' : head;
   const known = ofOwner.get(where);
   if (known !== undefined) return known;

@@ -8,7 +8,7 @@ import type { Model } from '#lib/equipment/model.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { findingOf } from '#lib/rules/rule.ts';
 import { minimalConflict } from '#lib/solver/minimal-conflict.ts';
-import { BACKGROUND, conflictTable, couldServe, enabledRules } from './conflict-table.ts';
+import { BACKGROUND, couldServeWith } from './conflict-table.ts';
 import { ALL_REFUSALS } from './refusals.ts';
 import { findRepairs, type Repair } from './repairs.ts';
 import type { ClassQuestion } from './search-class.ts';
@@ -44,11 +44,11 @@ export function explainNone({
 
 /** Rules that cannot all hold; null when they can, empty when no couplings join at all. */
 export function conflictOf(question: ClassQuestion): readonly string[] | null {
-  const table = conflictTable(question);
+  const could = couldServeWith(question);
   const ids = Object.values(ALL_REFUSALS).flatMap((rules: readonly { readonly id: string }[]) =>
     rules.map((rule) => rule.id).filter((id) => !BACKGROUND.has(id)),
   );
-  return minimalConflict({ items: ids, possible: (kept) => couldServe(table, enabledRules(new Set(kept))) }).conflict;
+  return minimalConflict({ items: ids, possible: (kept) => could(new Set(kept)) }).conflict;
 }
 
 function wishFinding({ wishes, facts }: ClassQuestion): Finding | null {

@@ -5,7 +5,7 @@
  * Read next: explain-none.ts.
  */
 import type { Site } from '#lib/duty/site.ts';
-import type { DriveModel, HeadModel, Model } from '#lib/equipment/model.ts';
+import type { AdapterModel, DriveModel, HeadModel, Model } from '#lib/equipment/model.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import { findingOf } from '#lib/rules/rule.ts';
@@ -51,6 +51,8 @@ export function explainPart({
     ? searchClass({ ...question, made: 'made to order too' })
     : searchStockFirst(question);
   if (found.length > 0) return { fits: true, because: [told(question, model, found.length)] };
+  const together = model.role === 'adapter' ? servesInSet(question, model) : null;
+  if (together !== null) return { fits: true, because: [together] };
   const alone = RULES_OF.part
     .filter((rule) => rule.severity === 'refusal' && rule.speaks({ ...facts, part: model }))
     .map((rule) => findingOf(rule, { ...facts, part: model }));
@@ -58,6 +60,27 @@ export function explainPart({
   const conflict = conflictOf(question) ?? [];
   const because = tellConflict({ question: { ...question, stock: stockAround(stock, model) }, conflict });
   return { fits: false, because: because.length > 0 ? because : nothingJoins(question, model) };
+}
+
+/** An adapter that takes only some of the sizes the line may have, with others that take the rest; null where no set holds it. */
+function servesInSet(question: ClassQuestion, model: AdapterModel): Finding | null {
+  const { stock, facts } = question;
+  // First in order, it is in the first sets that are found.
+  const adapters = [model, ...stock.adapters.filter((one) => one !== model)];
+  const found = searchStockFirst({ ...question, wishes: [], stock: { ...stock, adapters } });
+  const grip = found
+    .flatMap(({ grips }) => grips)
+    .find(({ elements }) => elements.some(({ adapter }) => adapter === model));
+  if (grip === undefined) return null;
+  const numbers = grip.elements.map(({ adapter }) => adapter.number);
+  const others = [...new Set(numbers.filter((number) => number !== model.number))];
+  return {
+    id: 'part-serves-in-set',
+    severity: 'note',
+    about: [model.number, ...others],
+    sentence: `${model.name} ${model.number} serves ${facts.line.tag} in a set: it takes only some of the sizes that are possible, and together with ${others.join(' and ')} it takes all of them. A measurement would tell which one is needed.`,
+    source: 'All rules that decide whether an assembly fits',
+  };
 }
 
 /** Only the part itself in its role, so that sentences speak of it. */

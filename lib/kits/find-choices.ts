@@ -100,7 +100,8 @@ export function factsOf({ line, duty, site }: LineDuty & { readonly site: Site }
 /** Stock pieces first; what is made to order only where no stock piece does it. */
 export function searchStockFirst(question: ClassQuestion): readonly FoundCore[] {
   const found = searchClass({ ...question, made: 'stock only' });
-  return found.length > 0 ? found : searchClass({ ...question, made: 'made to order too' });
+  const isAllStock = !question.stock.all.some((model) => model.madeToOrder);
+  return found.length > 0 || isAllStock ? found : searchClass({ ...question, made: 'made to order too' });
 }
 
 function groupLines({ lines, constraints }: ChoicesInput): readonly Group[] {
@@ -136,7 +137,7 @@ function answerWithWishes(at: {
   for (const locked of byNumber(input.constraints.lockedParts)) {
     const more = [...wishes, locked];
     const held = { ...question, wishes: more };
-    if (canBeServed(held) || canBeServed({ ...held, made: 'made to order too' })) wishes = more;
+    if (canBeServed({ ...held, made: 'made to order too' })) wishes = more;
   }
   return { found: searchStockFirst({ ...question, wishes }), wishes };
 }

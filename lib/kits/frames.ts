@@ -5,11 +5,12 @@
  * Read next: search-class.ts.
  */
 import { type Coupling, joins } from '#lib/equipment/coupling.ts';
-import type { DriveModel, ExtensionModel, HeadModel, OptionModel } from '#lib/equipment/model.ts';
+import type { DriveModel, HeadModel, OptionModel } from '#lib/equipment/model.ts';
 import { type CompiledProblem, compileProblem, valueAt } from '#lib/solver/compiled-problem.ts';
 import type { Constraint } from '#lib/solver/problem.ts';
 import { constraintsBehind, propagate } from '#lib/solver/reasons.ts';
 import { search } from '#lib/solver/search.ts';
+import { couplingText, type ExtensionChains, extensionChains } from './extension-chains.ts';
 import type { StockByRole } from './stock-by-role.ts';
 
 export interface Frame {
@@ -57,8 +58,7 @@ const CONSTRAINTS: readonly Constraint<FrameValue>[] = [
 
 export interface Frames {
   readonly frames: readonly Frame[];
-  /** Extensions one after the other, head side first; none, one or two. */
-  readonly chains: readonly (readonly ExtensionModel[])[];
+  readonly chains: ExtensionChains;
   readonly evaluations: number;
 }
 
@@ -161,8 +161,7 @@ export function findFrames(stock: StockByRole): Frames {
   return { frames, chains: extensionChains(stock.extensions), evaluations: end.effort.evaluations };
 }
 
-const couplingKey = (coupling: Coupling | undefined): string =>
-  coupling === undefined ? '' : `${coupling.form} ${coupling.size} ${coupling.gender}`;
+const couplingKey = (coupling: Coupling | undefined): string => (coupling === undefined ? '' : couplingText(coupling));
 
 function groupAlike<Part>(
   parts: readonly Part[],
@@ -176,14 +175,4 @@ function groupAlike<Part>(
     firstOf.set(part, first);
   }
   return { firsts: [...firsts.values()], firstOf: (part) => firstOf.get(part) ?? part };
-}
-
-function extensionChains(extensions: readonly ExtensionModel[]): readonly (readonly ExtensionModel[])[] {
-  const isJoint = (extension: ExtensionModel): boolean => extension.facts.kind === 'universal joint';
-  const pairs = extensions.flatMap((first) =>
-    extensions
-      .filter((second) => joins(first.facts.output, second.facts.input) && !(isJoint(first) && isJoint(second)))
-      .map((second) => [first, second]),
-  );
-  return [[], ...extensions.map((extension) => [extension]), ...pairs];
 }

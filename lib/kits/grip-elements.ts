@@ -4,11 +4,13 @@
  * Not here: whether a core fits it (search-class.ts) and sets of elements (covers.ts).
  * Read next: covers.ts.
  */
-import { type Coupling, joins } from '#lib/equipment/coupling.ts';
-import type { AdapterModel, ExtensionModel } from '#lib/equipment/model.ts';
+import type { Coupling } from '#lib/equipment/coupling.ts';
+import type { AdapterModel, ExtensionModel, Model } from '#lib/equipment/model.ts';
 import { SHALLOW_M, STRAIGHT_UP_TO_DEG } from '#lib/rules/buried.ts';
 import type { GripCase, LineFacts } from '#lib/rules/facts.ts';
 import { ARMS_LENGTH_M } from '#lib/rules/reach.ts';
+import { caseBits } from './case-bits.ts';
+import { type Chain, chainDoesAsWell, type EndedChain, type ExtensionChains } from './extension-chains.ts';
 import { CASE_OF_ADAPTER, LINK_OF_EXTENSIONS } from './narrow-views.ts';
 import { isAllowed, type Refusals, type Tally } from './refusals.ts';
 
@@ -23,9 +25,11 @@ export interface GripElement {
 
 export interface ElementsInput {
   readonly facts: LineFacts;
-  /** Adapters and extension chains whose parts no rule refuses by themselves. */
+  /** Adapters that no rule refuses by themselves. */
   readonly adapters: readonly AdapterModel[];
-  readonly chains: readonly (readonly ExtensionModel[])[];
+  readonly chains: ExtensionChains;
+  /** Whether no rule refuses a part by itself. */
+  readonly allows: (model: Model) => boolean;
   readonly cases: readonly GripCase[];
   readonly refusals: Refusals;
   readonly tally: Tally;
@@ -41,66 +45,49 @@ export function gripElements(input: ElementsInput): readonly GripElement[] {
     alone: refusals.case.filter(({ id }) => CASE_OF_ADAPTER.has(id)),
     rest: refusals.case.filter(({ id }) => !CASE_OF_ADAPTER.has(id)),
   };
-  const every = input.cases.map((_, index) => index);
-  const chainsOf = chainsByEnd(input);
+  const bits = caseBits(input.cases, tally);
+  const chainsOf = chainFilter(input);
   return input.adapters.flatMap((adapter) => {
-    const taken = (rules: typeof refusals.case, among: readonly number[], extensions: readonly ExtensionModel[]) =>
-      casesTaken({ input, adapter, extensions, rules, among });
-    const alone = taken(caseRules.alone, every, []);
-    const onWheel = duty.grip.kind === 'wheel' ? taken(caseRules.rest, alone, []) : null;
-    if (alone.length === 0 || onWheel?.length === 0) return [];
-    const wheelBits = onWheel === null ? null : bitsOf(onWheel);
+    const bare = { ...facts, adapter, extensions: [] };
+    const alone = bits.passing(caseRules.alone, bare);
+    const onWheel = duty.grip.kind === 'wheel' ? alone & bits.passing(caseRules.rest, bare) : null;
+    if (alone === 0n || onWheel === 0n) return [];
     const chains = chainsOf(adapter);
-    const elements = chains.map(({ extensions }): GripElement | null => {
+    const elements = chains.map((chain): GripElement | null => {
+      if (chain === null) return null;
+      const { extensions } = chain;
       if (!isAllowed(linkRules, { line, duty, site, place, adapter, extensions }, tally)) return null;
-      const takes = wheelBits ?? bitsOf(taken(caseRules.rest, alone, extensions));
+      const takes = onWheel ?? alone & bits.passing(caseRules.rest, { ...bare, extensions });
       if (takes === 0n) return null;
-      return { adapter, extensions, input: extensions[0]?.facts.input ?? adapter.facts.input, takes };
+      return { adapter, extensions, input: chain.input, takes };
     });
     return withoutNeedless({ elements, chains, facts });
   });
 }
 
-/** A chain of extensions that ends in one coupling, with the shorter ones there that are no weaker, slower or longer. */
-interface EndedChain {
-  readonly extensions: readonly ExtensionModel[];
-  /** Positions among the chains of that end. */
-  readonly shorter: readonly number[];
-}
-
-/** Chains that couple to an adapter and pass what looks at extensions alone; found once for adapters of one coupling. */
-function chainsByEnd(input: ElementsInput): (adapter: AdapterModel) => readonly EndedChain[] {
-  const { facts, refusals, tally } = input;
+/** Chains before an adapter as the catalogue has them, null where the line does not let them through; found once for adapters of one coupling. */
+function chainFilter(input: ElementsInput): (adapter: AdapterModel) => readonly (EndedChain | null)[] {
+  const { facts, refusals, tally, allows } = input;
   const { line, duty, site, place } = facts;
   const free = lengthMatters(facts) || input.mustHold.length > 0;
   const rules = refusals.link.filter(({ id }) => LINK_OF_EXTENSIONS.has(id));
-  const verdicts = new Map<readonly ExtensionModel[], boolean>();
-  const passes = (extensions: readonly ExtensionModel[], adapter: AdapterModel): boolean => {
-    const known = verdicts.get(extensions) ?? isAllowed(rules, { line, duty, site, place, adapter, extensions }, tally);
+  const verdicts = new Map<Chain, boolean>();
+  const passes = (extensions: Chain, adapter: AdapterModel): boolean => {
+    const known =
+      verdicts.get(extensions) ??
+      ((free || extensions.length <= 1) &&
+        holds(extensions, input.mustHold) &&
+        extensions.every(allows) &&
+        isAllowed(rules, { line, duty, site, place, adapter, extensions }, tally));
     verdicts.set(extensions, known);
     return known;
   };
-  const ended = new Map<string, readonly EndedChain[]>();
+  const ended = new Map<readonly EndedChain[], readonly (EndedChain | null)[]>();
   return (adapter) => {
-    const end = adapter.facts.input;
-    const key = `${end.form} ${end.size} ${end.gender}`;
-    const known = ended.get(key);
-    if (known !== undefined) return known;
-    const chains = input.chains.filter(
-      (extensions) =>
-        (free || extensions.length <= 1) &&
-        couples(extensions, adapter) &&
-        holds(extensions, input.mustHold) &&
-        passes(extensions, adapter),
-    );
-    const figures = chains.map((extensions) => figuresOf(extensions, end));
-    const made = chains.map((extensions, index) => {
-      const longer = figures[index];
-      const shorter = figures.flatMap((one, at) => (longer !== undefined && isAsGood(one, longer) ? [at] : []));
-      return { extensions, shorter };
-    });
-    ended.set(key, made);
-    return made;
+    const chains = input.chains.endingIn(adapter.facts.input);
+    const known = ended.get(chains) ?? chains.map((chain) => (passes(chain.extensions, adapter) ? chain : null));
+    ended.set(chains, known);
+    return known;
   };
 }
 
@@ -117,40 +104,10 @@ export function lengthMatters({ line, duty }: LineFacts): boolean {
 const holds = (extensions: readonly ExtensionModel[], wanted: readonly string[]): boolean =>
   wanted.every((number) => extensions.some((extension) => extension.number === number));
 
-export function couples(extensions: readonly ExtensionModel[], adapter: AdapterModel): boolean {
-  const last = extensions.at(-1);
-  return last === undefined || joins(last.facts.output, adapter.facts.input);
-}
-
-/** Positions, among those asked, of the cases that some rules let pass. */
-function casesTaken(at: {
-  readonly input: ElementsInput;
-  readonly adapter: AdapterModel;
-  readonly extensions: readonly ExtensionModel[];
-  readonly rules: Refusals['case'];
-  readonly among: readonly number[];
-}): readonly number[] {
-  const { cases, tally } = at.input;
-  const { line, duty, site, place } = at.input.facts;
-  const { adapter, extensions, rules } = at;
-  return at.among.filter((index) => {
-    const gripCase = cases[index];
-    return (
-      gripCase !== undefined && isAllowed(rules, { line, duty, site, place, adapter, extensions, gripCase }, tally)
-    );
-  });
-}
-
-function bitsOf(positions: readonly number[]): bigint {
-  let bits = 0n;
-  for (const position of positions) bits |= 1n << BigInt(position);
-  return bits;
-}
-
 /** Drops an element for one with fewer extensions that takes as much and is no weaker, slower or longer; a rising stem may need the longer one. */
 function withoutNeedless(at: {
   readonly elements: readonly (GripElement | null)[];
-  readonly chains: readonly EndedChain[];
+  readonly chains: readonly (EndedChain | null)[];
   readonly facts: LineFacts;
 }): readonly GripElement[] {
   const { elements, chains } = at;
@@ -168,39 +125,6 @@ function withoutNeedless(at: {
 
 /** Whether a shorter element is taken wherever a longer one of the same adapter would do. */
 export function doesAsWell(shorter: GripElement, longer: GripElement): boolean {
-  const figures = ({ extensions, adapter }: GripElement): ChainFigures => figuresOf(extensions, adapter.facts.input);
-  return isAsGood(figures(shorter), figures(longer)) && (shorter.takes & longer.takes) === longer.takes;
-}
-
-interface ChainFigures {
-  readonly count: number;
-  readonly input: Coupling;
-  readonly weakest: number;
-  readonly slowest: number;
-  readonly length: number;
-}
-
-function figuresOf(extensions: readonly ExtensionModel[], end: Coupling): ChainFigures {
-  return {
-    count: extensions.length,
-    input: extensions[0]?.facts.input ?? end,
-    weakest: Math.min(...extensions.map((extension) => extension.facts.torqueRating)),
-    slowest: Math.min(...extensions.map((extension) => extension.facts.maxSpeed)),
-    length: extensions.reduce((sum, extension) => sum + extension.facts.length.low, 0),
-  };
-}
-
-function isAsGood(shorter: ChainFigures, longer: ChainFigures): boolean {
-  return (
-    shorter.count < 2 &&
-    shorter.count < longer.count &&
-    sameCoupling(shorter.input, longer.input) &&
-    shorter.weakest >= longer.weakest &&
-    shorter.slowest >= longer.slowest &&
-    shorter.length <= longer.length
-  );
-}
-
-function sameCoupling(a: Coupling, b: Coupling): boolean {
-  return a.form === b.form && a.size === b.size && a.gender === b.gender;
+  const chains = { shorter: shorter.extensions, longer: longer.extensions, adapter: longer.adapter };
+  return chainDoesAsWell(chains) && (shorter.takes & longer.takes) === longer.takes;
 }

@@ -24,6 +24,8 @@ export interface GripFinder {
   readonly mayCover: (output: Coupling) => boolean;
   /** Covering sets that a core may drive, remembered by what is there: equal sets are one array. */
   readonly gripsFor: (core: CoreView, output: Coupling) => readonly Grip[];
+  /** Whether what a core may drive takes every case, in however large a set. */
+  readonly canGrip: (core: CoreView, output: Coupling) => boolean;
 }
 
 interface FinderInput {
@@ -74,12 +76,22 @@ export function gripFinder(input: FinderInput): GripFinder {
     return isAllowed(rest, { line, duty, site, place, core, adapter, extensions }, tally);
   };
   const covers = coverFinder(input, all);
+  const fitting = (core: CoreView, output: Coupling): readonly number[] => {
+    const joined = joinedTo(output);
+    const held = heldBy({ joined, limits, core, from: ofHead(core, joined), tally, share });
+    return rest.length === 0 ? held : share(held.filter((position) => passesRest(core, position)));
+  };
+  const unions = new Map<readonly number[], boolean>();
   return {
     mayCover: (output) => joinedTo(output).mayCover,
-    gripsFor: (core, output) => {
-      const joined = joinedTo(output);
-      const held = heldBy({ joined, limits, core, from: ofHead(core, joined), tally, share });
-      return covers(rest.length === 0 ? held : share(held.filter((position) => passesRest(core, position))));
+    gripsFor: (core, output) => covers(fitting(core, output)),
+    canGrip: (core, output) => {
+      const positions = fitting(core, output);
+      const known =
+        unions.get(positions) ??
+        positions.reduce((union, position) => union | (elements[position]?.takes ?? 0n), 0n) === all;
+      unions.set(positions, known);
+      return known;
     },
   };
 }

@@ -6,6 +6,7 @@
  */
 import type { Model } from '#lib/equipment/model.ts';
 import { type Told, tell } from '#lib/units/say-figure.ts';
+import { refusalsOf } from './conflict-table.ts';
 import { findFrames } from './frames.ts';
 import { newTally } from './refusals.ts';
 import { type Trial, trialsFor } from './repair-trials.ts';
@@ -31,10 +32,13 @@ export function findRepairs({
   readonly constraints: KitConstraints;
 }): readonly Repair[] {
   const repairs: Repair[] = [];
+  const named = refusalsOf(new Set(conflict));
   const works = (trial: Trial): boolean => {
     const held = { ...question, facts: trial.facts ?? question.facts, tally: newTally() };
-    const free = trial.wishes === 'none' ? { ...held, wishes: [] } : held;
-    return canBeServed(free) || canBeServed({ ...free, made: 'made to order too' });
+    // What may be made to order may be used besides all stock pieces, so that one search answers for both.
+    const free = { ...(trial.wishes === 'none' ? { ...held, wishes: [] } : held), made: 'made to order too' as const };
+    // Where the rules of the conflict alone still cannot all hold, all rules cannot; that is the quicker question.
+    return canBeServed({ ...free, refusals: named }) && canBeServed(free);
   };
   for (const trial of trialsFor({ question, conflict })) {
     if (repairs.length >= MOST_REPAIRS) break;
@@ -58,7 +62,7 @@ function unexcluded(at: {
   if (at.constraints.excludedParts.length === 0) return [];
   const stock = stockByRole(at.models);
   const free = { ...at.question, stock, frames: findFrames(stock), tally: newTally() };
-  if (!canBeServed(free) && !canBeServed({ ...free, made: 'made to order too' })) return [];
+  if (!canBeServed({ ...free, made: 'made to order too' })) return [];
   return [
     {
       sentence: `It can be served when the parts left out (${at.constraints.excludedParts.join(', ')}) may be used again.`,

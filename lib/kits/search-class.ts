@@ -185,11 +185,10 @@ function domainsOf(question: ClassQuestion): Domains {
   };
   const adapters = stock.adapters.filter(allows);
   const cases = gripCases({ facts, adapters });
-  const chains = frames.chains.filter((chain) => chain.every(allows));
   const mustHold = [...(wishedIn(wishes, 'extension') ?? [])];
   return {
     cases,
-    elements: gripElements({ facts, adapters, chains, cases, refusals, tally, mustHold }),
+    elements: gripElements({ facts, adapters, chains: frames.chains, allows, cases, refusals, tally, mustHold }),
     reactions: reactionsOf({ restraints: stock.restraints.filter(allows), stock, facts }),
     counters: countersFor(question, allows),
     allows,

@@ -11,8 +11,8 @@ import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
 import { findingOf } from '#lib/rules/rule.ts';
 import { tellMore } from '#lib/units/say-figure.ts';
 import { coreFigures, newCoreMemo } from './core-figures.ts';
+import { couples } from './extension-chains.ts';
 import { gripCases, likeliestCase } from './grip-cases.ts';
-import { couples } from './grip-elements.ts';
 import { reactionFigures, reactionsOf } from './reactions.ts';
 import type { ClassQuestion } from './search-class.ts';
 
@@ -74,8 +74,8 @@ function tellLinks({ facts, stock, frames }: ClassQuestion, id: string): readonl
   const rule = RULES_OF.link.find((one) => one.id === id);
   if (rule === undefined) return [];
   return sideAdapters(facts, stock.adapters).flatMap((adapter) =>
-    frames.chains
-      .filter((chain) => chain.length <= 1 && couples(chain, adapter))
+    frames.chains.all
+      .filter((chain) => chain.length <= 1 && couples(chain, adapter.facts.input))
       .flatMap((extensions): readonly Told[] => {
         const linkFacts = { ...facts, adapter, extensions };
         return rule.speaks(linkFacts)
@@ -172,8 +172,8 @@ function tellGrips(
 ): readonly Told[] {
   const { core, broken, rule } = at;
   return sideAdapters(facts, stock.adapters).flatMap((adapter): readonly Told[] => {
-    const refused = frames.chains
-      .filter((chain) => chain.length <= 1 && couples(chain, adapter))
+    const refused = frames.chains.all
+      .filter((chain) => chain.length <= 1 && couples(chain, adapter.facts.input))
       .map((extensions) => ({ ...facts, core, adapter, extensions }))
       .find((gripFacts) => rule.speaks(gripFacts));
     if (refused === undefined) return [];

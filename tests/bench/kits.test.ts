@@ -16,10 +16,10 @@ describe('effort of finding choices', () => {
     expect(choices.effort).toEqual({
       classes: 60,
       frames: 464,
-      frame_evaluations: 1489,
-      rule_evaluations: 2_708_794,
-      cores: 37_052,
-      pairs: 404_502,
+      frame_evaluations: 237,
+      rule_evaluations: 635981,
+      cores: 30088,
+      pairs: 24770,
     });
   });
 
@@ -32,38 +32,10 @@ describe('effort of finding choices', () => {
       return choices.effort;
     });
     expect(efforts).toEqual([
-      {
-        classes: 1,
-        frames: 6864,
-        frame_evaluations: 16_764,
-        rule_evaluations: 1_688_591,
-        cores: 10_080,
-        pairs: 341_375,
-      },
-      {
-        classes: 1,
-        frames: 6864,
-        frame_evaluations: 16_764,
-        rule_evaluations: 1_476_348,
-        cores: 10_080,
-        pairs: 296_731,
-      },
-      {
-        classes: 1,
-        frames: 6864,
-        frame_evaluations: 16_764,
-        rule_evaluations: 2_471_858,
-        cores: 10_080,
-        pairs: 474_410,
-      },
-      {
-        classes: 1,
-        frames: 6864,
-        frame_evaluations: 16_764,
-        rule_evaluations: 3_924_423,
-        cores: 10_080,
-        pairs: 775_586,
-      },
+      { classes: 1, frames: 6864, frame_evaluations: 237, rule_evaluations: 112464, cores: 9153, pairs: 14054 },
+      { classes: 1, frames: 6864, frame_evaluations: 237, rule_evaluations: 104542, cores: 8807, pairs: 11682 },
+      { classes: 1, frames: 6864, frame_evaluations: 237, rule_evaluations: 127498, cores: 9475, pairs: 1366 },
+      { classes: 1, frames: 6864, frame_evaluations: 237, rule_evaluations: 136758, cores: 9439, pairs: 12164 },
     ]);
   });
 

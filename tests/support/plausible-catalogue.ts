@@ -209,7 +209,7 @@ function makeWheelAdapter({ index, dutyClass, draw, pick }: Making): Model {
 
 const ACROSS_FLATS = [0.029, 0.036, 0.024, 0.032, 0.019, 0.05];
 
-function makeKey({ index, dutyClass, draw, pick }: Making): Model {
+function makeKey({ index, dutyClass, draw }: Making): Model {
   const across = ACROSS_FLATS[Math.floor(index / 3) % ACROSS_FLATS.length] ?? 0.029;
   const shortest = round(draw(0.5, 1.4), 0.1);
   return sampleKey({
