@@ -197,14 +197,17 @@ function checkTold(facts: DayFacts, day: CrewDay, strain: ReturnType<typeof stra
 }
 
 /** The sheet's results are the day's figures. */
-function checkSteps({ day, crew, steps, trigger, alone, turns, noise }: CrewDay): readonly Discrepancy[] {
-  const points = { low: alone.points, nominal: alone.points, high: alone.points };
+function checkSteps({ day, crew, steps, trigger, alone, turns, noise, lifts }: CrewDay): readonly Discrepancy[] {
+  const just = (value: number): Ends => ({ low: value, nominal: value, high: value });
+  const { worst } = lifts.equation;
   const figures: readonly (readonly [string, Ends])[] = [
     ['crew-day-trigger', trigger],
     ['crew-day-vibration', alone.exposure],
-    ['crew-day-points', points],
+    ['crew-day-points', just(alone.points)],
     ...(turns === null ? [] : [['crew-day-vibration-in-turns', turns.exposure] as const]),
     ['crew-day-noise', noise],
+    ['crew-day-filter', just(lifts.filter.atWaist)],
+    ...(worst === null ? [] : [['crew-day-lifting-index', just(worst.index)] as const]),
   ];
   const show = (results: readonly (readonly [string, Ends])[]): string =>
     results.map(([id, { low, nominal, high }]) => `${id} ${[low, nominal, high].join(' ')}`).join('; ');

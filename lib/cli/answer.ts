@@ -7,11 +7,13 @@
 import type { Direction, DirectionDuty, Duty, MeasureFirstEffect } from '#lib/duty/duty.ts';
 import type { Taken } from '#lib/intake/take-rows.ts';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';
+import { crewDaysOf } from '#lib/services/crew-days-of.ts';
 import { crewOffset } from '#lib/services/crew-numbers.ts';
 import type { PapersInput } from '#lib/services/papers-of.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import type { Told } from '#lib/units/say-figure.ts';
+import { crewDaysAnswer } from './crew-days-answer.ts';
 
 export interface AnswerInput {
   readonly taken: Taken;
@@ -30,7 +32,10 @@ export function planAnswer({ taken, papers, intake_ms }: AnswerInput) {
       problems: taken.problems,
     },
     duties: worked.duties.map(dutyAnswer),
-    plans: worked.plans.map(planOf),
+    plans: worked.plans.map((plan) => ({
+      ...planOf(plan),
+      crew_days: crewDaysAnswer(crewDaysOf({ ...papers, outcome: plan })),
+    })),
     unserved: worked.unserved.map(({ tag, because, repairs }) => ({ tag, because, repairs })),
     shortage: worked.shortage,
     quote: price,

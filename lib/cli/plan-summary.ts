@@ -7,10 +7,12 @@
 import { withoutTag } from '#lib/documents/line-warnings.ts';
 import { countText, massText, tagsText } from '#lib/documents/print-values.ts';
 import type { Taken } from '#lib/intake/take-rows.ts';
+import { crewDaysOf } from '#lib/services/crew-days-of.ts';
 import { crewOffset, lackingSentences } from '#lib/services/crew-numbers.ts';
 import { type PapersInput, planSentence } from '#lib/services/papers-of.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { sentenceIn } from '#lib/units/say-figure.ts';
+import { tellCrewDays } from './crew-days-answer.ts';
 
 /** Rows, reasons and tags told on the terminal; all of them are in the JSON answer. */
 const TOLD = 12;
@@ -22,8 +24,10 @@ export function planSummary({ taken, papers }: { readonly taken: Taken; readonly
     planSentence(papers),
     ...tellKits(papers),
     ...lackingSentences(papers),
+    ...tellCrewDays(crewDaysOf(papers), papers.system ?? 'si'),
     `Price with tax: ${(price.gross_minor / 100).toFixed(2)} ${price.currency} for ${countText(price.days, 'day')}`,
     ...tellUnserved(papers),
+    'Vibration, noise and lifts are screening figures from declared values: measured values and the law of the place decide.',
     'Figures are estimates until measured: start low, raise the limiter in steps, never past the ceiling.',
   ].join('\n');
 }

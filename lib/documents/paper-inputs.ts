@@ -7,6 +7,7 @@
 import type { Duty } from '#lib/duty/duty.ts';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
+import type { CrewDay } from '#lib/equipment/crew-day.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import type { DateRange, IsoDate } from '#lib/kernel/date-range.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
@@ -85,6 +86,14 @@ export interface KitInput {
   readonly hours: number;
   readonly valves: number;
   readonly mass_kg: number;
+}
+
+/** The planned days of one crew, and the heaviest case that it takes in and out of the vehicle. */
+export interface CrewDaysInput {
+  /** Crew, 1 … */
+  readonly crew: number;
+  readonly days: readonly CrewDay[];
+  readonly heaviestCase: { readonly mass_kg: number; readonly lift: string } | null;
 }
 
 export interface PriceInput {

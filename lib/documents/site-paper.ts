@@ -1,15 +1,16 @@
 /*
- * The site sheet: method and cautions once, the order of work, then for every class of equal valves how to set up, what to set and what to write down.
+ * The site sheet: method and cautions once, the order of work and the crews' days, then for every class of equal valves how to set up, what to set and what to write down.
  * Invariant: a limiter setting is never printed without its ceiling; an unknown direction is never printed as clockwise.
  * Not here: pictures (drive-line.ts, torque-ladder.ts) and settings themselves (kits).
  * Read next: site-class.ts.
  */
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { sourceIn } from '#lib/units/us-beside.ts';
+import { crewDaysBlocks } from './crew-days-blocks.ts';
 import { gatherClasses, inWorkingOrder, type PaperClass, valveWords } from './line-classes.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
-import type { PaperContext, PaperLine } from './paper-inputs.ts';
+import type { CrewDaysInput, PaperContext, PaperLine } from './paper-inputs.ts';
 import { countText, dateText } from './print-values.ts';
 import { AT_THE_VALVE, GENERAL_CAUTIONS, METHOD_STEPS } from './safety-words.ts';
 import { classBlocks, classNotes } from './site-class.ts';
@@ -17,6 +18,8 @@ import { classBlocks, classNotes } from './site-class.ts';
 export interface SiteSheetInput {
   readonly context: PaperContext;
   readonly lines: readonly PaperLine[];
+  /** What each crew's days ask of its people; empty where no days are planned. */
+  readonly crewDays: readonly CrewDaysInput[];
 }
 
 export function sitePaper(input: SiteSheetInput): Paper {
@@ -60,6 +63,7 @@ export function sitePaper(input: SiteSheetInput): Paper {
         : []),
       ...(shared.size > 0 ? [] : [{ kind: 'page break' } as const]),
       ...workingOrder({ lines, classes }),
+      ...crewDaysBlocks(input.crewDays, context),
       ...classes.flatMap((one) => classBlocks({ one, of: classes.length, context, told: shared })),
     ],
   };

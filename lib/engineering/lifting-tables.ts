@@ -63,3 +63,6 @@ export const OUTSIDE_LIFTING_EQUATION = {
   team: 'lifted by two or more persons',
   pace: 'beyond the reach, height or pace that it allows any mass for',
 } as const;
+
+/** °C within which the revised equation speaks. DHHS (NIOSH) 94-110, Rev. 9/2021, section 1.3. */
+export const TEMPERATE = { low: 19, high: 26 } as const;

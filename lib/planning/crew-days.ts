@@ -12,6 +12,7 @@ import { minutes, seconds } from '#lib/units/quantity.ts';
 import { type CrewPortion, crewPortions, type PortionsInput } from './crew-portions.ts';
 import { dayExposure } from './day-exposure.ts';
 import { type DayContext, dayFindings } from './day-findings.ts';
+import { liftSteps } from './day-lift-steps.ts';
 import { dayLifts } from './day-lifts.ts';
 import { fillDays, highestDose, type Split, splitDays } from './split-days.ts';
 
@@ -56,14 +57,17 @@ interface DayInput {
 function dayOf({ input, models, splits, one, day, number }: DayInput): CrewDay {
   const { site } = input;
   const time = seconds(day.reduce((sum, { qty, time: each }) => sum + qty * each, 0));
+  const exposure = dayExposure(day, site.personsPerCrew);
+  const lifts = dayLifts({ day, time, site, models });
   const figures = {
     crew: one.crew,
     day: number,
     work: day.map(({ line, key, qty }) => ({ tag: line.tag, qty, assembly: key })),
     valves: day.reduce((sum, { qty }) => sum + qty, 0),
     time,
-    ...dayExposure(day, site.personsPerCrew),
-    lifts: dayLifts({ day, time, site, models }),
+    ...exposure,
+    lifts,
+    steps: [...exposure.steps, ...liftSteps(lifts, time)],
   };
   return { ...figures, findings: dayFindings(figures, contextOf({ input, splits, one, number })) };
 }

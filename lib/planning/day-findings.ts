@@ -5,12 +5,13 @@
  * Read next: crew-days.ts.
  */
 import { teamCapability } from '#lib/engineering/lifting.ts';
+import { OUTSIDE_LIFTING_EQUATION, TEMPERATE } from '#lib/engineering/lifting-tables.ts';
 import { NOISE_LIMIT, NOISE_LOWER_ACTION, NOISE_UPPER_ACTION } from '#lib/engineering/noise.ts';
 import { VIBRATION_ACTION_VALUE, VIBRATION_LIMIT_VALUE } from '#lib/engineering/vibration.ts';
 import type { CrewDay } from '#lib/equipment/crew-day.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { Finding, Severity } from '#lib/kernel/finding.ts';
-import { sayMass, sayMinutes, sayPlain } from '#lib/rules/say-number.ts';
+import { sayMass, sayMinutes, sayPlain, sayTemperatures } from '#lib/rules/say-number.ts';
 import { tell } from '#lib/units/say-figure.ts';
 
 type Figures = Omit<CrewDay, 'findings'>;
@@ -162,9 +163,10 @@ function liftFindings({ lifts, valves }: Figures, { name }: DayContext): readonl
 
 function unsaid({ refused }: Figures['lifts']['equation'], all: number): string {
   return refused
-    .map(({ why, valves }) =>
-      valves === all ? `these lifts (${why})` : `those at ${valves} of ${all} valves (${why})`,
-    )
+    .map(({ why, valves }) => {
+      const said = why === OUTSIDE_LIFTING_EQUATION.temperature ? `outside ${sayTemperatures(TEMPERATE)}` : why;
+      return valves === all ? `these lifts (${said})` : `those at ${valves} of ${all} valves (${said})`;
+    })
     .join(', nor of ');
 }
 

@@ -6,7 +6,7 @@
  */
 import type { Site } from '#lib/duty/site.ts';
 import { filterMass, filterShare, type LiftingIndex, liftingIndex } from '#lib/engineering/lifting.ts';
-import { OUTSIDE_LIFTING_EQUATION } from '#lib/engineering/lifting-tables.ts';
+import { OUTSIDE_LIFTING_EQUATION, TEMPERATE } from '#lib/engineering/lifting-tables.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { DayEquation, DayLifts } from '#lib/equipment/crew-day.ts';
 import type { Model } from '#lib/equipment/model.ts';
@@ -106,8 +106,6 @@ function equationOf({ day, time, site, models }: Lifting, perMinute: number): Da
 const UNSTEADY = /ladder|scaffold|rope|basket|harness|slope/i;
 const KNEELING = /kneel|crawl|sit|lying/i;
 const NO_HEAVIER_FOR_ONE = WORKING_CONSTANTS.onePersonLift;
-/** °C, NIOSH 94-110, section 1.3. */
-const TEMPERATE = { low: 19, high: 26 };
 
 function outsideReasons(at: {
   readonly portion: CrewPortion;

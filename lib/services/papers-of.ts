@@ -4,7 +4,6 @@
  * Not here: drawing them (lib/workers) and keeping them (issue-quote.ts).
  * Read next: ../documents/paper-inputs.ts.
  */
-import { checkPacking } from '#lib/checking/check-packing.ts';
 import type { HouseFacts } from '#lib/contracts/house.ts';
 import { calculationPaper } from '#lib/documents/calculation-paper.ts';
 import { type PackingInput, packingPaper } from '#lib/documents/packing-paper.ts';
@@ -24,14 +23,13 @@ import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { addDays, type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';
-import { invariant } from '#lib/kernel/invariant.ts';
-import { caseKinds } from '#lib/packing/case-kinds.ts';
-import { packCases } from '#lib/packing/pack-cases.ts';
-import { pieceOf } from '#lib/packing/piece.ts';
+import type { PackedCase } from '#lib/packing/pack-cases.ts';
 import type { PlanOutcome, WorkedOut } from '#lib/planning/worked-out.ts';
 import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import { crewDaysOf } from './crew-days-of.ts';
 import { crewOffset, lackingSentences } from './crew-numbers.ts';
+import { packKit } from './pack-kit.ts';
 import { paperLines } from './paper-lines.ts';
 
 export const PAPER_KINDS = ['quote', 'packing-list', 'site-sheet', 'calculation'] as const;
@@ -75,7 +73,11 @@ export function paperOf(kind: PaperKind, input: PapersInput): Paper {
     case 'packing-list':
       return packingPaper(packingInput(input));
     case 'site-sheet':
-      return sitePaper({ context, lines: paperLines(input).filter(({ assembly }) => assembly !== null) });
+      return sitePaper({
+        context,
+        lines: paperLines(input).filter(({ assembly }) => assembly !== null),
+        crewDays: crewDaysOf(input),
+      });
     case 'calculation':
       return calculationPaper({ context, lines: paperLines(input) });
   }
@@ -234,24 +236,16 @@ function priceInput({ price }: PapersInput): PriceInput {
 }
 
 function caseInputs(input: PapersInput): readonly CaseInput[] {
-  const models = new Map(input.models.map((model) => [model.number, model]));
   const left = new Map(Object.entries(input.serials).map(([number, serials]) => [number, [...serials]]));
   let label = 0;
   return input.outcome.kits.flatMap((kit) => {
-    const pieces = kit.items.flatMap(({ item, count }) => {
-      const model = models.get(item);
-      return model
-        ? Array.from({ length: count }, () => pieceOf({ model, serial: left.get(item)?.shift() ?? null }))
-        : [];
+    const cases = packKit({
+      items: kit.items,
+      models: input.models,
+      liftLimit: input.house.liftLimit,
+      transport: input.site.transport,
+      nextSerial: (number) => left.get(number)?.shift() ?? null,
     });
-    const kinds = caseKinds(input.models);
-    const { liftLimit } = input.house;
-    const cases = packCases({ pieces, liftLimit, cases: kinds, transport: input.site.transport });
-    const wrong = checkPacking({ items: kit.items, models: input.models, liftLimit, cases: kinds, packed: cases });
-    invariant(
-      wrong.length === 0,
-      `The independent check does not agree with the packing: ${wrong.map(({ sentence }) => sentence).join(' ')}`,
-    );
     return cases.map((packed) => {
       label += 1;
       return {
@@ -267,7 +261,7 @@ function caseInputs(input: PapersInput): readonly CaseInput[] {
   });
 }
 
-function contentsOf(pieces: ReturnType<typeof packCases>[number]['pieces']): CaseInput['contents'] {
+function contentsOf(pieces: PackedCase['pieces']): CaseInput['contents'] {
   const numbers = [...new Set(pieces.map(({ number }) => number))];
   return numbers.map((number) => {
     const same = pieces.filter((piece) => piece.number === number);

@@ -5,6 +5,7 @@
  * Read next: price-outcome.ts.
  */
 
+import type { CrewDaysInput } from '#lib/documents/paper-inputs.ts';
 import { partNumbers } from '#lib/documents/part-numbers.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { ItemNeed, Preference } from '#lib/equipment/choices.ts';
@@ -14,6 +15,7 @@ import type { PlanOutcome, WorkedOut } from '#lib/planning/worked-out.ts';
 import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
+import { crewDaysOf } from './crew-days-of.ts';
 import { houseFacts, houseModels } from './house-facts.ts';
 import { type PlanState, planState, prepareInput, readPlan } from './plan-enquiry.ts';
 import { priceOutcome } from './price-outcome.ts';
@@ -63,6 +65,7 @@ export interface PlanView {
     readonly lacking?: readonly ItemNeed[];
     readonly items: readonly KitItemView[];
   }[];
+  readonly crewDays: readonly CrewDaysInput[];
   readonly lines: readonly PlannedLineView[];
   readonly unserved: WorkedOut['unserved'];
   readonly shortage: WorkedOut['shortage'];
@@ -105,6 +108,12 @@ export function readPlanView(
       hours: kit.time_s / 3600,
       items: itemViews(context, { outcome, crew: kit.crew, items: kit.items }),
     })),
+    crewDays: crewDaysOf({
+      outcome,
+      models: prepared.value.input.models,
+      house: houseFacts(context),
+      site: prepared.value.input.site,
+    }),
     lines: outcome.lines.map((line) => ({
       tag: line.tag,
       asked: line.asked,

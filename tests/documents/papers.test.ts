@@ -6,6 +6,7 @@ import { quotePaper } from '#lib/documents/quote-paper.ts';
 import { sitePaper } from '#lib/documents/site-paper.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';
+import { SAMPLE_CREW_DAYS } from '#tests/support/sample-outcome.ts';
 import {
   longPlan,
   SAMPLE_CALCULATION,
@@ -22,7 +23,7 @@ const SITE_LINES = SAMPLE_LINES.filter((line) =>
 const PAPERS: readonly (readonly [string, () => Paper])[] = [
   ['quote', () => quotePaper(SAMPLE_QUOTE)],
   ['packing list', () => packingPaper(SAMPLE_PACKING)],
-  ['site sheet', () => sitePaper({ context: SAMPLE_CONTEXT, lines: SITE_LINES })],
+  ['site sheet', () => sitePaper({ context: SAMPLE_CONTEXT, lines: SITE_LINES, crewDays: SAMPLE_CREW_DAYS })],
   ['calculation sheet', () => calculationPaper(SAMPLE_CALCULATION)],
 ];
 
@@ -120,7 +121,9 @@ describe('drawing in a worker', () => {
 
 describe('site sheet', () => {
   it('gives start, step and ceiling each way, what to select, and a row to write on for every valve', async () => {
-    const read = readPdf(await drawPaper(sitePaper({ context: SAMPLE_CONTEXT, lines: SITE_LINES })));
+    const read = readPdf(
+      await drawPaper(sitePaper({ context: SAMPLE_CONTEXT, lines: SITE_LINES, crewDays: SAMPLE_CREW_DAYS })),
+    );
     const text = flowing(read.text);
     for (const words of [
       'opening unseat',
@@ -140,13 +143,57 @@ describe('site sheet', () => {
       expect(read.text.split(line.line.tag).length - 1, line.line.tag).toBeGreaterThanOrEqual(2);
   });
 
+  it('prints each crew’s days with what they ask of people, a passed value in words, and what the figures are', async () => {
+    const [first] = SAMPLE_CREW_DAYS;
+    const loud = SAMPLE_CREW_DAYS.map((one) => ({
+      ...one,
+      days: one.days.map((day) => ({
+        ...day,
+        findings: [
+          {
+            id: 'crew-day-vibration-limit',
+            severity: 'refusal' as const,
+            about: [],
+            sentence: `Crew ${one.crew}, day 1: do not work the day as it stands.`,
+            source: 'test',
+          },
+        ],
+      })),
+    }));
+    const draw = async (crewDays: typeof SAMPLE_CREW_DAYS) =>
+      flowing(readPdf(await drawPaper(sitePaper({ context: SAMPLE_CONTEXT, lines: SITE_LINES, crewDays }))).text);
+    const text = await draw(SAMPLE_CREW_DAYS);
+    expect(first?.days).toHaveLength(1);
+    for (const words of [
+      'The crews’ days',
+      '1 4 1 h 13 min 0 h 21 min 0.5 3 0.3 64.5 7 kg SA-2',
+      'Heaviest case in and out of the vehicle: 22.4 kg, one person, near the limit',
+      'Lifting index 0.8 (limit 9.07 kg)',
+      'measured values and the law of the place decide',
+    ])
+      expect(text, words).toContain(words);
+    const passed = await draw(loud);
+    expect(passed).toContain('Passes: vibration limit.');
+    expect(passed).toContain('Do not work these days as they stand');
+    expect(passed).toContain('Crew 2, day 1: do not work the day as it stands.');
+  });
+
   it('prints US customary units throughout when asked', async () => {
     const text = flowing(
       readPdf(
-        await drawPaper(sitePaper({ context: { ...SAMPLE_CONTEXT, system: 'us' }, lines: SAMPLE_LINES.slice(0, 1) })),
+        await drawPaper(
+          sitePaper({
+            context: { ...SAMPLE_CONTEXT, system: 'us' },
+            lines: SAMPLE_LINES.slice(0, 1),
+            crewDays: SAMPLE_CREW_DAYS,
+          }),
+        ),
       ).text,
     );
     expect(text).toContain('lbf·ft');
+    expect(text).toContain('Heaviest case in and out of the vehicle: 49.4 lb');
+    expect(text).toContain('the heaviest piece is SA-2 with 15.4 lb');
+    expect(text).not.toMatch(/\d kg/);
     // The limiter's own name holds its range as on its plate; the note tells the marks of a scale in N·m.
     expect(
       text.replace('20 to 420 N·m', '').replace(/Conversion: on a scale marked in N·m.*?rounded up\./, ''),
@@ -155,7 +202,9 @@ describe('site sheet', () => {
 
   it('never prints a direction as known when it is not', async () => {
     const unknown = SAMPLE_LINES.filter((line) => line.line.tag === 'GV-108');
-    const text = flowing(readPdf(await drawPaper(sitePaper({ context: SAMPLE_CONTEXT, lines: unknown }))).text);
+    const text = flowing(
+      readPdf(await drawPaper(sitePaper({ context: SAMPLE_CONTEXT, lines: unknown, crewDays: SAMPLE_CREW_DAYS }))).text,
+    );
     expect(text).toContain('try gently first: direction unknown');
     expect(text).toContain('Closing direction not known');
     expect(text).not.toMatch(/(?<!anti)clockwise, seen/);
@@ -186,7 +235,11 @@ describe('papers in US customary units', () => {
   const US_PAPERS: readonly (readonly [string, Paper, readonly string[]])[] = [
     ['quote', quotePaper({ ...SAMPLE_QUOTE, context }), ['lbf·ft', '15.7…19.7 in, likely 17.7 in', ' lb']],
     ['packing list', packingPaper({ ...SAMPLE_PACKING, context }), [' lb']],
-    ['site sheet', sitePaper({ context, lines: SITE_LINES }), ['lbf·ft', ' in', 'on a scale marked in N·m']],
+    [
+      'site sheet',
+      sitePaper({ context, lines: SITE_LINES, crewDays: SAMPLE_CREW_DAYS }),
+      ['lbf·ft', ' in', 'on a scale marked in N·m'],
+    ],
     [
       'calculation sheet',
       calculationPaper({ ...SAMPLE_CALCULATION, context }),

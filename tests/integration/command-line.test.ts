@@ -14,9 +14,34 @@ AV,air valve,50,,,1
 V3,gate,DN 80,key cap,0.9 m,lots
 `;
 
+const rangeSchema = z.object({ low: z.number(), nominal: z.number(), high: z.number(), basis: z.string() });
+
 const answerSchema = z.object({
   schedule: z.object({ counts: z.record(z.string(), z.number()) }),
-  plans: z.array(z.object({ preference: z.string(), served: z.number(), asked: z.number() })).length(4),
+  plans: z
+    .array(
+      z.object({
+        preference: z.string(),
+        served: z.number(),
+        asked: z.number(),
+        crew_days: z.array(
+          z.object({
+            crew: z.number(),
+            day: z.number(),
+            valves: z.number(),
+            hours: z.number(),
+            trigger_s: rangeSchema,
+            one_person: z.object({ a8_m_s2: rangeSchema, points: z.number() }),
+            in_turns: z.object({ persons: z.number(), a8_m_s2: rangeSchema, points: z.number() }).nullable(),
+            l_ex_8h_db: rangeSchema,
+            heaviest_case_kg: z.number(),
+            lifts: z.object({ heaviest_kg: z.number(), heaviest_part: z.string() }),
+            steps: z.array(z.object({ id: z.string() })).min(5),
+          }),
+        ),
+      }),
+    )
+    .length(4),
   unserved: z.array(z.unknown()),
   timings: z.record(z.string(), z.number()),
 });
@@ -77,6 +102,12 @@ describe('the command line', () => {
     expect(answer.schedule.counts).toMatchObject({ rows: 4, lines: 3, setAside: 1, refused: 0, blank: 0 });
     expect(answer.plans.map(({ preference }) => preference)).toEqual(['cost', 'pieces', 'time', 'surest']);
     expect(answer.plans[0]).toMatchObject({ served: 4, asked: 4 });
+    const days = answer.plans[0]?.crew_days ?? [];
+    expect(days.map(({ crew, day, valves }) => [crew, day, valves])).toEqual([[1, 1, 4]]);
+    expect(days[0]?.trigger_s.nominal).toBeLessThan(3600 * (days[0]?.hours ?? 0));
+    expect(ran.out).toMatch(/Crew 1, day 1: 4 valves, .* at the drive, A\(8\) [\d.]+(, up to [\d.]+)? m\/s²/);
+    expect(ran.out).toContain('measured values and the law of the place decide');
+    expect(text['site-sheet']).toContain('The crews’ days');
     expect(Object.keys(answer.timings)).toEqual(
       expect.arrayContaining(['intake', 'duty', 'kits', 'plan cost', 'settle cost']),
     );

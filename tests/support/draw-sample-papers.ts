@@ -22,10 +22,10 @@ const context = process.argv[4] === 'us' ? ({ ...SAMPLE_CONTEXT, system: 'us' } 
 const papers = {
   quote: () => quotePaper({ ...SAMPLE_QUOTE, context }),
   'packing-list': () => packingPaper({ ...SAMPLE_PACKING, context }),
-  'site-sheet': () => sitePaper({ context, lines: SAMPLE_LINES }),
+  'site-sheet': () => sitePaper({ context, lines: SAMPLE_LINES, crewDays: [] }),
   calculation: () => calculationPaper({ ...SAMPLE_CALCULATION, context }),
   'long-quote': () => quotePaper({ ...SAMPLE_QUOTE, context, lines: long }),
-  'long-site-sheet': () => sitePaper({ context, lines: long }),
+  'long-site-sheet': () => sitePaper({ context, lines: long, crewDays: [] }),
   'long-calculation': () => calculationPaper({ context, lines: long }),
 };
 for (const [name, make] of Object.entries(papers)) {

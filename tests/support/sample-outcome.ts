@@ -1,4 +1,5 @@
 import type { OutcomeFacts } from '#lib/checking/outcome-facts.ts';
+import type { CrewDaysInput } from '#lib/documents/paper-inputs.ts';
 import type { Assembly, AssemblyParts } from '#lib/equipment/assembly.ts';
 import type { Alternative, FleetPlan, ItemNeed } from '#lib/equipment/choices.ts';
 import type { AccessoryModel, Model } from '#lib/equipment/model.ts';
@@ -192,3 +193,10 @@ export const OUTCOME: OutcomeFacts = {
     }),
   },
 };
+
+/** The days of both crews as papers take them. */
+export const SAMPLE_CREW_DAYS: readonly CrewDaysInput[] = [0, 1].map((crew) => ({
+  crew: crew + 1,
+  days: (OUTCOME.outcome.crewDays ?? []).filter((day) => day.crew === crew),
+  heaviestCase: { mass_kg: 22.4, lift: 'one person, near the limit' },
+}));

@@ -90,7 +90,7 @@ describe('quote', () => {
   it('never words anything as an approval', () => {
     const words = [
       quotePaper(SAMPLE_QUOTE),
-      sitePaper({ context: SAMPLE_CONTEXT, lines: SAMPLE_LINES }),
+      sitePaper({ context: SAMPLE_CONTEXT, lines: SAMPLE_LINES, crewDays: [] }),
       packingPaper(SAMPLE_PACKING),
       calculationPaper(SAMPLE_CALCULATION),
     ]
@@ -103,7 +103,7 @@ describe('quote', () => {
 
 describe('site sheet', () => {
   it('has a row to write on for every valve, also for the several valves of one line', () => {
-    const paper = sitePaper({ context: SAMPLE_CONTEXT, lines: SAMPLE_LINES });
+    const paper = sitePaper({ context: SAMPLE_CONTEXT, lines: SAMPLE_LINES, crewDays: [] });
     const valves = SAMPLE_LINES.reduce((sum, line) => sum + line.line.qty, 0);
     const records = paper.blocks.flatMap((block) => (block.kind === 'table' && block.tall === true ? block.rows : []));
     expect(records).toHaveLength(valves);
@@ -112,7 +112,7 @@ describe('site sheet', () => {
 
   it('prints start, step and ceiling of every setting that the assembly has', () => {
     const one = SAMPLE_LINES.slice(0, 1);
-    const limiter = sitePaper({ context: SAMPLE_CONTEXT, lines: one }).blocks.find(
+    const limiter = sitePaper({ context: SAMPLE_CONTEXT, lines: one, crewDays: [] }).blocks.find(
       (block) => block.kind === 'table' && block.caption?.text.startsWith('Limiter'),
     );
     const rows = limiter?.kind === 'table' ? limiter.rows.map((row) => row.cells.slice(0, 2).join(' ')) : [];
@@ -122,6 +122,7 @@ describe('site sheet', () => {
   it('leaves out lines that no assembly serves', () => {
     const paper = sitePaper({
       context: SAMPLE_CONTEXT,
+      crewDays: [],
       lines: SAMPLE_LINES.map((line) => ({ ...line, assembly: null })),
     });
     expect(paper.facts.find((fact) => fact.label === 'Work')?.value).toBe('0 valves in 0 classes of equal valves');

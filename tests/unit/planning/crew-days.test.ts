@@ -132,6 +132,12 @@ describe('crewDays', () => {
     expect(finding?.inUs).toContain('SA-2 with 15.4 lb, above the screening filter from the ground (10.8 lb)');
   });
 
+  it('tells the temperatures of the lifting equation in both unit systems', () => {
+    const [finding] = told(planned({ site: { temperature: ranged('°C', 5, 22) } }), 'crew-day-lift');
+    expect(finding?.sentence).toContain('these lifts (outside 19 to 26 °C)');
+    expect(finding?.inUs).toContain('these lifts (outside 66 to 79 °F)');
+  });
+
   it('tells a day that runs over the shift', () => {
     expect(said0(planned({ site: { shiftHours: 0.5 } }), 'crew-day-over-shift')).toMatch(
       /^Crew 1, day 1: the work takes 0\.611 h, 6\.67 min more than the shift/,

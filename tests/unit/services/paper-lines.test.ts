@@ -46,6 +46,7 @@ describe('a line that crews share', () => {
   it('has a row to write on for every valve that is served, counted through', () => {
     const paper = sitePaper({
       context: SAMPLE_CONTEXT,
+      crewDays: [],
       lines: shared([
         { crew: 0, qty: 4, assembly: 'plain' },
         { crew: 1, qty: 2, assembly: 'plain' },

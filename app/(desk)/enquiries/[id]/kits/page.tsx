@@ -1,5 +1,6 @@
 import { idOf } from '#app/_lib/respond.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
+import { CrewDays } from '#app/_ui/crew-days.tsx';
 import { PlanEffort } from '#app/_ui/plan-effort.tsx';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
@@ -76,6 +77,7 @@ function Planned({ enquiry, view, names, system }: PlannedProps) {
           facts: `${hoursText(kit.hours)} of work · ${massText(kit.mass_kg, system)} · ${countText(kit.pieces, 'piece')}`,
         }))}
       />
+      <CrewDays crews={view.crewDays} system={system} />
       <section className={styles.panel} aria-labelledby="lines">
         <h2 id="lines">Which assembly does which line</h2>
         <p className={styles.lead}>
