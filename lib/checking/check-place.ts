@@ -4,10 +4,10 @@
  * Not here: the grip on wheel or nut (check-grip.ts).
  * Read next: check-grip.ts.
  */
-import { suitsPlace } from '#lib/engineering/hazardous-marking.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import type { Subject } from './chain.ts';
 import { atMost, type Discrepancy, holds } from './discrepancy.ts';
+import { isOutsideZones, mayStand } from './plate-check.ts';
 
 export function checkPlace(subject: Subject): readonly Discrepancy[] {
   return [
@@ -27,10 +27,7 @@ function checkSource(subject: Subject): readonly Discrepancy[] {
   const { chain, site, lineDuty } = subject;
   const { facts, number } = chain.drive;
   const source = facts.power.kind;
-  const inZone = !suitsPlace({
-    marking: null,
-    place: { zone: zoneOf(subject), gasGroup: null, temperatureClass: null },
-  }).ok;
+  const inZone = !isOutsideZones(zoneOf(subject));
   const enclosed = lineDuty.line.place.enclosed?.value ?? site.enclosed ?? false;
   const noise = lineDuty.line.place.noiseLimit?.low ?? site.noiseLimit?.low ?? Number.POSITIVE_INFINITY;
   return [
@@ -91,15 +88,14 @@ function checkMarkings(subject: Subject): readonly Discrepancy[] {
     chain.head,
     ...chain.options.filter((option) => option.facts.electronic || option.facts.kind === 'torque limiter'),
   ];
-  return moving.flatMap((part) => {
-    const answer = suitsPlace({ marking: part.marking, place });
-    return holds(answer.ok, {
+  return moving.flatMap((part) =>
+    holds(mayStand(part.marking, place), {
       code: 'assembly-marking',
-      sentence: `${part.number} may not stand here: ${answer.ok ? '' : answer.reason.sentence}`,
+      sentence: `${part.number} may not stand here: its plate is not for zone ${place.zone}, gas group ${place.gasGroup ?? 'not known'}, temperature class ${place.temperatureClass ?? 'not known'}.`,
       expected: `a marking for zone ${place.zone}`,
       found: part.marking ?? 'unmarked',
-    });
-  });
+    }),
+  );
 }
 
 function checkRoom({ chain, lineDuty }: Subject): readonly Discrepancy[] {

@@ -1,5 +1,6 @@
 import { namedGas, temperatureClassFor } from '#lib/engineering/gas-classes.ts';
-import { type Marking, parseMarking, suitsPlace } from '#lib/engineering/hazardous-marking.ts';
+import { suitsPlace } from '#lib/engineering/hazardous-marking.ts';
+import { type Marking, parseMarking } from '#lib/engineering/plate-marking.ts';
 import type { DriveFacts } from '#lib/equipment/drive.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import { judge } from '#lib/rules/rule.ts';

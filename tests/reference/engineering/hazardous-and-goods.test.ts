@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { packEnergy } from '#lib/engineering/energy.ts';
 import { namedGas, temperatureClassFor } from '#lib/engineering/gas-classes.ts';
-import { parseMarking, suitsPlace } from '#lib/engineering/hazardous-marking.ts';
+import { suitsPlace } from '#lib/engineering/hazardous-marking.ts';
+import { parseMarking } from '#lib/engineering/plate-marking.ts';
 import {
   ADR_POINT_LIMIT,
   adrPoints,
@@ -194,9 +195,9 @@ describe('zones and categories', () => {
       marking: 'II 2 G Ex db IIC T6 Gb',
       place: { zone: 'Class I Division 1', ...easiest },
     });
-    expect(zoned).toMatchObject({ ok: false, reason: { code: 'zone-unknown' } });
+    expect(zoned).toMatchObject({ ok: false, reason: { code: 'zone-north-american' } });
     const divided = suitsPlace({ marking: 'Class I, Division 2, Group D, T4', place: { zone: '1', ...easiest } });
-    expect(divided).toMatchObject({ ok: false, reason: { code: 'marking-unreadable' } });
+    expect(divided).toMatchObject({ ok: false, reason: { code: 'marking-north-american' } });
   });
 
   // NEC 500.6 and 505.6 (from memory): groups A (acetylene) and B (hydrogen) of the divisions are IIC.

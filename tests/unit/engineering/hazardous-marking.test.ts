@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { parseMarking, suitsPlace, zoneName } from '#lib/engineering/hazardous-marking.ts';
+import { suitsPlace, zoneName } from '#lib/engineering/hazardous-marking.ts';
+import { parseMarking } from '#lib/engineering/plate-marking.ts';
 
 const at = (zone: string, gasGroup: string | null = null, temperatureClass: string | null = null) => ({
   zone,
@@ -37,7 +38,8 @@ describe('hazardous marking', () => {
   });
 
   it('refuses where the place is named by something that is no zone', () => {
-    expect(codeOf('II 1 G Ex h IIC T6 Ga', at('Division 1'))).toBe('zone-unknown');
+    expect(codeOf('II 1 G Ex h IIC T6 Ga', at('red area'))).toBe('zone-unknown');
+    expect(codeOf('II 1 G Ex h IIC T6 Ga', at('Division 1'))).toBe('zone-north-american');
   });
 
   it('takes an unknown gas group and temperature class at their hardest, and says so', () => {
