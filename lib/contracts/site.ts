@@ -71,9 +71,18 @@ export const siteSchema = z
     mains_plug: text.optional(),
     vehicle_access: z.boolean().optional(),
     anchors_allowed: z.array(text).max(20).optional(),
-    zone: text.optional(),
-    gas_group: text.optional(),
-    temperature_class: text.optional(),
+    zone: text
+      .meta({ description: '0, 1, 2, 20, 21, 22, mine or none; what cannot be read is judged at its hardest.' })
+      .optional(),
+    gas_group: text.meta({ description: 'IIA, IIB, IIB+H2, IIC, IIIA, IIIB, IIIC or I.' }).optional(),
+    temperature_class: text.meta({ description: 'T1 to T6, or a temperature such as T85 °C.' }).optional(),
+    area_remark: z
+      .string()
+      .trim()
+      .min(1)
+      .max(500)
+      .meta({ description: 'Anything else about the hazardous area; it is printed, never read.' })
+      .optional(),
     enclosed: z.boolean().optional(),
     altitude: quantity('altitude'),
     temperature: quantity('temperature'),
@@ -140,6 +149,7 @@ function readSite(site: z.output<typeof siteSchema>, startsOn: IsoDate): Site {
     zone,
     gas_group,
     temperature_class,
+    area_remark,
     enclosed,
   } = site;
   return {
@@ -154,6 +164,7 @@ function readSite(site: z.output<typeof siteSchema>, startsOn: IsoDate): Site {
     ...(zone === undefined ? {} : { zone }),
     ...(gas_group === undefined ? {} : { gasGroup: gas_group }),
     ...(temperature_class === undefined ? {} : { temperatureClass: temperature_class }),
+    ...(area_remark === undefined ? {} : { areaRemark: area_remark }),
     ...(enclosed === undefined ? {} : { enclosed }),
     ...readKnown(site, 'altitude', 'altitude', 'm'),
     ...readKnown(site, 'temperature', 'temperature', '°C'),
@@ -202,6 +213,7 @@ export function siteToJson(site: Site): SiteJson {
     ...(site.zone === undefined ? {} : { zone: site.zone }),
     ...(site.gasGroup === undefined ? {} : { gas_group: site.gasGroup }),
     ...(site.temperatureClass === undefined ? {} : { temperature_class: site.temperatureClass }),
+    ...(site.areaRemark === undefined ? {} : { area_remark: site.areaRemark }),
     ...(site.enclosed === undefined ? {} : { enclosed: site.enclosed }),
     ...writeKnown('altitude', altitude),
     ...writeKnown('temperature', temperature),

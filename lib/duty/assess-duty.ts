@@ -11,6 +11,7 @@ import { newtonMetres, turns as turnsOf } from '#lib/units/quantity.ts';
 import { raiseGuessedBounds } from './borne-torque.ts';
 import type { Direction, DirectionDuty, Duty, TorqueBound } from './duty.ts';
 import { gripOf, wheelOf } from './grip.ts';
+import { hazardFindings } from './hazard-questions.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import { judgeLine } from './judge-line.ts';
 import { noteDisagreement, noteFindings } from './line-findings.ts';
@@ -40,7 +41,7 @@ import { type ValveWork, workOfValve } from './valve-work.ts';
 export function assessDuty({ line, site }: { readonly line: ScheduleLine; readonly site: Site }): Duty {
   const sheet = openSheet();
   const { line: sound, findings } = judgeLine(line);
-  for (const finding of findings) note(sheet, finding);
+  for (const finding of [...findings, ...hazardFindings({ line, site })]) note(sheet, finding);
   const core = workOut({ line: sound, site, sheet });
   const duty = wholeDuty({ line: sound, sheet, core });
   const tryOut = (tried: ScheduleLine): Narrowness => workOut({ line: tried, site, sheet: scratchSheet() });

@@ -32,6 +32,8 @@ export interface Site {
   readonly zone?: string;
   readonly gasGroup?: string;
   readonly temperatureClass?: string;
+  /** Free words about the hazardous area: printed, never read. */
+  readonly areaRemark?: string;
   readonly enclosed?: boolean;
   readonly altitude?: Known<'m'>;
   readonly temperature?: Known<'°C'>;

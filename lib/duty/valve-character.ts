@@ -5,6 +5,7 @@
  * Read next: valve-sizes.ts.
  */
 import { type Fact, fact } from '#lib/units/known-value.ts';
+import { isHazardous } from './hazard-questions.ts';
 import type { DrivenBy, ScheduleLine, StemKind, ValveType } from './schedule-line.ts';
 import type { Site } from './site.ts';
 import { yearsAgo, yearsIdle } from './years-idle.ts';
@@ -96,8 +97,7 @@ function settingOf({
   const service = line.process.service?.value;
   if (type === 'hydrant' || type === 'stop tap' || type === 'penstock') return 'waterworks';
   if (service === 'potable' || service === 'sewage' || isBuried(line)) return 'waterworks';
-  if (service === 'oxygen' || service === 'toxic' || line.place.zone !== undefined || site.zone !== undefined)
-    return 'plant';
+  if (service === 'oxygen' || service === 'toxic' || isHazardous({ line, site })) return 'plant';
   if (/class|#|\bcl\b/i.test(rating) && !/\b(125|250)\b/.test(rating)) return 'plant';
   if (/\d\s*K\b|\bK\s*\d/i.test(rating)) return 'plant';
   const medium = line.process.medium?.value ?? '';

@@ -8,6 +8,7 @@ export const INTAKE_CODES = [
   'value-unreadable',
   'value-implausible',
   'value-unlikely',
+  'place-unreadable',
   'number-ambiguous',
   'unit-guessed',
   'choice-unknown',

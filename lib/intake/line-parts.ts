@@ -4,6 +4,7 @@
  * Not here: tag, size and type (read-line.ts).
  * Read next: read-line.ts.
  */
+import { type HazardColumn, hazardQuestion } from '#lib/duty/hazard-questions.ts';
 import type {
   LineInterface,
   LinePlace,
@@ -189,12 +190,20 @@ export function readPlace(context: CellContext, remark: Remark | null): LinePlac
     ...given('standingPlace', readText(context, 'standing_place')),
     ...given('vehicleDistance', readQuantity(context, 'vehicle_distance', 'm')),
     ...given('anchor', readText(context, 'anchor')),
-    ...given('zone', readText(context, 'zone')),
-    ...given('gasGroup', readText(context, 'gas_group')),
-    ...given('temperatureClass', readText(context, 'temperature_class')),
+    ...given('zone', readHazard(context, 'zone')),
+    ...given('gasGroup', readHazard(context, 'gas_group')),
+    ...given('temperatureClass', readHazard(context, 'temperature_class')),
     ...given('enclosed', readYesNo(context, 'enclosed')),
     ...given('noiseLimit', readQuantity(context, 'noise_limit', 'dB')),
   };
+}
+
+/** The text stays as it is; what cannot be read is asked about here and again beside the duty. */
+function readHazard(context: CellContext, column: HazardColumn): Fact<string> | undefined {
+  const text = readText(context, column);
+  const question = text === undefined ? null : hazardQuestion(column, text.value);
+  if (question !== null) report(context, { code: 'place-unreadable', column, ...question });
+  return text;
 }
 
 function fromRemark<Value>(remark: Remark | null, value: Value | undefined): Fact<Value> | undefined {

@@ -21,6 +21,7 @@ import { quotePaper } from '#lib/documents/quote-paper.ts';
 import { sitePaper } from '#lib/documents/site-paper.ts';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { Site } from '#lib/duty/site.ts';
+import { zoneName } from '#lib/engineering/hazardous-marking.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { addDays, type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';
 import type { PackedCase } from '#lib/packing/pack-cases.ts';
@@ -140,9 +141,21 @@ export function paperContext({
 function siteFacts(site: Site): readonly string[] {
   return [
     `Power sources allowed: ${site.sourcesAllowed.join(', ')}`,
-    ...(site.zone === undefined ? [] : [`Zone ${site.zone}`]),
+    ...areaFacts(site),
     ...(site.enclosed ? ['Enclosed place'] : []),
     ...site.houseRules.map((rule) => rule.sentence),
+  ];
+}
+
+function areaFacts({ zone, gasGroup, temperatureClass, areaRemark }: Site): readonly string[] {
+  const about = [
+    ...(gasGroup === undefined ? [] : [`gas group ${gasGroup}`]),
+    ...(temperatureClass === undefined ? [] : [`temperature class ${temperatureClass}`]),
+  ];
+  const named = zone === undefined ? null : (zoneName(zone) ?? 'none');
+  return [
+    ...(named === null && about.length === 0 ? [] : [[`Hazardous zone: ${named ?? 'not given'}`, ...about].join(', ')]),
+    ...(areaRemark === undefined ? [] : [`Hazardous area: ${areaRemark}`]),
   ];
 }
 

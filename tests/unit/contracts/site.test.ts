@@ -137,4 +137,19 @@ describe('a site', () => {
     console.info(`site JSON: ${checked} of 400 cases checked`);
     expect(checked).toBe(400);
   });
+
+  it('keeps a zone that cannot be read as it is written, and a remark on the area beside it', () => {
+    const json = {
+      zone: 'red',
+      gas_group: 'Group D',
+      temperature_class: 'warm',
+      area_remark: 'Tank field 3, see drawing',
+    };
+    const site = parseSite(json, defaults);
+    expect(site).toMatchObject({
+      ok: true,
+      value: { zone: 'red', gasGroup: 'Group D', temperatureClass: 'warm', areaRemark: 'Tank field 3, see drawing' },
+    });
+    if (site.ok) expect(siteToJson(site.value)).toMatchObject(json);
+  });
 });

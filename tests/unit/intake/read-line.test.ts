@@ -243,6 +243,16 @@ const CASES: readonly (readonly [code: IntakeCode, cells: Cells, sentence: strin
     'Wheel diameter “3 m” is outside what is usual (50 mm to 1600 mm); it is kept as it stands.',
   ],
   [
+    'place-unreadable',
+    { zone: 'red' },
+    'Zone “red” cannot be read; until then nothing electrical or moving is passed for it.',
+  ],
+  [
+    'place-unreadable',
+    { gas_group: 'Group D' },
+    'Gas group “Group D” is North American (class, division or group by NEC Articles 500 to 506) and is not turned into a zone or group here, as Division 1 takes in zone 0 and the letters mean other gases; IIC or IIIC, the hardest, is taken.',
+  ],
+  [
     'number-ambiguous',
     { stem_thrust: '1,234' },
     'The comma in “1,234” may part thousands or decimals; it is read as 1.23 kN.',

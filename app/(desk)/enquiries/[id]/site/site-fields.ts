@@ -5,6 +5,8 @@ export interface SiteField {
   readonly help: string;
   readonly kind: 'text' | 'number' | 'date' | 'yes or no' | 'choice' | 'list';
   readonly choices?: readonly string[];
+  /** What a choice is called where its value alone says too little. */
+  readonly words?: Readonly<Record<string, string>>;
 }
 
 export interface SiteGroup {
@@ -73,9 +75,51 @@ export const SITE_GROUPS: readonly SiteGroup[] = [
         help: 'structure, large pipe, yoke …: separated by commas.',
         kind: 'list',
       },
-      { key: 'zone', label: 'Hazardous zone', help: '0, 1, 2, 20, 21, 22 or none.', kind: 'text' },
-      { key: 'gas_group', label: 'Gas group', help: 'IIA, IIB or IIC.', kind: 'text' },
-      { key: 'temperature_class', label: 'Temperature class', help: 'T1 to T6.', kind: 'text' },
+      {
+        key: 'zone',
+        label: 'Hazardous zone',
+        help: 'From the zone drawing of the site. A North American class or division is no zone: ask for the zone.',
+        kind: 'choice',
+        choices: ['none', '0', '1', '2', '20', '21', '22', 'mine'],
+        words: {
+          none: 'none: not hazardous',
+          '0': '0: gas, always',
+          '1': '1: gas, at times',
+          '2': '2: gas, rarely',
+          '20': '20: dust, always',
+          '21': '21: dust, at times',
+          '22': '22: dust, rarely',
+          mine: 'mine with firedamp',
+        },
+      },
+      {
+        key: 'gas_group',
+        label: 'Gas or dust group',
+        help: 'The hardest is taken inside a zone where it is not known.',
+        kind: 'choice',
+        choices: ['IIA', 'IIB', 'IIB+H2', 'IIC', 'IIIA', 'IIIB', 'IIIC', 'I'],
+      },
+      {
+        key: 'temperature_class',
+        label: 'Temperature class',
+        help: 'The hardest is taken inside a zone where it is not known. For dust choose the class whose degrees are not above the limit.',
+        kind: 'choice',
+        choices: ['T1', 'T2', 'T3', 'T4', 'T5', 'T6'],
+        words: {
+          T1: 'T1: 450 °C',
+          T2: 'T2: 300 °C',
+          T3: 'T3: 200 °C',
+          T4: 'T4: 135 °C',
+          T5: 'T5: 100 °C',
+          T6: 'T6: 85 °C',
+        },
+      },
+      {
+        key: 'area_remark',
+        label: 'Remark on the hazardous area',
+        help: 'Free words, as the site puts it; they are printed and not read.',
+        kind: 'text',
+      },
       { key: 'enclosed', label: 'Indoors or in chambers', help: 'No petrol there.', kind: 'yes or no' },
       { key: 'altitude', label: 'Altitude', help: 'With its unit, such as 1200 m.', kind: 'text' },
       { key: 'temperature', label: 'Temperature', help: 'With its unit, such as -5 °C.', kind: 'text' },

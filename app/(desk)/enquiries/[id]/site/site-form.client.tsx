@@ -58,6 +58,7 @@ function SiteInput({ field, value }: { readonly field: SiteField; readonly value
   const id = `site-${field.key}`;
   const text = Array.isArray(value) ? value.join(', ') : value === undefined ? '' : String(value);
   const choices = field.kind === 'yes or no' ? ['true', 'false'] : field.choices;
+  const isOther = choices !== undefined && text !== '' && !choices.includes(text);
   return (
     <div>
       <label htmlFor={id}>{field.label}</label>
@@ -66,9 +67,10 @@ function SiteInput({ field, value }: { readonly field: SiteField; readonly value
           <option value="">not known</option>
           {choices.map((choice) => (
             <option key={choice} value={choice}>
-              {choice === 'true' ? 'yes' : choice === 'false' ? 'no' : choice}
+              {choice === 'true' ? 'yes' : choice === 'false' ? 'no' : (field.words?.[choice] ?? choice)}
             </option>
           ))}
+          {isOther && <option value={text}>as given: {text}</option>}
         </select>
       ) : (
         <input
