@@ -129,6 +129,7 @@ function readPlates(text: string): readonly Plate[] {
     const plate = plates.at(-1);
     if (word === 'NEXT') level = word;
     else if (word === 'Ex' || word === 'EEx') {
+      if (plate !== undefined && level === '' && before.length === 0) plate.isKnown = false;
       plates.push(opened(before));
       before = [];
       level = '';

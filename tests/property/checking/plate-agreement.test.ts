@@ -44,7 +44,7 @@ const spots = fc.record({
   zone: pick(
     '0|1|2|20|21|22|zone 1|Z2|ATEX zone 21|gas zone 2|mine|none|safe area|non-hazardous||red|Class I Div 2|1/21',
   ),
-  gasGroup: fc.option(pick('I|IIA|IIB|IIC|IIB+H2|II B + H2|gas group IIA|IIIA|IIIB|IIIC|A|Group D|banana|')),
+  gasGroup: fc.option(pick('I|IIA|IIB|IIC|IIB+H2|II B + H2|gas group IIA|IIIA|IIIB|IIIC|A|B|group B|Group D|banana|')),
   temperatureClass: fc.option(pick('T1|T2|T3|T3C|T4|T6|T85°C|135 °C|class T3|banana|')),
 });
 
