@@ -94,9 +94,9 @@ describe('laws of a duty', () => {
       known(
         value.unit,
         {
-          low: value.low + (value.nominal - value.low) * part,
+          low: Math.min(value.nominal, value.low + (value.nominal - value.low) * part),
           nominal: value.nominal,
-          high: value.high - (value.high - value.nominal) * part,
+          high: Math.max(value.nominal, value.high - (value.high - value.nominal) * part),
         },
         SAID,
       );
@@ -125,6 +125,14 @@ describe('laws of a duty', () => {
         if (stem.travel !== undefined) changes.push({ ...line, stem: { ...stem, travel: narrow(stem.travel, part) } });
         if (torque.gearRatio !== undefined)
           changes.push({ ...line, torque: { ...torque, gearRatio: narrow(torque.gearRatio, part) } });
+        if (process.linePressure !== undefined)
+          changes.push({ ...line, process: { ...process, linePressure: narrow(process.linePressure, part) } });
+        if (stem.diameter !== undefined)
+          changes.push({ ...line, stem: { ...stem, diameter: narrow(stem.diameter, part) } });
+        if (stem.thrust !== undefined) changes.push({ ...line, stem: { ...stem, thrust: narrow(stem.thrust, part) } });
+        if (torque.starting !== undefined)
+          changes.push({ ...line, torque: { ...torque, starting: narrow(torque.starting, part) } });
+        if (torque.max !== undefined) changes.push({ ...line, torque: { ...torque, max: narrow(torque.max, part) } });
         for (const change of changes) {
           const close = dutyOf(change);
           for (const direction of DIRECTIONS) {
