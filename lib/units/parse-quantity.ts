@@ -32,7 +32,7 @@ const AT_LEAST = /^(?:>=?|≥|over|above|min(?:imum)?\.?(?=\s*\d)|more than|at l
 const TO = /^\s*(?:-|–|—|\.\.\.?|…|\bto\b|\bbis\b|\bà\b|\band\b|~)\s*/i;
 const NUMBER = new RegExp(String.raw`^\s*(${NUMBER_PATTERN})`, 'i');
 const UNIT_WORD =
-  /^\s*((?:[^\d\s–—…~<>≤≥]|(?<=\p{L})[23](?!\d)){1,14}(?:[\s·-]?[a-zA-Z²³][a-zA-Z0-9²³/()]*){0,3}|[1:]\/?[a-z]{0,3})/u;
+  /^\s*(:\s?1(?!\d)|to\s1(?![\d.,])|(?:[^\d\s–—…~<>≤≥]|(?<=\p{L})[23](?!\d)){1,14}(?:[\s·-]?[a-zA-Z²³][a-zA-Z0-9²³/()]*){0,3}|[1:]\/?[a-z]{0,3})/u;
 /** `~50` means 50 give or take a tenth: common practice, no source. */
 const ABOUT_SPREAD = 0.1;
 /** `>50` has no upper end; twice the value is planned for. Assumed, no source. */
