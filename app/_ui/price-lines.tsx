@@ -2,6 +2,7 @@ import type { PlanView } from '#lib/services/plan-view.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
 import { moneyIn } from './plan-words.ts';
+import { ShownSource } from './shown-units.client.tsx';
 
 type Price = NonNullable<PlanView['price']>;
 type Money = (amount: number) => string;
@@ -81,7 +82,7 @@ function PriceLine({ line, money }: { readonly line: Price['lines'][number]; rea
 function HowPriced({ line }: { readonly line: Price['lines'][number] }) {
   return (
     <>
-      {line.sentence}
+      <ShownSource source={line.sentence} />
       {line.purchase_after_days === null ? null : (
         <>
           <br />

@@ -1,6 +1,6 @@
 /*
  * Puts the US customary value in brackets beside each SI quantity of a text whose numbers are given as they are written.
- * Invariant: nothing of the text is changed or left out, so a citation stays a citation; the number converted is the one that is read there.
+ * Invariant: nothing of the text is changed or left out, so a citation stays a citation, and words in “quotes” are left alone; the number converted is the one read there.
  * Not here: sentences made from values (say-figure.ts), which are told in either system outright.
  * Read next: say-figure.ts.
  */
@@ -24,7 +24,7 @@ const WRITTEN: Readonly<Record<string, readonly [Unit, Dimension]>> = {
 
 const NUMBER = String.raw`[-−]?\d{1,3}(?:[, ]\d{3})+(?![\d.])|[-−]?\d+(?:\.\d+)?`;
 const QUANTITY = new RegExp(
-  String.raw`(?<![\w.,/·-])(${NUMBER})(?:( to |…|–|-)(${NUMBER}))?[ \u00a0](${Object.keys(WRITTEN).join('|')})(?![\w·/²³])(?! \(\d)`,
+  String.raw`(?<![\w.,/·-])(${NUMBER})(?:( to |…|–|-)(${NUMBER}))?[ \u00a0](${Object.keys(WRITTEN).join('|')})(?![\w·/²³”])(?! \(\d)`,
   'gu',
 );
 /** A bracket that already follows a US quantity: `200 lbf (890 N)`. */

@@ -61,6 +61,7 @@ describe('US customary values beside the SI ones of a text', () => {
     ['ISO 5210 and PN 16, Q-00012 N'],
     ['a gate of 10-20 mm (0.39-0.79 in)'],
     ['Valve M 12'],
+    ['Stated in the list: Depth to nut “1.1 m”.'],
   ])('%s stays as it is', (text) => {
     expect(besideIt(text)).toBe(text);
   });

@@ -1,4 +1,5 @@
 import { momentText } from '#app/_ui/plan-words.ts';
+import { ShownSentence } from '#app/_ui/shown-units.client.tsx';
 import type { EnquiryView } from '#lib/services/open-enquiry.ts';
 
 interface TakenListsProps {
@@ -122,7 +123,9 @@ function ProblemView({ problem }: { readonly problem: Outcome['problems'][number
       <td>
         <span className={MARKS[problem.severity]}>{problem.severity}</span>
       </td>
-      <td>{problem.sentence}</td>
+      <td>
+        <ShownSentence told={problem} />
+      </td>
       <td>{problem.remedy}</td>
     </tr>
   );
