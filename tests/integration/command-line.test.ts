@@ -143,6 +143,20 @@ describe('the command line', () => {
     expect(ran.out).toMatch(/^V2: to start [\d.]+…[\d.]+ N·m \(assumed\), .* turns \(rule of thumb\), never above/m);
   });
 
+  it('--units us: tells text in US customary units and leaves JSON in SI', async () => {
+    const si = await kitwright('duty', list());
+    const us = await kitwright('duty', list(), '--units', 'us');
+    expect(us.out.match(/lbf·ft/g)?.length).toBe(si.out.match(/N·m/g)?.length);
+    expect(us.out).not.toMatch(/\d N·m(?! \()/);
+    const [inSi, inUs] = [
+      await kitwright('duty', list(), '--json'),
+      await kitwright('duty', list(), '--json', '--units', 'us'),
+    ];
+    expect(inUs.out).toBe(inSi.out);
+    expect(inUs.out).not.toContain('inUs');
+    expect((await kitwright('duty', list(), '--units', 'ells')).status).toBe(2);
+  });
+
   it('duty --spread: adds percentiles inside the range, and refuses a number of draws out of bounds', async () => {
     const ran = await kitwright('duty', list(), '--spread', '300', '--json');
     expect(ran.status, ran.err).toBe(0);
