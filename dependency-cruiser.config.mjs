@@ -21,6 +21,7 @@ const core = {
   packing: ['kernel', 'units', 'equipment'],
   checking: ['kernel', 'units', 'money', 'engineering', 'equipment', 'duty', 'rules'],
   intake: ['kernel', 'units', 'duty'],
+  found: ['kernel', 'units', 'duty', 'intake'],
   // The one pure function that joins the decisions, so that a worker thread can run the whole chain without services.
   planning:
     'kernel units money engineering equipment duty rules kits fleet checking pricing stock packing contracts'.split(

@@ -9,6 +9,7 @@ import { type CustomerFacts, parseCustomers } from '#lib/contracts/customer.ts';
 import { parseEnquiryFile } from '#lib/contracts/enquiry-file.ts';
 import { parseModels } from '#lib/contracts/equipment.ts';
 import { type HouseFacts, parseHouse } from '#lib/contracts/house.ts';
+import { type DemoVisit, parseDemoVisits } from '#lib/contracts/visits.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import type { IsoDate } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
@@ -73,6 +74,11 @@ export function demoEnquiries(): readonly DemoEnquiry[] {
     const { list, ...enquiry } = readOrStop(parseEnquiryFile(readJson(`enquiries/${id}.json`)));
     return { ...enquiry, listName: list, listText: readText(`enquiries/${list}`) };
   });
+}
+
+/** What crews found at demo valves on visits before the house was loaded. */
+export function demoVisits(): readonly DemoVisit[] {
+  return readOrStop(parseDemoVisits(readJson('visits.json')));
 }
 
 /** Demo data that cannot be read is a slip of whoever changed it. */

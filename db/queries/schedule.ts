@@ -21,6 +21,16 @@ export function listLines(db: DbOrTx, enquiryId: number): readonly LineRow[] {
     .all();
 }
 
+/** The tags of an enquiry's lines, as they are written; lines without one are left out. */
+export function tagsOfEnquiry(db: DbOrTx, enquiryId: number): readonly string[] {
+  return db
+    .select({ tag: sql<string | null>`json_extract(${scheduleLine.cells_json}, '$.tag')` })
+    .from(scheduleLine)
+    .where(eq(scheduleLine.enquiry_id, enquiryId))
+    .all()
+    .flatMap(({ tag }) => (tag === null ? [] : [tag]));
+}
+
 export function findLine(
   db: DbOrTx,
   key: { readonly enquiryId: number; readonly lineId: number },

@@ -37,11 +37,13 @@ import { handBound, inputBounds } from './torque-bounds.ts';
 import { characterise, type ValveCharacter } from './valve-character.ts';
 import { type ValveLoads, valveLoads } from './valve-loads.ts';
 import { type ValveWork, workOfValve } from './valve-work.ts';
+import { withVisitTorque } from './visit-torque.ts';
 
 export function assessDuty({ line, site }: { readonly line: ScheduleLine; readonly site: Site }): Duty {
   const sheet = openSheet();
-  const { line: sound, findings } = judgeLine(line);
+  const { line: given, findings } = judgeLine(line);
   for (const finding of [...findings, ...hazardFindings({ line, site })]) note(sheet, finding);
+  const sound = withVisitTorque({ line: given, site, sheet });
   const core = workOut({ line: sound, site, sheet });
   const duty = wholeDuty({ line: sound, sheet, core });
   const tryOut = (tried: ScheduleLine): Narrowness => workOut({ line: tried, site, sheet: scratchSheet() });
@@ -52,7 +54,11 @@ export function assessDuty({ line, site }: { readonly line: ScheduleLine; readon
 /** The numbers of a duty with all that they follow from, for drawing them anew. */
 export function tapedDuty({ line, site }: { readonly line: ScheduleLine; readonly site: Site }): TapedDuty {
   const sheet = tapedSheet();
-  const { opening, closing, turns } = workOut({ line: judgeLine(line).line, site, sheet });
+  const { opening, closing, turns } = workOut({
+    line: withVisitTorque({ line: judgeLine(line).line, site, sheet }),
+    site,
+    sheet,
+  });
   return { tape: sheet.tape, opening, closing, turns };
 }
 

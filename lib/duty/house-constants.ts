@@ -102,6 +102,10 @@ export const HOUSE_CONSTANTS = {
   /** Rise of pressure that a closure should stay below, as a share of the rated pressure. */
   surgeShare: constant('1', 0.2, 0.2, 0.2, common('Surge allowed as a share of the rated pressure')),
   turnsThatNeedCounting: constant('turn', 15, 15, 15, common('Turns from which a counter is required')),
+  /** What a torque read off a valve may have grown by for each further year at rest. */
+  torqueGrowth: constant('1', 0, 0.05, 0.1, common('Growth of a valve’s torque for each year after the first')),
+  /** What starting took, as a share of the highest torque of the stroke, which may have been met on seating instead. */
+  startOfHighest: constant('1', 0.6, 1, 1, common('Starting torque against the highest torque of the same stroke')),
   /** Stated and computed values that differ by more than this are shown with a finding. */
   disagreement: constant('1', 1.25, 1.25, 1.25, common('Ratio from which two values disagree')),
 } as const;

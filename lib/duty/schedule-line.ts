@@ -4,6 +4,8 @@
  * Not here: reading text (intake) and what the valve needs (assess-duty.ts).
  * Read next: site.ts, duty.ts.
  */
+import type { IsoDate } from '#lib/kernel/date-range.ts';
+import type { Finding } from '#lib/kernel/finding.ts';
 import type { Fact, Known } from '#lib/units/known-value.ts';
 
 export const VALVE_TYPES = [
@@ -168,6 +170,21 @@ export interface LinePlace {
   readonly noiseLimit?: Known<'dB'>;
 }
 
+/** Torques read off this valve on an earlier visit, as they were that day: what ages is worked out with the duty. */
+export interface VisitTorque {
+  readonly on: IsoDate;
+  readonly starting?: Known<'N·m'>;
+  readonly running?: Known<'N·m'>;
+  /** The highest of a whole stroke: no less than starting or running took that day, and no bound of what the valve bears. */
+  readonly highest?: Known<'N·m'>;
+}
+
+/** What earlier visits say beside the list; sizes and turns of theirs stand in their own fields already. */
+export interface LineVisits {
+  readonly torque?: VisitTorque;
+  readonly findings: readonly Finding[];
+}
+
 export interface ScheduleLine {
   readonly tag: string;
   readonly qty: number;
@@ -185,6 +202,7 @@ export interface ScheduleLine {
   readonly torque: LineTorque;
   readonly interface: LineInterface;
   readonly place: LinePlace;
+  readonly visits?: LineVisits;
   readonly notes?: string;
   readonly photo?: string;
   /** Numbers that the list gives and that cannot be taken, each with a sentence that names column, value and range. */

@@ -18,7 +18,7 @@ export function yearsIdle({ line, site }: { readonly line: ScheduleLine; readonl
   return yearsAgo(line.state.lastOperated, site);
 }
 
-export function yearsAgo(given: Fact<number> | undefined, site: Site): number | null {
+export function yearsAgo(given: Fact<number> | undefined, site: Pick<Site, 'startsOn'>): number | null {
   if (given === undefined || !Number.isFinite(given.value) || given.value < 0) return null;
   if (given.value < FIRST_CALENDAR_YEAR) return given.value <= MOST_YEARS ? given.value : null;
   const thisYear = Number(site.startsOn.slice(0, 4));

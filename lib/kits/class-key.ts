@@ -22,6 +22,7 @@ const LEFT_OUT: ReadonlySet<string> = new Set([
   'placeOrder',
   'notes',
   'photo',
+  'visits',
 ]);
 
 /** What notes say matters only as far as a rule hears it. */

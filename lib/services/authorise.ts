@@ -13,6 +13,7 @@ const MAY = {
   'issue quotes': ['desk', 'administrator'],
   'read equipment': ['desk', 'yard', 'administrator'],
   'book equipment': ['desk', 'yard', 'administrator'],
+  'record visits': ['desk', 'yard', 'administrator'],
 } as const satisfies Readonly<Record<string, readonly UserRole[]>>;
 
 export type Permission = keyof typeof MAY;

@@ -14,7 +14,8 @@ import { authorise } from './authorise.ts';
 import { type Context, timestamp } from './context.ts';
 import { readEnquiry } from './enquiry-record.ts';
 import { type LineView, lineView } from './line-view.ts';
-import { dutyOf, readRecord } from './schedule-record.ts';
+import { dutyOf, readRecord, readWritten } from './schedule-record.ts';
+import { siteKnowledge } from './site-knowledge.ts';
 
 export interface CellEdit {
   readonly lineId: number;
@@ -69,10 +70,11 @@ export function editCells(
   );
   if (!saved.ok) return saved;
   const { site, row: enquiryRow } = enquiry.value;
+  const knowledge = siteKnowledge(context, enquiry.value);
   const lines = saved.value.ids.flatMap((lineId) => {
     const row = findLine(context.database.db, { enquiryId: input.enquiryId, lineId });
     if (!row) return [];
-    const record = readRecord(row);
+    const record = readRecord(row, knowledge);
     return [lineView(record, dutyOf({ record, site, siteKey: enquiryRow.site_json }))];
   });
   return ok({ lines, undo: saved.value.undo });
@@ -96,7 +98,7 @@ type Row = NonNullable<ReturnType<typeof findLine>>;
 
 /** Writes one edit and answers with the edit that takes it back. */
 function applyEdit(tx: Tx, row: Row, edit: CellEdit): CellEdit {
-  const record = readRecord(row);
+  const record = readWritten(row);
   const column = edit.column as Column;
   const { [column]: before, ...others } = record.cells;
   const wasMeasured = record.measured.includes(column);

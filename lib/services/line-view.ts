@@ -5,11 +5,13 @@
  * Read next: list-lines.ts.
  */
 import type { Duty } from '#lib/duty/duty.ts';
+import type { KnownFromVisits } from '#lib/found/found.ts';
 import type { Cells, Column } from '#lib/intake/columns.ts';
 import type { IntakeProblem } from '#lib/intake/take-rows.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import type { Known, Range } from '#lib/units/known-value.ts';
 import type { LineRecord } from './schedule-record.ts';
+import type { VisitView } from './site-knowledge.ts';
 
 export interface DutyView {
   /** The worse direction. */
@@ -34,6 +36,9 @@ export interface LineView {
   readonly measured: readonly Column[];
   readonly problems: readonly IntakeProblem[];
   readonly duty: DutyView;
+  /** What earlier visits know of the valve and what became of it, and all visits there were. */
+  readonly known: readonly KnownFromVisits[];
+  readonly visits: readonly VisitView[];
 }
 
 export function lineView(record: LineRecord, duty: Duty): LineView {
@@ -46,6 +51,8 @@ export function lineView(record: LineRecord, duty: Duty): LineView {
     cells: record.cells,
     measured: record.measured,
     problems: record.problems,
+    known: record.known,
+    visits: record.visits,
     duty: dutyView(duty),
   };
 }

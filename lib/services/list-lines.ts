@@ -11,6 +11,7 @@ import type { Context } from './context.ts';
 import { type EnquiryRecord, readEnquiry } from './enquiry-record.ts';
 import { type LineView, lineView } from './line-view.ts';
 import { dutyOf, readRecord } from './schedule-record.ts';
+import { type SiteKnowledge, siteKnowledge } from './site-knowledge.ts';
 
 export interface LineWindow {
   readonly enquiryId: number;
@@ -36,11 +37,12 @@ export function listLines(context: Context, window: LineWindow): Result<LinesVie
   const enquiry = readEnquiry(context, window.enquiryId);
   if (!enquiry.ok) return enquiry;
   const text = window.text?.trim().toLowerCase() ?? '';
+  const knowledge = siteKnowledge(context, enquiry.value);
   const rows = listRows(context.database.db, window.enquiryId)
     .filter((row) => text === '' || row.cells_json.toLowerCase().includes(text))
-    .filter((row) => window.only !== 'problems' || readRecord(row).problems.length > 0);
+    .filter((row) => window.only !== 'problems' || readRecord(row, knowledge).problems.length > 0);
   const shown = rows.slice(window.from, window.from + Math.min(window.count, MOST_LINES));
-  return ok({ total: rows.length, from: window.from, lines: shown.map(viewOf(enquiry.value)) });
+  return ok({ total: rows.length, from: window.from, lines: shown.map(viewOf(enquiry.value, knowledge)) });
 }
 
 /** The whole schedule at once, for paper. */
@@ -49,12 +51,12 @@ export function listAllLines(context: Context, enquiryId: number): Result<readon
   if (!allowed.ok) return allowed;
   const enquiry = readEnquiry(context, enquiryId);
   if (!enquiry.ok) return enquiry;
-  return ok(listRows(context.database.db, enquiryId).map(viewOf(enquiry.value)));
+  return ok(listRows(context.database.db, enquiryId).map(viewOf(enquiry.value, siteKnowledge(context, enquiry.value))));
 }
 
-function viewOf({ site, row: { site_json } }: EnquiryRecord) {
+function viewOf({ site, row: { site_json } }: EnquiryRecord, knowledge: SiteKnowledge) {
   return (row: LineRow): LineView => {
-    const record = readRecord(row);
+    const record = readRecord(row, knowledge);
     return lineView(record, dutyOf({ record, site, siteKey: site_json }));
   };
 }

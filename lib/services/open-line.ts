@@ -22,6 +22,7 @@ import { houseModels } from './house-facts.ts';
 import { type LineView, lineView } from './line-view.ts';
 import { readPlan } from './plan-enquiry.ts';
 import { dutyOf, readRecord } from './schedule-record.ts';
+import { siteKnowledge } from './site-knowledge.ts';
 
 export interface LineDetail {
   readonly line: LineView;
@@ -57,7 +58,7 @@ export function openLine(
   if (!row)
     return failed({ code: 'no-such-line', sentence: 'That line is not there any more; go back to the schedule.' });
   const { site, constraints, row: enquiryRow } = enquiry.value;
-  const record = readRecord(row);
+  const record = readRecord(row, siteKnowledge(context, enquiry.value));
   const duty = dutyOf({ record, site, siteKey: enquiryRow.site_json });
   const models = houseModels(context);
   const { system = 'si' } = input;

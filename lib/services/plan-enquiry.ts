@@ -93,7 +93,7 @@ export function prepareInput(
   if (!enquiry.ok) return enquiry;
   const { site, constraints } = enquiry.value;
   const input: WorkOutInput = {
-    lines: uniqueTags(readSchedule(context, enquiryId).map(({ line, row }) => ({ line, row: row.row }))),
+    lines: uniqueTags(readSchedule(context, enquiry.value).map(({ line, row }) => ({ line, row: row.row }))),
     site,
     models: houseModels(context),
     free: freePieces(context, { window: rangeOfDays(site.startsOn, site.days), enquiryId }),

@@ -28,6 +28,7 @@ import {
   demoUnits,
 } from '#seeds/load.ts';
 import { sha256 } from './sha256.ts';
+import { writeDemoVisits } from './write-demo-visits.ts';
 
 export async function prepareHouse(input: { readonly databasePath: string; readonly now?: Date }): Promise<void> {
   const open = openDatabase(input.databasePath);
@@ -122,6 +123,7 @@ function writeDemoEnquiry(tx: DbOrTx, { at, list, customerId }: DemoWriting): vo
     created_at: at,
     updated_at: at,
   });
+  writeDemoVisits(tx, { at, demo: list.enquiry, enquiryId, customerId });
   const fileId = insertListFile(tx, {
     enquiry_id: enquiryId,
     file_name: list.enquiry.listName,

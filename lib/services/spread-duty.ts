@@ -12,6 +12,7 @@ import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
 import { readEnquiry } from './enquiry-record.ts';
 import { readRecord } from './schedule-record.ts';
+import { siteKnowledge } from './site-knowledge.ts';
 
 interface SpreadQuestion {
   readonly enquiryId: number;
@@ -30,7 +31,7 @@ export function spreadDuty(context: Context, question: SpreadQuestion): Result<L
   const row = findLine(context.database.db, question);
   if (!row)
     return failed({ code: 'no-such-line', sentence: 'That line is not there any more; go back to the schedule.' });
-  const { line } = readRecord(row);
+  const { line } = readRecord(row, siteKnowledge(context, enquiry.value));
   const { site } = enquiry.value;
   return ok(lineSpread(sampleDuty({ line, site, runs: question.runs, seed: SPREAD_SEED })));
 }

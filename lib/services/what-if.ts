@@ -23,6 +23,7 @@ import type { Context } from './context.ts';
 import { readEnquiry } from './enquiry-record.ts';
 import { isTaken, type LineInput, lineInputs } from './line-inputs.ts';
 import { dutyOf, type LineRecord, readRecord } from './schedule-record.ts';
+import { siteKnowledge } from './site-knowledge.ts';
 
 export interface WhatIfFigure {
   readonly name: string;
@@ -79,15 +80,19 @@ export function whatIf(context: Context, request: WhatIfRequest): Result<WhatIf>
   const { [column]: _was, ...others } = record.cells;
   const text = request.text.trim();
   const marked = record.measured.filter((name) => name !== column);
+  const cells = text === '' ? others : { ...others, [column]: text };
   const { line, problems } = readLine({
     row: record.row.row,
-    cells: text === '' ? others : { ...others, [column]: text },
+    cells,
     measured: request.measured ? [...marked, column] : marked,
   });
   const had = new Set(record.problems.map(problemKey));
   const fresh = problems.filter((problem) => problem.column === column || !had.has(problemKey(problem)));
   if (text !== '' && !isTaken(line, column)) return ok({ problems: fresh, change: null });
-  return ok({ problems: fresh, change: changeOf({ before, after: work(line), system: request.system ?? 'si' }) });
+  return ok({
+    problems: fresh,
+    change: changeOf({ before, after: work({ line, cells }), system: request.system ?? 'si' }),
+  });
 }
 
 /** The inputs that can be changed, each with what is taken for it now. */
@@ -96,10 +101,13 @@ export function listLineInputs(context: Context, key: Key): Result<readonly Line
   return found.ok ? ok(lineInputs({ line: found.value.record.line, duty: found.value.before })) : found;
 }
 
+/** A duty as it would be with these cells, what visits know of the valve included. */
+type SiteWork = (read: Pick<LineRecord, 'line' | 'cells'>) => Duty;
+
 interface FoundLine {
   readonly record: LineRecord;
   readonly before: Duty;
-  readonly work: (line: LineRecord['line']) => Duty;
+  readonly work: SiteWork;
 }
 
 function readLineOf(context: Context, key: Key): Result<FoundLine> {
@@ -111,11 +119,12 @@ function readLineOf(context: Context, key: Key): Result<FoundLine> {
   if (!row)
     return failed({ code: 'no-such-line', sentence: 'That line is not there any more; go back to the schedule.' });
   const { site, row: enquiryRow } = enquiry.value;
-  const record = readRecord(row);
+  const knowledge = siteKnowledge(context, enquiry.value);
+  const record = readRecord(row, knowledge);
   return ok({
     record,
     before: dutyOf({ record, site, siteKey: enquiryRow.site_json }),
-    work: (line) => assessDuty({ line, site }),
+    work: (read) => assessDuty({ line: knowledge.know(read).line, site }),
   });
 }
 
@@ -139,7 +148,10 @@ function changeOf({
     ),
     come: missingIn(before.findings, after.findings),
     gone: missingIn(after.findings, before.findings),
-    ladder: torqueLadder({ duty: after, before, system }),
+    ladder: {
+      ...torqueLadder({ duty: after, before, system }),
+      title: `Torque ladder of ${after.tag}, now and then`,
+    },
   };
 }
 

@@ -12,6 +12,7 @@ import type { Context } from './context.ts';
 import { readEnquiry } from './enquiry-record.ts';
 import { houseModels } from './house-facts.ts';
 import { dutyOf, readRecord } from './schedule-record.ts';
+import { siteKnowledge } from './site-knowledge.ts';
 
 export interface PartQuestion {
   readonly enquiryId: number;
@@ -28,7 +29,7 @@ export function whyPart(context: Context, question: PartQuestion): Result<PartAn
   if (!row)
     return failed({ code: 'no-such-line', sentence: 'That line is not there any more; go back to the schedule.' });
   const { site, row: enquiryRow } = enquiry.value;
-  const record = readRecord(row);
+  const record = readRecord(row, siteKnowledge(context, enquiry.value));
   const duty = dutyOf({ record, site, siteKey: enquiryRow.site_json });
   return ok(
     explainPart({ lineDuty: { line: record.line, duty }, site, models: houseModels(context), part: question.part }),

@@ -9,6 +9,7 @@ const TABS = [
   { path: '/site', label: 'Site' },
   { path: '/kits', label: 'Kits' },
   { path: '/papers', label: 'Price & papers' },
+  { path: '/found', label: 'As found' },
 ] as const;
 
 export function EnquiryTabs({ id }: { readonly id: number }) {

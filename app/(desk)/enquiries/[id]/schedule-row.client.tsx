@@ -60,6 +60,7 @@ export function ScheduleRow(props: ScheduleRowProps) {
             column={column}
             label={`${column.label}, ${name}`}
             text={cellText(line, column)}
+            known={knownText(line, column)}
             onSave={(text) => props.onEdit([{ lineId: line.id, column: column.name, text }])}
             onMove={props.onMove}
             onBlock={props.onBlock}
@@ -93,7 +94,7 @@ function ToSettle({ line, name, href }: { readonly line: LineView; readonly name
       {refused > 0 && <span className="mark refusal">{refused} refused</span>}{' '}
       {doubts > 0 && <span className="mark warning">{doubts} in doubt</span>}{' '}
       {warnings > 0 && <span className="mark warning">{warnings} to heed</span>}{' '}
-      {refused + doubts + warnings === 0 && 'details'}
+      {refused + doubts + warnings === 0 && 'details'} {line.known.length > 0 && <span className="mark">visited</span>}
     </Link>
   );
 }
@@ -110,6 +111,11 @@ function said(refused: number, doubts: number, warnings: number): string {
 export function widthOf(column: string): string {
   if (column === 'tag') return styles.tag ?? '';
   return column === 'qty' ? (styles.short ?? '') : '';
+}
+
+function knownText(line: LineView, column: ColumnChoice): string | undefined {
+  const known = line.known.find((one) => one.column === column.name && one.use === 'used');
+  return known && `${known.text} (visit)`;
 }
 
 function cellText(line: LineView, column: ColumnChoice): string {

@@ -14,6 +14,8 @@ interface SheetCellProps {
   readonly column: ColumnChoice;
   readonly label: string;
   readonly text: string;
+  /** What an earlier visit knows where the list says nothing. */
+  readonly known?: string | undefined;
   readonly onSave: (text: string) => void;
   readonly onMove: (place: SheetPlace) => void;
   /** A copied block that is more than one cell. */
@@ -21,7 +23,7 @@ interface SheetCellProps {
 }
 
 /** One cell: arrows walk, typing replaces, F2 walks inside the text, Enter goes down, Escape brings the text back. */
-export function SheetCell({ place, column, label, text, onSave, onMove, onBlock }: SheetCellProps) {
+export function SheetCell({ place, column, label, text, known, onSave, onMove, onBlock }: SheetCellProps) {
   const box = useKeptTyping({ text, onSave });
 
   function onKeyDown(event: KeyboardEvent<HTMLInputElement>): void {
@@ -61,6 +63,7 @@ export function SheetCell({ place, column, label, text, onSave, onMove, onBlock 
       aria-label={label}
       title={column.help}
       autoComplete="off"
+      placeholder={known}
       data-row={place.row}
       data-column={place.column}
       defaultValue={text}

@@ -21,6 +21,7 @@ import { openHouse } from '#lib/services/open-house.ts';
 import { type LineDetail, openLine } from '#lib/services/open-line.ts';
 import { listLineInputs } from '#lib/services/what-if.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import { LineVisits } from './line-visits.tsx';
 import { WhatIfPanel } from './what-if.client.tsx';
 
 export const dynamic = 'force-dynamic';
@@ -53,6 +54,7 @@ export default async function LinePage({ params }: LinePageProps) {
         <h2 id="torque">Torque</h2>
         <PlanPicture drawing={ladder} id="ladder" />
       </section>
+      <LineVisits known={line.known} visits={line.visits} />
       {inputs.ok ? (
         <section className={styles.panel} aria-labelledby="what-if">
           <h2 id="what-if">What if</h2>
