@@ -10,6 +10,8 @@ import { checkedWorkOut } from '#tests/support/checked.ts';
 import { OUTCOME } from '#tests/support/sample-outcome.ts';
 import { takeList } from '#tests/support/take-list.ts';
 
+/** The packs that come with its drive last for its four valves, and there is no mains to charge them at. */
+const NEEDS_NOTHING_BESIDE = new Set(['contractor']);
 const RUNS_A_DRIVE = new Set(['SN-1', 'SP-1']);
 const { outcome, site, models, free } = OUTCOME;
 
@@ -64,7 +66,7 @@ describe('carryKits', () => {
       });
       const told = plans.flatMap((plan) => lackingSentences({ outcome: plan, models: all }));
       console.info(`${demo.id}: ${told.length} things lacking`);
-      expect(told.length).toBeGreaterThan(0);
+      expect(told.length > 0).toBe(!NEEDS_NOTHING_BESIDE.has(demo.id));
     },
     60_000,
   );
