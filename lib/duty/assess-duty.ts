@@ -19,6 +19,7 @@ import { measureFirst, type Narrowness } from './measure-first.ts';
 import { idealWindow, neverExceed } from './never-exceed.ts';
 import type { ScheduleLine } from './schedule-line.ts';
 import type { DirectionTorque } from './screw-duty.ts';
+import { writeSettingSteps } from './setting-steps.ts';
 import {
   calculate,
   combine,
@@ -112,6 +113,7 @@ function wholeDuty({
   const { character, loads, wheel, work, bounds, opening, closing, turns } = core;
   const limits = speedLimits({ line, character, loads, turns, sheet });
   strokeWorkStep({ opening, turns, sheet });
+  writeSettingSteps({ duty: { opening, closing }, maxInputSpeed: limits.maxInputSpeed, sheet });
   noteFindings({ line, character, sheet, opening, closing, thread: work.thread, wheel });
   const byPosition = character.type === 'penstock' || character.type === 'parallel slide gate';
   return {
