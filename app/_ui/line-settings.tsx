@@ -2,7 +2,7 @@ import { AT_THE_VALVE } from '#lib/documents/safety-words.ts';
 import type { LineDetail } from '#lib/services/open-line.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
-import { ShownMark, ShownQuantity } from './shown-units.client.tsx';
+import { ShownCeiling, ShownMark, ShownQuantity } from './shown-units.client.tsx';
 
 type Assembly = LineDetail['assemblies'][number];
 type Settings = Assembly['opening'];
@@ -116,7 +116,7 @@ function LimitCells({ limit }: { readonly limit: Limit | null }) {
       <td className={styles.number}>
         <ShownMark value={limit.ceiling} />{' '}
         <span className={styles.soft}>
-          (<ShownQuantity value={limit.atValve.ceiling} unit="N·m" />)
+          (<ShownCeiling value={limit.atValve.ceiling} />)
         </span>
       </td>
     </>

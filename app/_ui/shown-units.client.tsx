@@ -1,6 +1,6 @@
 'use client';
 import { createContext, type ReactNode, useContext } from 'react';
-import { formatMark, formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
+import { formatCeiling, formatMark, formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import { sentenceIn, type Told } from '#lib/units/say-figure.ts';
@@ -28,6 +28,11 @@ export function ShownQuantity({ value, unit }: { readonly value: number; readonl
 /** A mark of a limiter’s scale; it is never rounded up. */
 export function ShownMark({ value }: { readonly value: number }) {
   return formatMark(value, useUnits());
+}
+
+/** A torque that must not be passed; it is cut off, never rounded up. */
+export function ShownCeiling({ value }: { readonly value: number }) {
+  return formatCeiling(value, useUnits());
 }
 
 /** A sentence with figures in it. */

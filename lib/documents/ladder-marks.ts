@@ -7,7 +7,7 @@
 import type { Direction, DirectionDuty, Duty } from '#lib/duty/duty.ts';
 import type { Assembly, DirectionSettings, LimiterSetting } from '#lib/equipment/assembly.ts';
 import type { Model } from '#lib/equipment/model.ts';
-import { formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
+import { formatCeiling, formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { PaintRole } from './drawing.ts';
 import { chainNumbers } from './part-numbers.ts';
@@ -63,7 +63,7 @@ export function directionMarks(subject: LadderSubject, direction: Direction): Di
     },
     {
       torque: never,
-      words: `Never above ${print(never)} (${duty.neverExceed.kind}, ${duty.neverExceed.torque.basis})`,
+      words: `Never above ${formatCeiling(never, subject.system)} (${duty.neverExceed.kind}, ${duty.neverExceed.torque.basis})`,
       role: 'never',
       bold: true,
     },
@@ -79,13 +79,18 @@ export function directionMarks(subject: LadderSubject, direction: Direction): Di
   else if (window.ceiling < window.start)
     labels.push({
       torque: window.ceiling,
-      words: `Ceiling ${print(window.ceiling)} is below what may be needed: may not move`,
+      words: `Ceiling ${formatCeiling(window.ceiling, subject.system)} is below what may be needed: may not move`,
       role: 'warning',
       bold: true,
     });
   else {
     labels.push({ torque: window.start, words: `Limiter from ${print(window.start)}`, role: 'window', bold: false });
-    labels.push({ torque: window.ceiling, words: `Ceiling ${print(window.ceiling)}`, role: 'window', bold: true });
+    labels.push({
+      torque: window.ceiling,
+      words: `Ceiling ${formatCeiling(window.ceiling, subject.system)}`,
+      role: 'window',
+      bold: true,
+    });
   }
   return { direction, running: duty.running, starting: duty.starting, never, window, bounds, labels };
 }

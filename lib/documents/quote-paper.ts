@@ -5,7 +5,7 @@
  * Read next: paper-inputs.ts, assumptions.ts.
  */
 
-import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import { formatCeiling, type UnitSystem } from '#lib/units/format-quantity.ts';
 import { sentenceIn } from '#lib/units/say-figure.ts';
 import { sourceIn } from '#lib/units/us-beside.ts';
 import { type Assumption, gatherAssumptions } from './assumptions.ts';
@@ -245,7 +245,7 @@ function classRows({ one, input, warnings }: ClassRowsInput): readonly TableRow[
       ? one.duty.opening.neverExceed
       : one.duty.closing.neverExceed;
   const start = `${rangeText(worse.starting, system)} (${BASIS_MARKS[worse.starting.basis]})`;
-  const never = `${rangeText({ ...lowest.torque, nominal: lowest.torque.low, high: lowest.torque.low }, system)} (${BASIS_MARKS[lowest.torque.basis]})`;
+  const never = `${formatCeiling(lowest.torque.low, system)} (${BASIS_MARKS[lowest.torque.basis]})`;
   const crews = one.crews.length === 0 ? '—' : one.crews.join(', ');
   const marks = warningNumbers(one, { warnings, system });
   const chunks = Array.from({ length: Math.ceil(one.tags.length / TAGS_A_ROW) }, (_, index) =>

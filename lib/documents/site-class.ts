@@ -7,7 +7,7 @@
 import type { Direction } from '#lib/duty/duty.ts';
 import type { Assembly, DirectionSettings, LimiterSetting } from '#lib/equipment/assembly.ts';
 import type { Severity } from '#lib/kernel/finding.ts';
-import { formatMark, formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
+import { formatCeiling, formatMark, formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
 import { sentenceIn } from '#lib/units/say-figure.ts';
 import { chanceText } from './chance-words.ts';
 import { scaleBlocks } from './conversion-words.ts';
@@ -131,7 +131,7 @@ function settingRow(asked: {
       formatMark(setting.start, system),
       formatMark(setting.step, system),
       `${setting.coversStarting ? '' : '▲ '}${formatMark(setting.ceiling, system)}`,
-      `${print(setting.atValve.start)} to ${print(setting.atValve.ceiling)}`,
+      `${print(setting.atValve.start)} to ${formatCeiling(setting.atValve.ceiling, system)}`,
     ],
   };
 }

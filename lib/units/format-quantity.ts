@@ -94,14 +94,29 @@ export function formatQuantity(quantity: {
 
 /** A torque mark on a limiter's scale: cut off, never rounded up, so that nobody is told to set more than was worked out. */
 export function formatMark(value: number, system: UnitSystem): string {
+  /** In SI a mark is a whole step and is printed in full; three digits are all that a converted one is good for. */
+  return cutOff({ value, system, digits: system === 'si' ? 'tenths' : 'three' });
+}
+
+/** A torque that must not be passed: three digits, cut off, so that what is printed is never more than what is allowed. */
+export function formatCeiling(value: number, system: UnitSystem): string {
+  return cutOff({ value, system, digits: 'three' });
+}
+
+interface CutOff {
+  readonly value: number;
+  readonly system: UnitSystem;
+  readonly digits: 'tenths' | 'three';
+}
+
+function cutOff({ value, system, digits }: CutOff): string {
   if (!Number.isFinite(value)) return '—';
   const unit = system === 'si' ? 'N·m' : 'lbf·ft';
   const row = findUnit({ text: unit, dimension: 'torque' });
   const shown = Number((row ? fromSi(row, value) : value).toPrecision(12));
   if (shown === 0) return `0 ${unit}`;
-  /** In SI a mark is a whole step and is printed in full; three digits are all that a converted one is good for. */
-  const digits = system === 'si' ? 0.1 : 10 ** (Math.floor(Math.log10(Math.abs(shown))) - 2);
-  return `${Number((Math.floor(shown / digits + 1e-9) * digits).toPrecision(6))} ${unit}`;
+  const step = digits === 'tenths' ? 0.1 : 10 ** (Math.floor(Math.log10(Math.abs(shown))) - 2);
+  return `${Number((Math.floor(shown / step + 1e-9) * step).toPrecision(6))} ${unit}`;
 }
 
 /** `400…500 mm`, or one value where both ends print the same. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatMark, formatQuantity, formatRange } from '#lib/units/format-quantity.ts';
+import { formatCeiling, formatMark, formatQuantity, formatRange } from '#lib/units/format-quantity.ts';
 import { known } from '#lib/units/known-value.ts';
 import { parseQuantity } from '#lib/units/parse-quantity.ts';
 import type { Unit } from '#lib/units/quantity.ts';
@@ -62,5 +62,16 @@ describe('marks of a limiter', () => {
   ])('%d N·m is cut off, never rounded up', (value, si, us) => {
     expect(formatMark(value, 'si')).toBe(si);
     expect(formatMark(value, 'us')).toBe(us);
+  });
+
+  it.each([
+    [309.6, '309 N·m', '228 lbf·ft'],
+    [310, '310 N·m', '228 lbf·ft'],
+    [99.99, '99.9 N·m', '73.7 lbf·ft'],
+    [0, '0 N·m', '0 lbf·ft'],
+    [1234.9, '1230 N·m', '910 lbf·ft'],
+  ])('a torque of %d N·m that must not be passed is cut off at three digits', (value, si, us) => {
+    expect(formatCeiling(value, 'si')).toBe(si);
+    expect(formatCeiling(value, 'us')).toBe(us);
   });
 });

@@ -1,6 +1,6 @@
 import { assemblyNames } from '#app/_ui/line-parts.ts';
 import type { PlannedLineView, PlanView } from '#lib/services/plan-view.ts';
-import { formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
+import { formatCeiling, formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { LineGroup, RefusedGroup } from './plan-lines.client.tsx';
 
 type Assembly = NonNullable<PlannedLineView['assembly']>;
@@ -41,7 +41,7 @@ function settingsText({ opening, closing }: Assembly, system: UnitSystem): strin
 function limitText(limit: Limit, system: UnitSystem): string {
   if (limit === null) return '';
   const print = (value: number) => formatQuantity({ value, unit: 'N·m', system });
-  return `${print(limit.atValve.start)} to ${print(limit.atValve.ceiling)}`;
+  return `${print(limit.atValve.start)} to ${formatCeiling(limit.atValve.ceiling, system)}`;
 }
 
 /** Lines without an assembly, together where the reasons are the same. */
