@@ -14,7 +14,7 @@ import { gripOf, wheelOf } from './grip.ts';
 import { hazardFindings } from './hazard-questions.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
 import { judgeLine } from './judge-line.ts';
-import { noteDisagreement, noteFindings } from './line-findings.ts';
+import { noteDisagreement, noteFindings, SEATED_BY_POSITION } from './line-findings.ts';
 import { measureFirst, type Narrowness } from './measure-first.ts';
 import { idealWindow, neverExceed } from './never-exceed.ts';
 import type { ScheduleLine } from './schedule-line.ts';
@@ -115,7 +115,7 @@ function wholeDuty({
   strokeWorkStep({ opening, turns, sheet });
   writeSettingSteps({ duty: { opening, closing }, maxInputSpeed: limits.maxInputSpeed, sheet });
   noteFindings({ line, character, sheet, opening, closing, thread: work.thread, wheel });
-  const byPosition = character.type === 'penstock' || character.type === 'parallel slide gate';
+  const byPosition = SEATED_BY_POSITION.has(character.type);
   return {
     tag: line.tag,
     qty: line.qty,

@@ -13,7 +13,7 @@ import type { Unit } from '#lib/units/quantity.ts';
 import { figure } from '#lib/units/say-figure.ts';
 import type { Direction, DirectionDuty, DutyThread } from './duty.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
-import type { ScheduleLine } from './schedule-line.ts';
+import type { ScheduleLine, ValveType } from './schedule-line.ts';
 import { note, type Sheet } from './sheet.ts';
 import type { ValveCharacter } from './valve-character.ts';
 
@@ -130,13 +130,25 @@ function trapFindings({ line, character, sheet }: FindingGiven): void {
   }
 }
 
+/** Kinds that shut by position; their turns are counted. */
+export const SEATED_BY_POSITION: ReadonlySet<ValveType> = new Set(['parallel slide gate', 'knife gate', 'penstock']);
+
 function methodFindings({ line, character, sheet }: FindingGiven): void {
   const { type } = character;
-  if (type === 'parallel slide gate' || type === 'knife gate' || type === 'penstock' || type === 'double disc gate') {
+  if (SEATED_BY_POSITION.has(type)) {
     say(sheet, 'position-seated', {
       severity: 'note',
       about: ['valve_type'],
       sentence: 'This kind of valve shuts by position: stop by count, never by torque.',
+    });
+  }
+  if (type === 'double disc gate') {
+    say(sheet, 'discs-spread-at-the-end', {
+      severity: 'note',
+      about: ['valve_type'],
+      sentence:
+        'Wedges between the two discs spread them in the last part of the closing stroke: the torque rises there. Stop short by count and bring the last turns home by hand; pull them loose by hand before opening under power.',
+      source: 'US NRC Motor-Operated Valves Course Manual, double-disc gate valves, from memory.',
     });
   }
   if (character.geared) {
@@ -275,6 +287,24 @@ export function noteDisagreement<U extends Unit>(
     about,
     sentence: `The ${what} given is ${text(stated)}, the calculation gives ${text(computed)}; the one given is used. Check which is right.`,
     source: computed.source,
+  });
+}
+
+/** Turns by thread and rule that differ by more than this point to starts or travel that are not as given; practice alone differs by less. */
+const RULE_SLACK = 1.75;
+
+/** The turns of a waterworks gate by its thread, held against the trade's rule; the thread is taken. */
+export function noteTurnsRule(
+  sheet: Sheet,
+  { byThread, byRule }: { readonly byThread: Known<'turn'>; readonly byRule: Known<'turn'> },
+): void {
+  if (byThread.low <= byRule.high * RULE_SLACK && byThread.high >= byRule.low / RULE_SLACK) return;
+  const text = ({ low, high }: Known<'turn'>): string => `${short(low)} to ${short(high)}`;
+  say(sheet, 'turns-by-thread-against-rule', {
+    severity: 'note',
+    about: ['stem_thread', 'thread_starts', 'travel'],
+    sentence: `By travel and thread a stroke takes ${text(byThread)} turns, by the waterworks rule of three to the inch ${text(byRule)}: the thread is taken. Check the number of starts and the travel, and count the turns from the closed end.`,
+    source: byRule.source,
   });
 }
 

@@ -11,6 +11,7 @@ import { type Known, type Origin, worstBasis } from '#lib/units/known-value.ts';
 import { degrees, metres, newtons, ratio, turns } from '#lib/units/quantity.ts';
 import type { Direction, DutyThread } from './duty.ts';
 import { HOUSE_CONSTANTS } from './house-constants.ts';
+import { noteTurnsRule } from './line-findings.ts';
 import { calculate, remember, settle, term, withEffect } from './sheet.ts';
 import type { StartingFactors } from './starting-factor.ts';
 import type { StemThrusts } from './stem-thrusts.ts';
@@ -195,12 +196,8 @@ export function screwTurns({ line, character, loads, stem, sheet }: ThrustGiven)
     evaluate: (at) =>
       turnsFromTravel({ travel: metres(at('travel')), lead: metres(at('lead')), lostMotion: turns(at('lost')) }),
   });
-  const ruled =
-    character.setting === 'waterworks' &&
-    character.family === 'gate' &&
-    line.stem.thread === undefined &&
-    line.stem.threadStarts === undefined;
-  if (!ruled || line.torque.turns !== undefined) return fromGeometry;
+  const isWaterworksGate = character.setting === 'waterworks' && character.family === 'gate';
+  if (!isWaterworksGate || line.torque.turns !== undefined) return fromGeometry;
   const extra = spreadOf('turn', [1, 2.5, 3], {
     basis: 'rule of thumb',
     source: 'Two to three turns beyond three for each inch.',
@@ -215,6 +212,10 @@ export function screwTurns({ line, character, loads, stem, sheet }: ThrustGiven)
     terms: { size: term('D', 'nominal size', loads.size), extra: term('k', 'turns beyond', extra) },
     evaluate: (at) => waterworksTurns({ size: metres(at('size')), extra: turns(at('extra')) }),
   });
+  if (line.stem.thread !== undefined || line.stem.threadStarts !== undefined) {
+    noteTurnsRule(sheet, { byThread: fromGeometry, byRule });
+    return fromGeometry;
+  }
   const basis = worstBasis([byRule.basis, 'rule of thumb']);
   const origin: Origin = {
     basis,

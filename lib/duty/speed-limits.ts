@@ -100,7 +100,7 @@ function strokeTimeForSurge(given: SpeedGiven): Known<'s'> | null {
 
 function surgeFinding(given: SpeedGiven, limits: SpeedLimits): void {
   const { line, loads, sheet, turns } = given;
-  if (given.character.family === 'keyed') return;
+  if (given.character.type === 'stop tap') return;
   const length = line.process.pipeLength;
   const velocity = velocityOf(given);
   const shared = {

@@ -99,7 +99,7 @@ function torsionBound(given: StemGiven): TorqueBound {
   );
 }
 
-/** Rising stems are pushed when closing; a non-rising stem of a gate pushes over a short length inside. */
+/** Rising stems are pushed when closing (reverse-acting ones when opening); a non-rising stem of a gate pushes over a short length inside. */
 function bucklingBound(given: StemGiven): readonly TorqueBound[] {
   const { line, character, stem, sheet } = given;
   if (character.stemKind.value === 'non-rising' && character.family !== 'penstock') return [];
@@ -127,7 +127,9 @@ function bucklingBound(given: StemGiven): readonly TorqueBound[] {
         safetyFactor: HOUSE_CONSTANTS.bucklingFactor.nominal,
       }),
   });
-  return [{ kind: 'stem buckling', directions: ['closing'], torque: thrustAsTorque(given, 'stem-buckling', load) }];
+  // A reverse-acting valve pushes its stem in to open.
+  const pushed = line.action?.value === 'reverse' ? 'opening' : 'closing';
+  return [{ kind: 'stem buckling', directions: [pushed], torque: thrustAsTorque(given, 'stem-buckling', load) }];
 }
 
 /** Between bonnet and disc, and the neck of the bonnet on top. */

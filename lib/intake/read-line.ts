@@ -61,7 +61,7 @@ export function readLine(row: {
 
 /** A number that was given and could not be taken goes on to the duty, which says so beside its figures. */
 function isNumberLeftOut({ code }: IntakeProblem): boolean {
-  return code === 'value-implausible' || code === 'value-unreadable';
+  return code === 'value-implausible' || code === 'value-unreadable' || code === 'thread-lead-odd';
 }
 
 function reportRemark(context: CellContext, remark: Remark): void {

@@ -21,7 +21,7 @@ const NOT_OPERATED: readonly (readonly [pattern: RegExp, what: string, reason: s
     'An air valve works by itself; nothing on it is turned through a stroke.',
   ],
   [
-    /non[- ]?return|\bcheck(?: ?valve)?\b|\bnrv\b|reflux|back ?flow|clapet|ruckschlag|\bretencion|\bretencao|\bantiretorno|non ritorno|terugslag|обратный/,
+    /^(?!.*(?:screw[- ]?down|\bsdnr\b|stop[- ]check|globe)).*(?:non[- ]?return|\bcheck(?: ?valve)?\b)|\bnrv\b|reflux|back ?flow|clapet|ruckschlag|\bretencion|\bretencao|\bantiretorno|non ritorno|terugslag|обратный/,
     'non-return valve',
     'A non-return valve works by itself; nothing on it is turned through a stroke.',
   ],
@@ -55,7 +55,7 @@ const NOT_OPERATED: readonly (readonly [pattern: RegExp, what: string, reason: s
 ];
 
 const VALVE_TYPES: readonly (readonly [pattern: RegExp, type: ValveType])[] = [
-  [/knife|guillotin|plattenschieber|\bcuchilla/, 'knife gate'],
+  [/knife|\bkgv\b|guillotin|plattenschieber|\bcuchilla/, 'knife gate'],
   [/penstock|sluice ?gate|\bschutz\b|schutzen|vanne murale|compuerta mural|wall gate|paratoia|adufa/, 'penstock'],
   [/butter? ?fly|\bbfv\b|klappe|papillon|mariposa|borboleta|farfalla|vlinder|дисков|затвор|蝶/, 'butterfly'],
   [/flex(?:ible)? ?wedge/, 'flexible wedge gate'],
@@ -63,11 +63,11 @@ const VALVE_TYPES: readonly (readonly [pattern: RegExp, type: ValveType])[] = [
   [/parallel[- ]?slide|parallelschieber/, 'parallel slide gate'],
   [/wedge|keilschieber|\bcuna\b/, 'wedge gate'],
   [
-    /\bgate|sluice|\bslv\b|\bgv\b|schieber|robinet[- ]vanne|compuerta|comporta|gaveta|saracinesca|schuifafsluiter|zasuwa|задвижк|闸/,
+    /\bgate|sluice|\bslv\b|\bgv\b|\brsgv\b|\bnrs\b|os ?& ?y|schieber|robinet[- ]vanne|compuerta|comporta|gaveta|saracinesca|schuifafsluiter|zasuwa|задвижк|闸/,
     'gate',
   ],
   [
-    /globe|\bsdnr\b|screw[- ]down|absperrventil|durchgangsventil|\bglobo\b|a soupape|soupape|vanne a clapet|клапан запорн|截止/,
+    /globe|\bsdnr\b|screw[- ]?down|stop[- ]check|angle (?:stop )?valve|needle valve|absperrventil|durchgangsventil|\bglobo\b|a soupape|soupape|vanne a clapet|клапан запорн|截止/,
     'globe',
   ],
   [/diaphragm|membran|diafragma/, 'diaphragm'],

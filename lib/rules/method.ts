@@ -13,11 +13,12 @@ import { lineFacts, said, stated } from './sample-facts.ts';
 const PRACTICE = 'common practice, no source';
 
 const type = ({ line }: LineFacts): string => line.valveType?.value ?? 'unknown';
+const SEATED_BY_POSITION: readonly string[] = ['parallel slide gate', 'knife gate', 'penstock'];
 const QUARTER_TURN: readonly string[] = ['butterfly', 'ball', 'plug'];
 const isPositionSeated = (facts: LineFacts): boolean =>
   QUARTER_TURN.includes(type(facts)) ||
   facts.line.torque.gearbox?.value === 'worm' ||
-  type(facts) === 'parallel slide gate';
+  SEATED_BY_POSITION.includes(type(facts));
 const hasBackSeat = (facts: LineFacts): boolean => /gate|globe/.test(type(facts)) && facts.duty.movement === 'screw';
 
 export const METHOD_RULES: readonly Rule[] = [
@@ -84,7 +85,25 @@ export const METHOD_RULES: readonly Rule[] = [
       `${line.tag} closes by position: stop at the mark or stop and do not torque it; the stop of a gearbox is not a seat.`,
     examples: () => [
       { name: 'butterfly', facts: lineFacts({ line: { valveType: said('butterfly') } }), speaks: true },
+      { name: 'penstock', facts: lineFacts({ line: { valveType: said('penstock') } }), speaks: true },
       { name: 'wedge gate', facts: lineFacts({ line: { valveType: said('wedge gate') } }), speaks: false },
+    ],
+  },
+  {
+    id: 'ventilate-first',
+    topic: 'method',
+    title: 'An enclosed place is tested and ventilated before and during the work',
+    scope: 'line',
+    severity: 'warning',
+    source:
+      'UK HSE INDG258 and US OSHA 29 CFR 1910.146 on confined spaces, from memory; the rules of the place go first',
+    speaksOf: ['enclosed'],
+    speaks: ({ place }) => place.enclosed,
+    sentence: ({ line }) =>
+      `${line.tag} lies in an enclosed place: the air is tested before anyone enters and while they work, and it is ventilated; no entry without the permit of the place and somebody outside.`,
+    examples: () => [
+      { name: 'chamber', facts: lineFacts({ line: { place: { enclosed: said(true) } } }), speaks: true },
+      { name: 'open air', facts: lineFacts(), speaks: false },
     ],
   },
   {
