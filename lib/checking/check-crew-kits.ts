@@ -25,8 +25,10 @@ export function checkCrewKits(facts: OutcomeFacts): readonly Discrepancy[] {
 function checkCrew(facts: OutcomeFacts, crew: number): readonly Discrepancy[] {
   const kits = facts.outcome.kits.filter((kit) => kit.crew === crew);
   const pieces = piecesOf(facts, crew);
-  const needed = crewNeeds({ pieces, site: facts.site, models: facts.models });
   const carried = countsOf(kits.flatMap(({ items }) => items));
+  const has = (number: string): number => carried.get(number) ?? 0;
+  const time = timeOf(facts, crew);
+  const needed = crewNeeds({ pieces, time, has, site: facts.site, models: facts.models });
   const lacking = countsOf(kits.flatMap((kit) => kit.lacking ?? []));
   return [
     ...holds(kits.length === 1 && Number.isInteger(crew) && crew >= 0 && crew < facts.site.crews, {
@@ -46,7 +48,7 @@ function checkCrew(facts: OutcomeFacts, crew: number): readonly Discrepancy[] {
       same({
         code: 'outcome-kit-time',
         what: `The time of crew ${crew} in seconds`,
-        expected: timeOf(facts, crew),
+        expected: time,
         found: kit.time_s,
       }),
     ),

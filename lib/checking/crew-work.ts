@@ -20,6 +20,10 @@ export interface CrewPiece {
 
 export interface CrewNeedsInput {
   readonly pieces: readonly CrewPiece[];
+  /** All the crew's work with moving and access, in seconds. */
+  readonly time: number;
+  /** How many of a model the crew really has with it; a charger that it goes without recharges nothing. */
+  readonly has: (number: string) => number;
   readonly site: Site;
   readonly models: readonly Model[];
 }

@@ -1,6 +1,6 @@
 /*
  * What it takes to run the drives of a crew, worked out a second time: chargers and packs, hoses and filters, cans and arresters.
- * Invariant: drives that take the same pack draw on the same packs, so their work adds up before packs are counted.
+ * Invariant: drives that take the same pack draw on the same packs, so their work adds up before packs are counted; only a charger that is carried recharges.
  * Not here: the parts of the assemblies (crew-needs.ts).
  * Read next: crew-needs.ts.
  */
@@ -60,49 +60,68 @@ function fitting(
 
 const suits = (fits: readonly string[], number: string): boolean => fits.length === 0 || fits.includes(number);
 
-/** Batteries of a crew, drive by drive, with the work at the valve that each is used for. */
+/** Batteries of a crew, drive by drive, with what is drawn from their packs. */
 interface Battery {
   readonly power: BatteryStore;
-  readonly work: number;
+  /** In watt-hours. */
+  readonly drawn: number;
 }
 
 function packNeeds(input: PowerInput, driven: readonly Driven[]): readonly Counts[] {
   const batteries = driven.flatMap(({ drive, pieces }): readonly Battery[] => {
     const { power } = drive.facts;
-    const work = pieces.reduce((sum, { assembly, qty }) => sum + assembly.figures.energyPerVisit * qty, 0);
-    return power.kind === 'battery' ? [{ power, work }] : [];
+    if (power.kind !== 'battery') return [];
+    const drawn = pieces.reduce((sum, piece) => sum + atPack(input, { piece, power }), 0);
+    return [{ power, drawn }];
   });
-  return [...new Set(batteries.map(({ power }) => power.packNumber))].flatMap((pack) => {
-    const charger = input.accessories.find(
-      ({ facts }) =>
-        facts.kind === 'charger' &&
-        suits(facts.fits, pack) &&
-        facts.mainsVoltage === input.site.mainsVoltage &&
-        facts.mainsPlug === input.site.mainsPlug,
-    );
+  const chargers = new Map<string, number>();
+  const packs = [...new Set(batteries.map(({ power }) => power.packNumber))].toSorted().flatMap((pack) => {
+    const charger = chargerOf(input, pack);
+    const taken = charger === undefined ? 0 : (chargers.get(charger) ?? 0);
+    if (charger !== undefined) chargers.set(charger, taken + 1);
+    const recharging = charger !== undefined && taken < input.has(charger);
     const sharing = batteries.filter(({ power }) => power.packNumber === pack);
-    const spare = packsFor(input, { sharing, chargers: charger === undefined ? 0 : 1 });
-    return [
-      ...(charger === undefined ? [] : [new Map([[charger.number, 1]])]),
-      ...(spare > 0 && input.accessories.some(({ number }) => number === pack) ? [new Map([[pack, spare]])] : []),
-    ];
+    const spare = packsFor(input, { sharing, chargers: recharging ? 1 : 0 });
+    return spare > 0 && input.accessories.some(({ number }) => number === pack) ? [new Map([[pack, spare]])] : [];
   });
+  return [chargers, ...packs];
 }
 
-/** Packs for a shift of evenly spread days, less those that come with the drives. */
+/** Drive and head lose their share of what the pack gives before it is work at the valve. */
+function atPack(
+  { models }: PowerInput,
+  { piece, power }: { readonly piece: CrewPiece; readonly power: BatteryStore },
+): number {
+  const head = models.find(({ number }) => number === piece.assembly.parts.head);
+  const kept = head?.role === 'head' ? head.facts.efficiency.low * power.efficiency : power.efficiency;
+  return (piece.assembly.figures.energyPerVisit * piece.qty) / (3600 * kept);
+}
+
+function chargerOf({ accessories, site }: PowerInput, pack: string): string | undefined {
+  return accessories.find(
+    ({ facts }) =>
+      facts.kind === 'charger' &&
+      suits(facts.fits, pack) &&
+      facts.mainsVoltage === site.mainsVoltage &&
+      facts.mainsPlug === site.mainsPlug,
+  )?.number;
+}
+
+/** Packs for a full shift at the crew's average draw, or for all its work where that is less, less those that come with the drives. */
 function packsFor(
-  { site }: PowerInput,
+  { site, time }: PowerInput,
   { sharing, chargers }: { readonly sharing: readonly Battery[]; readonly chargers: number },
 ): number {
-  const days = Math.max(1, site.days);
-  const drawn = sharing.reduce((sum, { power, work }) => sum + work / power.efficiency / 3600 / days, 0);
+  const shift = site.shiftHours * 3600;
+  const all = sharing.reduce((sum, { drawn }) => sum + drawn, 0);
+  const drawn = time > shift ? (all * shift) / time : all;
   const nominal = Math.min(...sharing.map(({ power }) => power.voltage * power.capacity_ah));
   const gives = nominal * WORKING_CONSTANTS.packShare * coldShare(celsius(site.temperature?.low ?? 20));
   if (!(gives > 0)) return 0;
   const packs = packsPerShift({
     energyPerShift: wattHours(drawn),
     usablePerPack: wattHours(gives),
-    shift: seconds(site.shiftHours * 3600),
+    shift: seconds(shift),
     rechargeTime: seconds(Math.max(...sharing.map(({ power }) => power.rechargeTime))),
     chargers,
   });

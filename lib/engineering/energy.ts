@@ -99,6 +99,30 @@ export function packEnergy({
   return wattHours(voltage * capacity_ah);
 }
 
+/**
+ * Energy that a store must give for a work at the valve.
+ *
+ * Formula: E = W/(η1·η2·…)/3600
+ *
+ * @param work - Work at the valve. [J] range 0…1e9
+ * @param efficiencies - Of every stage between store and valve: heads, gears, motor; take the lowest. [1] range above 0…1
+ * @returns Energy drawn from the store. [Wh]
+ * @source Definition of efficiency; stages in a row multiply: T. H. Wentzell, Machine Design, Example 13.6.
+ * @assumes The efficiencies hold on average over the stroke.
+ * @example drawnFromStore({ work: joules(360000), efficiencies: [ratio(0.8), ratio(0.5)] }) // => 250
+ */
+export function drawnFromStore({
+  work,
+  efficiencies,
+}: {
+  readonly work: Joules;
+  readonly efficiencies: readonly Ratio[];
+}): WattHours {
+  const efficiency = efficiencies.reduce((product, one) => product * one, 1);
+  invariant(efficiency > 0, 'A chain that loses everything draws without end.');
+  return wattHours(work / efficiency / 3600);
+}
+
 /** Share of the nominal energy that a lithium-ion pack gives at a temperature of the pack; common practice, no source. */
 const COLD_SHARE: readonly Point[] = [
   [-20, 0.5],

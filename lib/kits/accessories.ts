@@ -2,18 +2,18 @@
  * What a crew carries besides the chains: chargers for the place, spare packs for the shift, hoses, filters, fuel cans, lanyards.
  * Invariant: only models of the catalogue that fit are named; what is missing there is left to the rules' notes.
  * Not here: accessories of one chain (chain-accessories.ts).
- * Read next: chain-accessories.ts.
+ * Read next: pack-needs.ts.
  */
 
 import type { Site } from '#lib/duty/site.ts';
 import { needsCutOff } from '#lib/engineering/air-supply.ts';
-import { coldShare, packsPerShift } from '#lib/engineering/energy.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { ItemNeed } from '#lib/equipment/choices.ts';
-import type { AirSupply, BatteryStore } from '#lib/equipment/drive.ts';
+import type { AirSupply } from '#lib/equipment/drive.ts';
 import type { AccessoryModel, DriveModel, Model } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
-import { celsius, seconds, wattHours } from '#lib/units/quantity.ts';
+import type { Seconds } from '#lib/units/quantity.ts';
+import { batteryNeeds } from './pack-needs.ts';
 import { fitsPart } from './reactions.ts';
 import { type StockByRole, stockByRole } from './stock-by-role.ts';
 
@@ -24,16 +24,20 @@ export interface CrewWork {
 
 export interface CrewAccessoriesInput {
   readonly work: readonly CrewWork[];
+  /** All the crew's work with moving and access; what is drawn from packs is spread over its shifts. */
+  readonly time: Seconds;
   readonly site: Site;
   readonly models: readonly Model[];
+  /** How many of an accessory this crew can have: a charger that is not there recharges nothing. */
+  readonly free: (number: string) => number;
 }
 
-export function crewAccessories({ work, site, models }: CrewAccessoriesInput): readonly ItemNeed[] {
+export function crewAccessories({ work, time, site, models, free }: CrewAccessoriesInput): readonly ItemNeed[] {
   const stock = stockByRole(models);
   const drives = stock.drives.filter((drive) => work.some(({ assembly }) => assembly.parts.drive === drive.number));
   const needs = [
     ...drives.flatMap((drive) => accessoriesOf({ drive, work, site, stock })),
-    ...batteriesByPack(drives).flatMap((batteries) => batteryNeeds({ batteries, work, site, stock })),
+    ...batteryNeeds({ drives, work, time, site, stock, free }),
   ];
   const lanyard = stock.accessories.find((accessory) => accessory.facts.kind === 'lanyards');
   return largestOfEach(
@@ -58,66 +62,6 @@ function accessoriesOf(at: DriveWork): readonly ItemNeed[] {
     case 'petrol':
       return [...first(at, 'fuel can'), ...first(at, 'flame arrester')];
   }
-}
-
-interface Battery {
-  readonly number: string;
-  readonly power: BatteryStore;
-}
-
-/** Drives that take the same pack share packs and charger over a shift. */
-interface BatteryWork extends Omit<DriveWork, 'drive'> {
-  readonly batteries: readonly [Battery, ...Battery[]];
-}
-
-function batteriesByPack(drives: readonly DriveModel[]): readonly BatteryWork['batteries'][] {
-  const groups = new Map<string, BatteryWork['batteries']>();
-  for (const { number, facts } of drives) {
-    if (facts.power.kind !== 'battery') continue;
-    const battery = { number, power: facts.power };
-    const known = groups.get(facts.power.packNumber);
-    groups.set(facts.power.packNumber, known === undefined ? [battery] : [...known, battery]);
-  }
-  return [...groups.values()];
-}
-
-function batteryNeeds(at: BatteryWork): readonly ItemNeed[] {
-  const { packNumber } = at.batteries[0].power;
-  const charger = at.stock.accessories.find(
-    (accessory) =>
-      accessory.facts.kind === 'charger' &&
-      fitsPart(accessory, packNumber) &&
-      accessory.facts.mainsVoltage === at.site.mainsVoltage &&
-      accessory.facts.mainsPlug === at.site.mainsPlug,
-  );
-  const spare = sparePacks(at, charger === undefined ? 0 : 1);
-  return [
-    ...(charger === undefined ? [] : [{ item: charger.number, count: 1 }]),
-    ...(spare > 0 && at.stock.accessories.some((accessory) => accessory.number === packNumber)
-      ? [{ item: packNumber, count: spare }]
-      : []),
-  ];
-}
-
-/** Packs for the busiest shift beyond those that come with the drives, taking the crew's work as spread evenly over the days. */
-function sparePacks({ batteries, work, site }: BatteryWork, chargers: number): number {
-  const electrical = batteries.map(({ number, power }) => {
-    const mine = work.filter(({ assembly }) => assembly.parts.drive === number);
-    return mine.reduce((sum, { assembly, qty }) => sum + assembly.figures.energyPerVisit * qty, 0) / power.efficiency;
-  });
-  const perShift = electrical.reduce((sum, joules) => sum + joules, 0) / 3600 / Math.max(1, site.days);
-  const cold = coldShare(celsius(site.temperature?.low ?? 20));
-  const nominal = Math.min(...batteries.map(({ power }) => power.voltage * power.capacity_ah));
-  const usable = nominal * WORKING_CONSTANTS.packShare * cold;
-  if (usable <= 0) return 0;
-  const packs = packsPerShift({
-    energyPerShift: wattHours(perShift),
-    usablePerPack: wattHours(usable),
-    shift: seconds(site.shiftHours * 3600),
-    rechargeTime: seconds(Math.max(...batteries.map(({ power }) => power.rechargeTime))),
-    chargers,
-  });
-  return packs - batteries.reduce((sum, { power }) => sum + power.packsIncluded, 0);
 }
 
 function airNeeds(at: DriveWork, power: AirSupply): readonly ItemNeed[] {

@@ -27,10 +27,11 @@ export function carryKits(input: CarryInput): readonly PlannedKit[] {
   return input.kits.map((kit) => {
     const carried = new Map(kit.items.map(({ item, count }) => [item, count]));
     const lacking: ItemNeed[] = [];
-    for (const { item, count } of accessoriesOf(kit, input)) {
+    const free = (number: string): number => Math.max(0, left.get(number) ?? 0);
+    for (const { item, count } of accessoriesOf(kit, input, free)) {
       const already = carried.get(item) ?? 0;
       const more = Math.max(0, count - already);
-      const taken = Math.min(more, Math.max(0, left.get(item) ?? 0));
+      const taken = Math.min(more, free(item));
       left.set(item, (left.get(item) ?? 0) - taken);
       if (already + taken > 0) carried.set(item, already + taken);
       if (taken < more) lacking.push({ item, count: more - taken });
@@ -51,12 +52,16 @@ function freeOf(model: Model, { site, free }: CarryInput): number {
   return model.madeToOrder ? site.crews : (free[model.number] ?? 0);
 }
 
-function accessoriesOf(kit: CrewKit, { work, assemblies, site, models }: CarryInput): readonly ItemNeed[] {
+function accessoriesOf(
+  kit: CrewKit,
+  { work, assemblies, site, models }: CarryInput,
+  free: (number: string) => number,
+): readonly ItemNeed[] {
   const used = work.flatMap(({ crew, assembly: key, qty }) => {
     const assembly = crew === kit.crew ? assemblies[key] : undefined;
     return assembly ? [{ assembly, qty }] : [];
   });
-  return crewAccessories({ work: used, site, models });
+  return crewAccessories({ work: used, time: kit.time, site, models, free });
 }
 
 function inOrder(needs: readonly ItemNeed[]): readonly ItemNeed[] {

@@ -20,6 +20,7 @@ import { RESTRAINT_SITE_RULES } from './restraint-site.ts';
 import type { Rule, RuleOf } from './rule.ts';
 import { SPEED_RULES } from './speed.ts';
 import { STEM_RULES } from './stem.ts';
+import { SUPPLY_RULES } from './supply.ts';
 import { TORQUE_RULES } from './torque.ts';
 import { WHEEL_RULES } from './wheel.ts';
 
@@ -35,6 +36,7 @@ export const RULES: readonly Rule[] = [
   ...RESTRAINT_SITE_RULES,
   ...PLACE_RULES,
   ...PLACE_GAS_RULES,
+  ...SUPPLY_RULES,
   ...METHOD_RULES,
   ...COUNTING_RULES,
   ...PEOPLE_RULES,

@@ -1,17 +1,17 @@
 /*
- * Rules about the place: hazardous areas, enclosed places, services, supplies, noise, locks.
+ * Rules about the place: hazardous areas, enclosed places, services, noise, locks.
  * Invariant: in a zone everything electrical or moving must be marked for it; what is unmarked is refused, air motors included.
  * Not here: reading of markings (engineering/hazardous-marking.ts).
- * Read next: method.ts.
+ * Read next: supply.ts.
  */
 import { suitsPlace } from '#lib/engineering/hazardous-marking.ts';
 import type { Model } from '#lib/equipment/model.ts';
-import { cubicMetresPerSecond, decibels, joules } from '#lib/units/quantity.ts';
-import type { CoreFacts, LineFacts, PartFacts } from './facts.ts';
+import { decibels } from '#lib/units/quantity.ts';
+import type { LineFacts, PartFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
-import { lineFacts, said, sampleCore, stated } from './sample-facts.ts';
+import { lineFacts, said, stated } from './sample-facts.ts';
 import { SAMPLE_AIR, SAMPLE_PETROL, sampleDrive, sampleHead, sampleLimiter, sampleRestraint } from './sample-parts.ts';
-import { sayAirFlow, sayPlain, sayPressure } from './say-number.ts';
+import { sayPlain } from './say-number.ts';
 
 const PRACTICE = 'common practice, no source';
 
@@ -30,14 +30,6 @@ function misfit({ part, place }: PartFacts): string | null {
 }
 
 const source = (part: Model): string | null => (part.role === 'drive' ? part.facts.power.kind : null);
-
-/** Energy that one pack gives, a fifth kept back; common practice, no source. */
-function packEnergy({ core }: CoreFacts): number {
-  const { power } = core.drive.facts;
-  return power.kind === 'battery'
-    ? power.voltage * power.capacity_ah * 3600 * 0.8 * power.efficiency
-    : Number.POSITIVE_INFINITY;
-}
 
 const inZone = (): LineFacts =>
   lineFacts({ place: { zone: said('1'), gasGroup: said('IIB'), temperatureClass: said('T3') } });
@@ -83,31 +75,6 @@ export const PLACE_RULES: readonly Rule[] = [
     examples: () => [
       { name: 'zone only', facts: lineFacts({ place: { zone: said('2') } }), speaks: true },
       { name: 'all given', facts: inZone(), speaks: false },
-    ],
-  },
-  {
-    id: 'zone-no-pack-change',
-    topic: 'place',
-    title: 'No pack change in a zone: one pack must last for the visit',
-    scope: 'core',
-    severity: 'refusal',
-    source: PRACTICE,
-    speaksOf: ['zone', 'drive'],
-    speaks: (facts) => facts.place.zone !== null && facts.core.figures.energyPerVisit > packEnergy(facts),
-    sentence: (facts) =>
-      `${facts.line.tag} takes ${sayPlain(facts.core.figures.energyPerVisit / 3600)} Wh at the valve, more than one pack of ${facts.core.drive.number} gives, and packs are not changed in zone ${facts.place.zone}.`,
-    examples: () => [
-      {
-        name: 'two packs',
-        facts: { ...inZone(), core: sampleCore({ figures: { energyPerVisit: joules(2e6) } }) },
-        speaks: true,
-      },
-      { name: 'one pack', facts: { ...inZone(), core: sampleCore() }, speaks: false },
-      {
-        name: 'no zone',
-        facts: { ...lineFacts(), core: sampleCore({ figures: { energyPerVisit: joules(2e6) } }) },
-        speaks: false,
-      },
     ],
   },
   {
@@ -262,65 +229,6 @@ export const PLACE_RULES: readonly Rule[] = [
         speaks: true,
       },
       { name: 'allowed', facts: { ...lineFacts(), part: airDrive() }, speaks: false },
-    ],
-  },
-  {
-    id: 'air-there',
-    topic: 'place',
-    title: 'An air drive needs the site’s air',
-    scope: 'part',
-    severity: 'refusal',
-    source: PRACTICE,
-    speaksOf: ['air_pressure', 'air_flow', 'drive'],
-    speaks: ({ part, site }) =>
-      part.role === 'drive' &&
-      part.facts.power.kind === 'air' &&
-      (site.airPressure === undefined ||
-        site.airPressure.low < part.facts.power.lowestPressure ||
-        (site.airFlow !== undefined && site.airFlow.low < part.facts.power.consumption)),
-    sentence: ({ part, site }) => {
-      const need =
-        part.role === 'drive' && part.facts.power.kind === 'air'
-          ? `${sayPressure(part.facts.power.lowestPressure)} and ${sayAirFlow(part.facts.power.consumption)} of free air`
-          : '';
-      const has =
-        site.airPressure === undefined
-          ? 'says nothing of air'
-          : `gives ${sayPressure(site.airPressure.low)}${site.airFlow === undefined ? '' : ` and ${sayAirFlow(site.airFlow.low)}`}`;
-      return `${part.name} ${part.number} needs ${need}; the site ${has}.`;
-    },
-    examples: () => {
-      const { airPressure: _none, ...noAir } = lineFacts().site;
-      return [
-        { name: 'air there', facts: { ...lineFacts(), part: airDrive() }, speaks: false },
-        { name: 'nothing said', facts: { ...lineFacts(), site: noAir, part: airDrive() }, speaks: true },
-        {
-          name: 'too little flow',
-          facts: { ...lineFacts({ site: { airFlow: stated('m³/s', cubicMetresPerSecond(0.01)) } }), part: airDrive() },
-          speaks: true,
-        },
-      ];
-    },
-  },
-  {
-    id: 'charging-told',
-    topic: 'place',
-    title: 'Where packs are charged is asked',
-    scope: 'part',
-    severity: 'note',
-    source: PRACTICE,
-    speaksOf: ['mains_voltage', 'mains_plug', 'drive'],
-    speaks: ({ part, site }) =>
-      source(part) === 'battery' && (site.mainsVoltage === undefined || site.mainsPlug === undefined),
-    sentence: ({ part }) =>
-      `${part.name} ${part.number}: voltage and plug of the charging place are not given; tell them before the kit is packed.`,
-    examples: () => [
-      { name: 'not given', facts: { ...lineFacts(), part: sampleDrive() }, speaks: true },
-      {
-        name: 'given',
-        facts: { ...lineFacts({ site: { mainsVoltage: 230, mainsPlug: 'CEE 7/7' } }), part: sampleDrive() },
-        speaks: false,
-      },
     ],
   },
   {

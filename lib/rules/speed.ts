@@ -4,12 +4,12 @@
  * Not here: surge figures (duty).
  * Read next: restraint.ts.
  */
-import { celsius, metres, perMinute, ratio, seconds } from '#lib/units/quantity.ts';
+import { celsius, metres, perMinute, seconds } from '#lib/units/quantity.ts';
 import type { CoreFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, ranged, sampleCore, sampleCoreDirection, stated } from './sample-facts.ts';
-import { SAMPLE_AIR, SAMPLE_GEAR, sampleDrive, sampleHead } from './sample-parts.ts';
-import { sayLength, sayMinutes, sayPlain, sayPressure, sayTemperatures } from './say-number.ts';
+import { sampleDrive, sampleHead } from './sample-parts.ts';
+import { sayLength, sayMinutes, sayPlain, sayTemperatures } from './say-number.ts';
 
 const PRACTICE = 'common practice, no source';
 
@@ -229,38 +229,6 @@ export const SPEED_RULES: readonly Rule[] = [
         {
           name: 'made for it',
           facts: { ...high, part: sampleDrive({ facts: { highestAltitude: metres(4000) } }) },
-          speaks: false,
-        },
-      ];
-    },
-  },
-  {
-    id: 'air-pressure-at-tool',
-    topic: 'place',
-    title: 'The tool gets the pressure it needs',
-    scope: 'core',
-    severity: 'refusal',
-    source: 'The part’s own rating',
-    speaksOf: ['air_pressure', 'drive'],
-    speaks: ({ core }) =>
-      core.drive.facts.power.kind === 'air' &&
-      core.figures.supplyShare * core.drive.facts.power.ratedPressure < core.drive.facts.power.lowestPressure,
-    sentence: ({ core, site }) =>
-      `The site gives ${sayPressure(site.airPressure?.low ?? 0)}; after its hose ${core.drive.number} would get less than the ${sayPressure(core.drive.facts.power.kind === 'air' ? core.drive.facts.power.lowestPressure : 0)} it needs.`,
-    examples: () => {
-      const air = sampleDrive({ facts: { power: SAMPLE_AIR } });
-      return [
-        {
-          name: 'too little',
-          facts: {
-            ...lineFacts(),
-            core: sampleCore({ drive: air, gear: SAMPLE_GEAR, figures: { supplyShare: ratio(0.5) } }),
-          },
-          speaks: true,
-        },
-        {
-          name: 'enough',
-          facts: { ...lineFacts(), core: sampleCore({ drive: air, figures: { supplyShare: ratio(1) } }) },
           speaks: false,
         },
       ];

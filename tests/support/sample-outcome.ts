@@ -47,10 +47,10 @@ export function assemblyOf(id: string, parts: Partial<AssemblyParts>, energy: nu
 }
 
 /**
- * A pack of 36 V and 5 Ah gives 36 × 5 × 0.8 = 144 Wh. Four wheels of 777.6 kJ at 60 % take 1440 Wh, over two days 720 Wh or five packs a day.
- * A wheel (180 Wh a day) and two keys of 855.36 kJ (396 Wh a day) take 576 Wh or four packs a day. Two packs come with the drive.
+ * A pack of 36 V and 5 Ah gives 36 × 5 × 0.8 = 144 Wh. Four wheels of 311.04 kJ through a head of 80 % and a drive of 60 % take 720 Wh or
+ * five packs; all is done in one shift. A wheel (180 Wh) and two keys of 342.144 kJ (396 Wh) take 576 Wh or four packs. Two packs come with the drive.
  */
-export const WHEEL = assemblyOf('wheel', {}, 777_600);
+export const WHEEL = assemblyOf('wheel', {}, 311_040);
 export const KEY = assemblyOf(
   'key',
   {
@@ -60,7 +60,7 @@ export const KEY = assemblyOf(
     options: [],
     accessories: [],
   },
-  855_360,
+  342_144,
 );
 
 const by = { family: 'f', core: 'a', slots: ['b', 'c'] } as const;

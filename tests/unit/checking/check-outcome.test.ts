@@ -3,7 +3,7 @@ import { checkOutcome } from '#lib/checking/check-outcome.ts';
 import type { CarriedKit, OutcomeFacts, OutcomeFigures, SharedLine } from '#lib/checking/outcome-facts.ts';
 import { codesOf } from '#tests/support/discrepancy-codes.ts';
 import { mutationsOf } from '#tests/support/mutate.ts';
-import { assemblyOf, KEY, OUTCOME, WHEEL } from '#tests/support/sample-outcome.ts';
+import { accessory, assemblyOf, KEY, OUTCOME, WHEEL } from '#tests/support/sample-outcome.ts';
 
 const { outcome } = OUTCOME;
 
@@ -55,6 +55,41 @@ const codes = (change: Partial<OutcomeFacts>) => checkOutcome({ ...OUTCOME, ...c
 
 describe('checking what a plan comes to', () => {
   it('finds nothing wrong with kits and lines counted by hand', () => expect(checkOutcome(OUTCOME)).toEqual([]));
+
+  it('takes no pack for recharged whose charger the crew goes without', () => {
+    const charger = accessory('SE-1', 'charger', { fits: ['SP-1'], mainsVoltage: 230, mainsPlug: 'round' });
+    const lacking = [{ item: 'SE-1', count: 1 }];
+    const place = {
+      models: [...OUTCOME.models, charger],
+      free: { ...OUTCOME.free, 'SP-1': 9, 'SE-1': 0 },
+      site: { ...OUTCOME.site, mainsVoltage: 230, mainsPlug: 'round' },
+    };
+    const packs = (first: number, second: number): Partial<OutcomeFacts> => ({
+      ...place,
+      outcome: {
+        ...outcome,
+        kits: [first, second].flatMap((count, index) => {
+          const one = outcome.kits[index];
+          const other = one?.items.find(({ item }) => item === 'SP-1')?.count ?? 0;
+          const more = count - other;
+          return one === undefined
+            ? []
+            : [
+                {
+                  ...one,
+                  ...items(index, { 'SP-1': count }),
+                  mass_kg: one.mass_kg + more,
+                  pieces: one.pieces + more,
+                  lacking,
+                },
+              ];
+        }),
+      },
+    });
+    expect(codes(packs(3, 2))).toEqual([]);
+    // With a charger each the two packs of the drive would do: five changes in eight hours, an hour to recharge.
+    expect(codes(packs(0, 0))).toContain('outcome-kit-lacks');
+  });
 
   it.each(Object.entries(VIOLATIONS))('says %s', (code, change) => expect(codes(change)).toContain(code));
 

@@ -7,11 +7,12 @@ import type { Model } from '#lib/equipment/model.ts';
 import { crewAccessories } from '#lib/kits/accessories.ts';
 import { sampleSite, stated } from '#lib/rules/sample-facts.ts';
 import { SAMPLE_AIR, SAMPLE_PETROL, sampleDrive } from '#lib/rules/sample-parts.ts';
-import { metres } from '#lib/units/quantity.ts';
+import { metres, seconds } from '#lib/units/quantity.ts';
 import { accessory, assemblyOf, OUTCOME_MODELS } from '#tests/support/sample-outcome.ts';
 
 const drive = (number: string, power: DriveFacts['power']): Model => sampleDrive({ number, facts: { power } });
 const { power: BATTERY } = sampleDrive().facts;
+const ROUND = { mainsVoltage: 230, mainsPlug: 'round' } as const;
 
 const MODELS: readonly Model[] = [
   ...OUTCOME_MODELS,
@@ -32,8 +33,8 @@ const MODELS: readonly Model[] = [
   accessory('SG-2', 'flame arrester', { fits: ['other'] }),
 ];
 
-/** 144 Wh a pack, 60 % efficiency: a load is 144 × 3600 × 0.6 = 311 040 J at the valve. */
-const LOAD = 311_040;
+/** 144 Wh a pack, a drive of 60 % and a head of 80 %: a load is 144 × 3600 × 0.6 × 0.8 = 248 832 J at the valve. */
+const LOAD = 248_832;
 
 /** What runs the drives, besides parts and lanyards. */
 function runs(
@@ -41,10 +42,16 @@ function runs(
     readonly site?: Partial<Site>;
     readonly oxygen?: true;
     readonly models?: readonly Model[];
+    readonly time?: number;
+    /** Chargers that are there; as many as are wanted where nothing is said. */
+    readonly chargers?: number;
   },
   loads: Readonly<Record<string, number>>,
 ): Readonly<Record<string, number>> {
+  const has = () => change.chargers ?? 9;
   const input: CrewNeedsInput = {
+    time: change.time ?? 3600,
+    has,
     pieces: Object.entries(loads).map(([number, count]) => ({
       assembly: assemblyOf(number, { drive: number }, count * LOAD),
       qty: 1,
@@ -55,7 +62,7 @@ function runs(
   };
   const needs = [...crewNeeds(input)].filter(([number]) => /^S[EFG]|SP-1$/.test(number));
   if (change.oxygen === undefined) {
-    const planned = crewAccessories({ ...input, work: input.pieces });
+    const planned = crewAccessories({ ...input, time: seconds(input.time), work: input.pieces, free: has });
     expect(Object.fromEntries(planned.map(({ item, count }) => [item, count]))).toEqual({
       ...Object.fromEntries(needs),
       'SN-1': 1,
@@ -64,13 +71,35 @@ function runs(
   return Object.fromEntries(needs);
 }
 
-const ROUND = { mainsVoltage: 230, mainsPlug: 'round' } as const;
-
 describe('what a crew needs to run its drives, counted by hand', () => {
   it('carries packs for all the work of a shift where nothing recharges them, less the two that come with the drive', () => {
     expect(runs({}, { 'SD-1': 6 })).toEqual({ 'SP-1': 4 });
     expect(runs({}, { 'SD-1': 2 })).toEqual({});
-    expect(runs({ site: { days: 3 } }, { 'SD-1': 12 })).toEqual({ 'SP-1': 2 });
+    // Three shifts of eight hours: a third of twelve loads each.
+    expect(runs({ time: 24 * 3600 }, { 'SD-1': 12 })).toEqual({ 'SP-1': 2 });
+  });
+
+  it('carries packs for all the work where it is done in the first of several days', () => {
+    expect(runs({ site: { days: 3 }, time: 7 * 3600 }, { 'SD-1': 12 })).toEqual({ 'SP-1': 10 });
+  });
+
+  it('counts nothing as recharged where the charger for the place is not free', () => {
+    expect(runs({ site: ROUND }, { 'SD-1': 10 })).toEqual({ 'SE-2': 1, 'SP-1': 2 });
+    expect(runs({ site: ROUND, chargers: 0 }, { 'SD-1': 10 })).toEqual({ 'SE-2': 1, 'SP-1': 8 });
+  });
+
+  it('lets two kinds of pack not share a charger that fits both', () => {
+    const both = accessory('SE-0', 'charger', { fits: ['SP-1', 'SP-2'], mainsVoltage: 230, mainsPlug: 'round' });
+    const models = [
+      both,
+      ...MODELS.filter(({ number }) => number !== 'SD-2' && number !== 'SE-2'),
+      drive('SD-2', BATTERY.kind === 'battery' ? { ...BATTERY, packNumber: 'SP-2' } : BATTERY),
+    ];
+    const loads = { 'SD-1': 10, 'SD-2': 10 };
+    expect(runs({ site: ROUND, models }, loads)).toEqual({ 'SE-0': 2, 'SP-1': 2 });
+    // One for the two: it serves the packs that are named first, and the others are not recharged.
+    expect(runs({ site: ROUND, models, chargers: 1 }, loads)).toEqual({ 'SE-0': 2, 'SP-1': 2 });
+    expect(runs({ site: ROUND, models, chargers: 0 }, loads)).toEqual({ 'SE-0': 2, 'SP-1': 8 });
   });
 
   it('adds the work of drives that share a pack', () => {
