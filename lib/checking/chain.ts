@@ -20,6 +20,7 @@ import type {
   RestraintModel,
   Role,
 } from '#lib/equipment/model.ts';
+import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { newtonMetres } from '#lib/units/quantity.ts';
 import { type Discrepancy, told } from './discrepancy.ts';
 
@@ -49,8 +50,10 @@ export interface Chain {
   readonly counter: OptionModel | null;
   readonly limiter: PlacedLimiter | null;
   readonly accessories: readonly { readonly model: AccessoryModel; readonly count: number }[];
-  /** Torque factor of the head. */
+  /** Torque factor of the head, and of a joint behind it at its worst and best moment. */
   readonly factor: { readonly low: number; readonly high: number };
+  /** Cosine of the angle that a joint works at; 1 where there is none. */
+  readonly ripple: number;
 }
 
 /** Facts, and the chain that was put together from them. */
@@ -87,12 +90,13 @@ export function putTogether(facts: AssemblyFacts): {
   if (drive === null || head === null || restraint === null || gear === undefined || missing.length > 0) {
     return { chain: null, missing };
   }
+  const ripple = rippleOf(facts, links);
   const factor = {
-    low: head.facts.ratio * head.facts.efficiency.low,
-    high: head.facts.ratio * head.facts.efficiency.high,
+    low: head.facts.ratio * head.facts.efficiency.low * ripple,
+    high: (head.facts.ratio * head.facts.efficiency.high) / ripple,
   };
   const counter = options.find((option) => option.facts.kind === 'turns counter') ?? null;
-  const limiter = limiterOf({ drive, options, factor });
+  const limiter = limiterOf({ drive, options, factor, ripple });
   return {
     chain: {
       links,
@@ -107,6 +111,7 @@ export function putTogether(facts: AssemblyFacts): {
       limiter,
       accessories,
       factor,
+      ripple,
     },
     missing,
   };
@@ -145,11 +150,19 @@ function noGear({ drive, gear }: { readonly drive: string; readonly gear: number
   });
 }
 
+/** One joint takes up all that the line stands out of line. */
+function rippleOf({ lineDuty }: AssemblyFacts, links: Chain['links']): number {
+  const joints = links.flatMap(({ extensions }) => extensions).filter(({ facts }) => facts.kind === 'universal joint');
+  const angle = Math.min(lineDuty.line.place.misalignment?.high ?? 0, WORKING_CONSTANTS.steepestJoint);
+  return joints.length === 0 ? 1 : Math.cos((angle * Math.PI) / 180);
+}
+
 /** A limiter that is put in comes before one that is built in; under the head it feels the valve's own torque. */
 function limiterOf(chain: {
   readonly drive: DriveModel;
   readonly options: readonly OptionModel[];
   readonly factor: { readonly low: number; readonly high: number };
+  readonly ripple: number;
 }): PlacedLimiter | null {
   const option = chain.options.find((one) => one.facts.kind === 'torque limiter');
   if (option === undefined) {
@@ -159,7 +172,7 @@ function limiterOf(chain: {
   const { lowest, highest, error, overshoot, step, bothDirections, sits } = option.facts;
   if (lowest === undefined || highest === undefined || error === undefined) return null;
   if (step === undefined) return null;
-  const factor = sits === 'after head' ? { low: 1, high: 1 } : chain.factor;
+  const factor = sits === 'after head' ? { low: chain.ripple, high: 1 / chain.ripple } : chain.factor;
   return {
     lowest,
     highest,

@@ -9,6 +9,8 @@ import type { Model } from '#lib/equipment/model.ts';
 import type { Subject } from './chain.ts';
 import { atMost, type Discrepancy, holds } from './discrepancy.ts';
 import { highestAtValve, needsLimiter, stallAtValve } from './highest-torque.ts';
+import { slipOf } from './limiter-marks.ts';
+import { isToAndFro } from './strokes.ts';
 
 export function checkChain(subject: Subject): readonly Discrepancy[] {
   return [...checkJoints(subject), ...checkRatings(subject), ...checkOptions(subject), ...checkRestraint(subject)];
@@ -118,6 +120,7 @@ function checkRestraint(subject: Subject): readonly Discrepancy[] {
   const { restraint, head } = chain;
   const { duty } = lineDuty;
   const hasSecondChain = chain.accessories.some(({ model }) => model.facts.kind === 'second chain');
+  const oneWay = duty.strokes <= 1 && !isToAndFro(subject) && duty.closes !== 'unknown';
   const travels = duty.grip.wheelRises !== 'no' && (duty.grip.travel?.high ?? 1) > 0.02;
   return [
     ...atMost({
@@ -126,15 +129,21 @@ function checkRestraint(subject: Subject): readonly Discrepancy[] {
       expected: restraint.facts.torqueRating,
       found: stallAtValve(subject),
     }),
+    ...atMost({
+      code: 'assembly-plate-slips',
+      what: `The highest torque on ${restraint.number} in N·m`,
+      expected: slipOf(restraint),
+      found: highestAtValve(subject),
+    }),
     ...holds(restraint.facts.headKinds.includes(head.facts.kind), {
       code: 'assembly-restraint-head',
       sentence: `${restraint.number} does not mount on ${head.number}.`,
       expected: restraint.facts.headKinds.join(', '),
       found: head.facts.kind,
     }),
-    ...holds(restraint.facts.directions === 'both ways' || duty.strokes <= 1 || hasSecondChain, {
+    ...holds(restraint.facts.directions === 'both ways' || oneWay || hasSecondChain, {
       code: 'assembly-restraint-one-way',
-      sentence: `${restraint.number} holds one way only and the visit goes both ways without a second chain.`,
+      sentence: `${restraint.number} holds one way only and the work goes both ways without a second chain.`,
       expected: 'a restraint for both ways, or a second chain',
       found: restraint.facts.directions,
     }),

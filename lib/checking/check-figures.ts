@@ -11,6 +11,7 @@ import { atMost, type Compared, type Discrepancy, holds, same } from './discrepa
 import { highestAtValve, stallAtValve } from './highest-torque.ts';
 import { pullOf } from './pull.ts';
 import { setUpTimeOf } from './set-up-time.ts';
+import { piecesOf, speedByLength } from './shaft-figures.ts';
 import { speedsOf, strokeTimesOf, visitTimeOf, visitWorkOf } from './strokes.ts';
 import { sureStart, sureWhileRunning } from './sure-torque.ts';
 
@@ -113,6 +114,7 @@ function pieces({ chain, assembly }: Subject): readonly Compared[] {
 function checkWay(subject: Subject, direction: Direction): readonly Discrepancy[] {
   const settings = subject.assembly[direction];
   const { duty } = subject.lineDuty;
+  const shafts = subject.chain.links.map(piecesOf).filter((pieces) => pieces.length > 0);
   const { fastest, speed } = speedsOf(subject, direction);
   const stroke = strokeTimesOf(subject, direction);
   return [
@@ -133,6 +135,12 @@ function checkWay(subject: Subject, direction: Direction): readonly Discrepancy[
       code: 'assembly-too-fast',
       what: `The highest speed while ${direction} in 1/min`,
       expected: duty.maxInputSpeed.nominal,
+      found: fastest,
+    }),
+    ...atMost({
+      code: 'assembly-shaft-whirl',
+      what: `The speed while ${direction} against what shafts and key allow by their length, in 1/min`,
+      expected: Math.min(Number.POSITIVE_INFINITY, ...shafts.map(speedByLength)),
       found: fastest,
     }),
     ...atMost({

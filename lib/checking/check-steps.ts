@@ -7,7 +7,8 @@
 import type { Step } from '#lib/units/calculation-step.ts';
 import type { Subject } from './chain.ts';
 import { type Discrepancy, holds, same } from './discrepancy.ts';
-import { type ExpectedStep, expectedSteps, type Figure } from './expected-steps.ts';
+import { expectedSteps } from './expected-steps.ts';
+import type { ExpectedStep, Figure } from './figure.ts';
 
 export function checkSteps(subject: Subject): readonly Discrepancy[] {
   const expected = expectedSteps(subject);

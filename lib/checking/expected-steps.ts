@@ -6,74 +6,63 @@
  */
 import { DIRECTIONS, type Direction } from '#lib/duty/duty.ts';
 import { HOUSE_CONSTANTS } from '#lib/duty/house-constants.ts';
+import type { Gear } from '#lib/equipment/drive.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
-import { type Basis, worstBasis } from '#lib/units/known-value.ts';
-import type { Unit } from '#lib/units/quantity.ts';
 import type { Subject } from './chain.ts';
-import { highestAtValve, stallAtValve } from './highest-torque.ts';
+import { holdingSteps } from './expected-holding.ts';
+import { shaftSteps } from './expected-shafts.ts';
+import { packSteps, supplyFigures, supplySteps } from './expected-supply.ts';
+import { computed, type ExpectedStep, type Figure, just, outOf, plate, practice, ratioOf } from './figure.ts';
+import { stallAtValve } from './highest-torque.ts';
 import type { Purpose } from './limiter-marks.ts';
-import { pullOf } from './pull.ts';
 import { setUpTimeOf } from './set-up-time.ts';
 import { speedsOf, strokeTimesOf, toAndFro, visitTimeOf, visitWorkOf } from './strokes.ts';
 import { supplyOf } from './supply.ts';
 import { sureWhileRunning } from './sure-torque.ts';
 
-export interface Figure {
-  readonly low: number;
-  readonly nominal: number;
-  readonly high: number;
-  readonly unit: Unit;
-  readonly basis: Basis;
-  /** Where a value of the duty comes from; of the house's own figures only the words may vary. */
-  readonly source?: string;
-}
-
-export interface ExpectedStep {
-  readonly id: string;
-  readonly inputs: Readonly<Record<string, Figure>>;
-  readonly result: Figure;
-}
-
 const PURPOSES: readonly Purpose[] = ['unseat', 'run', 'seat'];
 
 export function expectedSteps(subject: Subject): readonly ExpectedStep[] {
   return [
+    chainStep(subject),
+    ...supplySteps(subject),
     ...torqueSteps(subject),
     ...DIRECTIONS.flatMap((direction) => PURPOSES.flatMap((purpose) => limiterStep(subject, { direction, purpose }))),
     ...DIRECTIONS.map((direction) => speedStep(subject, direction)),
     ...DIRECTIONS.map((direction) => timeStep(subject, direction)),
-    reactionStep(subject),
+    restsStep(subject),
+    ...holdingSteps(subject),
+    ...shaftSteps(subject),
     energyStep(subject),
+    ...packSteps(subject),
     visitStep(subject),
   ];
 }
 
-const plate = (value: number, unit: Unit = '1'): Figure => just(value, { unit, basis: 'stated' });
-const practice = (value: number, unit: Unit = '1'): Figure => just(value, { unit, basis: 'rule of thumb' });
-const computed = (value: number, unit: Unit = '1'): Figure => just(value, { unit, basis: 'computed' });
-
-function just(value: number, kind: Pick<Figure, 'unit' | 'basis'>): Figure {
-  return { low: value, nominal: value, high: value, ...kind };
-}
-
-function ratioOf({ low, high }: { readonly low: number; readonly high: number }): Figure {
-  return { low, nominal: (low + high) / 2, high, unit: '1', basis: 'stated' };
-}
-
-/** What comes out is computed, unless what went in was no better than practice or a guess. */
-function outOf(bases: readonly Basis[]): Basis {
-  const worst = worstBasis(bases);
-  return worst === 'rule of thumb' || worst === 'assumed' ? worst : 'computed';
+function chainStep({ chain }: Subject): ExpectedStep {
+  const { ratio, efficiency } = chain.head.facts;
+  const angle = (Math.acos(chain.ripple) * 180) / Math.PI;
+  return {
+    id: 'chain-factor',
+    inputs: {
+      i: plate(ratio),
+      η: ratioOf(efficiency),
+      ...(chain.ripple === 1 ? {} : { α: computed(angle, '°') }),
+    },
+    result: { ...ratioOf(chain.factor), basis: 'computed' },
+  };
 }
 
 function torqueSteps(subject: Subject): readonly ExpectedStep[] {
   const { drive, gear, factor } = subject.chain;
   const k = ratioOf(factor);
+  const { h_T } = supplyFigures(subject);
+  const beyond: ExpectedStep['inputs'] = h_T === undefined ? {} : { h_T };
   const stall = Math.max(...drive.facts.gears.map((one) => one.stallTorque));
   return [
     {
       id: 'stall-at-valve',
-      inputs: { T_stall: plate(stall, 'N·m'), k },
+      inputs: { T_stall: plate(stall, 'N·m'), ...beyond, k },
       result: computed(stallAtValve(subject), 'N·m'),
     },
     {
@@ -132,9 +121,21 @@ function speedStep(subject: Subject, direction: Direction): ExpectedStep {
       Ts: plate(gear.stallTorque, 'N·m'),
       i: plate(head.facts.ratio),
       k: ratioOf(factor),
+      ...curvePoints(gear),
+      ...supplyFigures(subject),
     },
     result: { ...speedRange(subject, direction), basis: outOf([running.basis]) },
   };
+}
+
+function curvePoints({ curve, stallTorque }: Gear): ExpectedStep['inputs'] {
+  const between = (curve ?? []).filter(({ torque }) => torque > 0 && torque < stallTorque);
+  return Object.fromEntries(
+    between.flatMap(({ torque, speed }, index) => [
+      [`T${index + 1}`, plate(torque, 'N·m')],
+      [`n${index + 1}`, plate(speed, '1/min')],
+    ]),
+  );
 }
 
 function speedRange(subject: Subject, direction: Direction): Figure {
@@ -160,16 +161,23 @@ function timeStep(subject: Subject, direction: Direction): ExpectedStep {
   };
 }
 
-function reactionStep(subject: Subject): ExpectedStep {
+function restsStep(subject: Subject): ExpectedStep {
+  const { continuousRun, restAfterRun } = subject.chain.drive.facts;
+  const { strokes, turns } = subject.lineDuty.duty;
+  const [opening, closing] = DIRECTIONS.map((direction) => {
+    const { low, high } = strokeTimesOf(subject, direction);
+    return computed((low + high) / 2, 's');
+  });
   return {
-    id: 'reaction-force',
+    id: 'strokes-with-rests',
     inputs: {
-      T: computed(highestAtValve(subject), 'N·m'),
-      a: plate(subject.chain.restraint.facts.arm.low, 'm'),
-      β: practice(WORKING_CONSTANTS.pullAngle, '°'),
-      c: practice(WORKING_CONSTANTS.shock),
+      ...(opening === undefined || closing === undefined ? {} : { t_o: opening, t_s: closing }),
+      b: plate((strokes - (strokes % 2)) / 2),
+      o: plate(strokes % 2),
+      t_c: plate(continuousRun, 's'),
+      r: plate(restAfterRun, 's'),
     },
-    result: practice(pullOf(subject).force, 'N'),
+    result: just(Math.round(visitTimeOf(subject)), { unit: 's', basis: outOf([turns.basis]) }),
   };
 }
 

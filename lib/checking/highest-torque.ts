@@ -8,9 +8,16 @@ import type { Direction } from '#lib/duty/duty.ts';
 import { DIRECTIONS } from '#lib/duty/duty.ts';
 import type { LimiterSetting } from '#lib/equipment/assembly.ts';
 import type { Subject } from './chain.ts';
+import { supplyOf } from './supply.ts';
 
-export function stallAtValve({ chain }: Subject): number {
-  return Math.max(...chain.drive.facts.gears.map((gear) => gear.stallTorque)) * chain.factor.high;
+/** Strongest gear at the highest pressure that the drive may get. */
+export function stallAtDrive(subject: Subject): number {
+  const { gears } = subject.chain.drive.facts;
+  return Math.max(...gears.map((gear) => gear.stallTorque)) * supplyOf(subject).highest.torque;
+}
+
+export function stallAtValve(subject: Subject): number {
+  return stallAtDrive(subject) * subject.chain.factor.high;
 }
 
 /** Settings of one direction that are there. */

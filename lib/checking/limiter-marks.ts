@@ -6,6 +6,7 @@
  */
 import type { Direction } from '#lib/duty/duty.ts';
 import { HOUSE_CONSTANTS } from '#lib/duty/house-constants.ts';
+import type { RestraintModel } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { PlacedLimiter, Subject } from './chain.ts';
 import { stallAtValve } from './highest-torque.ts';
@@ -29,6 +30,7 @@ export function marksOf(
   const { limiter } = subject.chain;
   if (limiter === null || !limitsWhile(limiter, direction)) return null;
   if (purpose === (direction === 'opening' ? 'seat' : 'unseat')) return null;
+  if (purpose === 'seat' && stopsByPosition(subject)) return null;
   const { starting, running, neverExceed } = subject.lineDuty.duty[direction];
   const torques = {
     unseat: starting,
@@ -43,6 +45,13 @@ export function marksOf(
   const ceiling = purpose === 'unseat' ? most : Math.min(most, Math.max(least, enough));
   const start = Math.max(least, Math.floor(low / limiter.factor.high / limiter.step + HAIR));
   return { start: Math.min(start, ceiling) * limiter.step, ceiling: ceiling * limiter.step };
+}
+
+/** Quarter-turn valves, worm gearboxes with their stops, and slides that pass their seat are not torqued shut. */
+function stopsByPosition({ lineDuty }: Subject): boolean {
+  const { valveType, torque } = lineDuty.line;
+  const types = ['ball', 'butterfly', 'knife gate', 'parallel slide gate', 'penstock', 'plug'];
+  return torque.gearbox?.value === 'worm' || types.includes(valveType?.value ?? '');
 }
 
 export function limitsWhile(limiter: PlacedLimiter, direction: Direction): boolean {
@@ -66,6 +75,14 @@ function stepsUpTo(at: {
   return Math.floor(Math.min(highest, (at.torque / factor.high - overshoot) / (1 + error)) / step + HAIR);
 }
 
+/** Torque at which a plate on the ground turns under its least weight: friction at the mean distance of a square's points from its middle. */
+export function slipOf({ facts }: RestraintModel): number {
+  if (facts.kind !== 'ground plate') return Number.POSITIVE_INFINITY;
+  const meanDistance = ((facts.plateSide ?? 0) * (Math.SQRT2 + Math.asinh(1))) / 6;
+  const weight = (facts.weightOnPlate ?? 0) * 9.80665;
+  return Math.min(facts.torqueRating, WORKING_CONSTANTS.plateFriction * weight * meanDistance);
+}
+
 /** Lowest rating along the chain; of the restraint, the torque whose pull with shock is its force rating. What even the stall does not overload binds no limiter. */
 function weakestPart(subject: Subject): number {
   const { chain } = subject;
@@ -74,6 +91,6 @@ function weakestPart(subject: Subject): number {
     (sideLoad === 'single anchor' ? 1 : 2) * arm.low * Math.sin((WORKING_CONSTANTS.pullAngle / 180) * Math.PI);
   const behind = chain.links.flatMap((link) => [link.adapter, ...link.extensions]);
   const ratings = [chain.head, ...behind].map((part) => part.facts.torqueRating);
-  const weakest = Math.min(...ratings, (forceRating * lever) / WORKING_CONSTANTS.shock);
+  const weakest = Math.min(...ratings, (forceRating * lever) / WORKING_CONSTANTS.shock, slipOf(chain.restraint));
   return weakest < stallAtValve(subject) ? weakest : Number.POSITIVE_INFINITY;
 }

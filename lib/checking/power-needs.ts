@@ -137,7 +137,7 @@ function hoses(input: PowerInput, power: AirSupply): readonly Counts[] {
   const thin = wide.filter(({ facts }) => (facts.hoseBore ?? 0) === thinnest);
   const longest = Math.max(...thin.map(({ facts }) => facts.hoseLength ?? 0));
   const hose = thin.find(({ facts }) => (facts.hoseLength ?? 0) === longest);
-  const reach = WORKING_CONSTANTS.hoseLength;
+  const reach = WORKING_CONSTANTS.hoseReach;
   const lengths = hose === undefined ? 0 : Math.ceil(reach / (hose.facts.hoseLength ?? reach));
   const held = lengths > 0 || needsCutOff(power.hoseBore);
   const restraint = input.accessories.find(({ facts }) => facts.kind === 'hose restraint');

@@ -9,10 +9,18 @@ import { yearsIdle } from '#lib/duty/years-idle.ts';
 import type { Gear } from '#lib/equipment/drive.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { Subject } from './chain.ts';
-import { FULL_SUPPLY, type Supply, supplyOf } from './supply.ts';
+import { type Supply, supplyOf } from './supply.ts';
 
 /** Speed of the drive's output at a torque on it: straight lines from free speed over the tabulated points to stall. */
-function speedOf({ gear, supply, torque }: { readonly gear: Gear; readonly supply: Supply; readonly torque: number }) {
+function speedOf({
+  gear,
+  supply,
+  torque,
+}: {
+  readonly gear: Gear;
+  readonly supply: Pick<Supply, 'torque' | 'speed'>;
+  readonly torque: number;
+}) {
   const stall = gear.stallTorque * supply.torque;
   const free = gear.freeSpeed * supply.speed;
   if (torque >= stall) return 0;
@@ -29,23 +37,28 @@ function speedOf({ gear, supply, torque }: { readonly gear: Gear; readonly suppl
   return before.speed + along * (after.speed - before.speed);
 }
 
-/** Speeds at wheel or nut; full supply and least torque for the fastest. */
+/** Speeds at wheel or nut; highest pressure, least torque and the joint's quickest moment for the fastest. */
 export function speedsOf(subject: Subject, direction: Direction) {
-  const { gear, factor, head } = subject.chain;
+  const { gear, factor, head, ripple } = subject.chain;
+  const supply = supplyOf(subject);
   const { running } = subject.lineDuty.duty[direction];
   const torques = { least: running.low / factor.high, likely: (2 * running.nominal) / (factor.low + factor.high) };
   return {
-    fastest: speedOf({ gear, supply: FULL_SUPPLY, torque: torques.least }) / head.facts.ratio,
-    speed: speedOf({ gear, supply: supplyOf(subject), torque: torques.likely }) / head.facts.ratio,
+    fastest: speedOf({ gear, supply: supply.highest, torque: torques.least }) / head.facts.ratio / ripple,
+    speed: speedOf({ gear, supply, torque: torques.likely }) / head.facts.ratio,
   };
 }
 
-/** 1, or more where a stiff valve is worked to and fro. */
-export function toAndFro({ lineDuty, site }: Subject): number {
+/** A valve that is stiff, or was not moved for long, is worked to and fro. */
+export function isToAndFro({ lineDuty, site }: Subject): boolean {
   const { line } = lineDuty;
   const idle = yearsIdle({ line, site }) ?? 0;
-  const stiff = line.state.condition?.value === 'stiff' || idle > WORKING_CONSTANTS.stiffAfterYears;
-  return stiff ? WORKING_CONSTANTS.toAndFro : 1;
+  return line.state.condition?.value === 'stiff' || idle > WORKING_CONSTANTS.stiffAfterYears;
+}
+
+/** 1, or more where a stiff valve is worked to and fro. */
+export function toAndFro(subject: Subject): number {
+  return isToAndFro(subject) ? WORKING_CONSTANTS.toAndFro : 1;
 }
 
 export function strokeTimesOf(subject: Subject, direction: Direction): { readonly low: number; readonly high: number } {

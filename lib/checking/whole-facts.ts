@@ -10,7 +10,7 @@ import type { CoreDirection, CoreFigures, WholeFacts } from '#lib/rules/facts.ts
 import { placeOf } from '#lib/rules/place-facts.ts';
 import { joules, newtonMetres, newtons, perMinute, ratio, seconds } from '#lib/units/quantity.ts';
 import type { Subject } from './chain.ts';
-import { highestAtValve, highestIn, needsLimiter, settingsOf, stallAtValve } from './highest-torque.ts';
+import { highestAtValve, highestIn, needsLimiter, settingsOf, stallAtDrive, stallAtValve } from './highest-torque.ts';
 import { allowedByValve, limitsWhile } from './limiter-marks.ts';
 import { pullOf } from './pull.ts';
 import { poweredTimeOf, speedsOf, strokeTimesOf, visitWorkOf } from './strokes.ts';
@@ -54,13 +54,13 @@ function figuresOf(subject: Subject): CoreFigures {
     totalRatio: chain.head.facts.ratio,
     factor,
     stallAtValve: newtonMetres(stallAtValve(subject)),
-    stallAtDrive: newtonMetres(Math.max(...chain.drive.facts.gears.map((gear) => gear.stallTorque))),
+    stallAtDrive: newtonMetres(stallAtDrive(subject)),
     sureAtValve: newtonMetres(sureWhileRunning(subject)),
     highestAtValve: newtonMetres(highestAtValve(subject)),
     neverExceed: newtonMetres(Math.min(opening.neverExceed.torque.low, closing.neverExceed.torque.low)),
     limiterRequired: needsLimiter(subject),
     limiter: limiterOf(subject),
-    inputSpeed: chain.gear.freeSpeed,
+    inputSpeed: perMinute(chain.gear.freeSpeed * supplyOf(subject).highest.speed),
     opening: wayOf(subject, 'opening'),
     closing: wayOf(subject, 'closing'),
     energyPerVisit: joules(visitWorkOf(subject)),

@@ -5,7 +5,14 @@
  * Read next: equipment-supports.ts.
  */
 import { z } from 'zod';
-import type { AdapterFacts, ExtensionFacts, HeadFacts, NutSocket, WheelGrip } from '#lib/equipment/parts.ts';
+import type {
+  AdapterFacts,
+  ExtensionFacts,
+  HeadFacts,
+  NutSocket,
+  ShaftSection,
+  WheelGrip,
+} from '#lib/equipment/parts.ts';
 import { degrees, type Metres, millimetres, newtonMetres, perMinute, ratio, seconds } from '#lib/units/quantity.ts';
 import { couplingSchema, couplingToJson } from './equipment-coupling.ts';
 import { notNegative, positive, range, share, text, toMillimetres } from './equipment-quantity.ts';
@@ -93,6 +100,11 @@ const socketSchema = z.strictObject({ shape: text, across_flats_mm: positive, sl
   }),
 );
 
+/** Outer and inner diameter of a shaft at its thinnest; inner 0 when solid. */
+const sectionSchema = z
+  .strictObject({ outer: positive, inner: notNegative })
+  .refine((section) => section.inner < section.outer, { path: ['inner'], message: 'is not below the outer diameter' });
+
 export const adapterFactsSchema = z
   .strictObject({
     kind: z.enum(['peg plate', 'self-centring driver', 'spoke driver', 'bolt-on plate', 'drive socket', 'valve key']),
@@ -100,6 +112,7 @@ export const adapterFactsSchema = z
     wheel: wheelSchema.optional(),
     sockets: z.array(socketSchema).min(1).optional(),
     length_mm: range.optional(),
+    section_mm: sectionSchema.optional(),
     takes_extension: z.boolean(),
     bore_mm: positive.optional(),
     retention: z.enum(['none', 'clamped', 'pinned', 'bolted']),
@@ -124,6 +137,7 @@ export const adapterFactsSchema = z
       ...(facts.wheel === undefined ? {} : { wheel: facts.wheel }),
       ...(facts.sockets === undefined ? {} : { sockets: facts.sockets }),
       ...(facts.length_mm === undefined ? {} : { length: readLength(facts.length_mm) }),
+      ...readSection(facts.section_mm),
       takesExtension: facts.takes_extension,
       ...readBore(facts.bore_mm),
       retention: facts.retention,
@@ -142,6 +156,7 @@ export function adapterFactsToJson(facts: AdapterFacts): z.input<typeof adapterF
     ...(facts.wheel === undefined ? {} : { wheel: wheelToJson(facts.wheel) }),
     ...(facts.sockets === undefined ? {} : { sockets: facts.sockets.map(socketToJson) }),
     ...(facts.length === undefined ? {} : { length_mm: writeLength(facts.length) }),
+    ...writeSection(facts.section),
     takes_extension: facts.takesExtension,
     ...writeBore(facts.bore),
     retention: facts.retention,
@@ -161,7 +176,9 @@ export const extensionFactsSchema = z
     length_mm: range,
     torque_rating_nm: positive,
     bore_mm: positive.optional(),
+    section_mm: sectionSchema.optional(),
     highest_angle_deg: positive.optional(),
+    joints: z.union([z.literal(1), z.literal(2)]).optional(),
     max_speed_rpm: positive,
   })
   .refine((facts) => (facts.kind === 'universal joint') === (facts.highest_angle_deg !== undefined), {
@@ -176,7 +193,9 @@ export const extensionFactsSchema = z
       length: readLength(facts.length_mm),
       torqueRating: newtonMetres(facts.torque_rating_nm),
       ...readBore(facts.bore_mm),
+      ...readSection(facts.section_mm),
       ...(facts.highest_angle_deg === undefined ? {} : { highestAngle: degrees(facts.highest_angle_deg) }),
+      ...(facts.joints === undefined ? {} : { joints: facts.joints }),
       maxSpeed: perMinute(facts.max_speed_rpm),
     }),
   );
@@ -189,7 +208,9 @@ export function extensionFactsToJson(facts: ExtensionFacts): z.input<typeof exte
     length_mm: writeLength(facts.length),
     torque_rating_nm: facts.torqueRating,
     ...writeBore(facts.bore),
+    ...writeSection(facts.section),
     ...(facts.highestAngle === undefined ? {} : { highest_angle_deg: facts.highestAngle }),
+    ...(facts.joints === undefined ? {} : { joints: facts.joints }),
     max_speed_rpm: facts.maxSpeed,
   };
 }
@@ -209,6 +230,16 @@ function socketToJson(socket: NutSocket): z.input<typeof socketSchema> {
     across_flats_mm: toMillimetres(socket.acrossFlats),
     slack_mm: toMillimetres(socket.slack),
   };
+}
+
+function readSection(pair: z.output<typeof sectionSchema> | undefined): { readonly section?: ShaftSection } {
+  return pair === undefined ? {} : { section: { outer: millimetres(pair.outer), inner: millimetres(pair.inner) } };
+}
+
+function writeSection(section: ShaftSection | undefined): { readonly section_mm?: z.input<typeof sectionSchema> } {
+  return section === undefined
+    ? {}
+    : { section_mm: { outer: toMillimetres(section.outer), inner: toMillimetres(section.inner) } };
 }
 
 function readLength(pair: { readonly low: number; readonly high: number }): {

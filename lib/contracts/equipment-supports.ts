@@ -38,6 +38,7 @@ export const restraintFactsSchema = z
     needs: z.array(z.enum(SITE_NEEDS)).min(1),
     set_up_time_min: positive,
     weight_on_plate_kg: positive.optional(),
+    plate_side_mm: positive.optional(),
     head_kinds: z.array(z.enum(HEAD_KINDS)).min(1),
   })
   .transform(
@@ -54,6 +55,7 @@ export const restraintFactsSchema = z
       needs: facts.needs,
       setUpTime: minutes(facts.set_up_time_min),
       ...(facts.weight_on_plate_kg === undefined ? {} : { weightOnPlate: kilograms(facts.weight_on_plate_kg) }),
+      ...(facts.plate_side_mm === undefined ? {} : { plateSide: millimetres(facts.plate_side_mm) }),
       headKinds: facts.head_kinds,
     }),
   );
@@ -72,6 +74,7 @@ export function restraintFactsToJson(facts: RestraintFacts): z.input<typeof rest
     needs: facts.needs.map((need) => z.enum(SITE_NEEDS).parse(need)),
     set_up_time_min: toMinutes(facts.setUpTime),
     ...(facts.weightOnPlate === undefined ? {} : { weight_on_plate_kg: facts.weightOnPlate }),
+    ...(facts.plateSide === undefined ? {} : { plate_side_mm: toMillimetres(facts.plateSide) }),
     head_kinds: [...facts.headKinds],
   };
 }

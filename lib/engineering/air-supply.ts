@@ -157,6 +157,36 @@ export function airMotorFactors(pressure: Pascals): AirMotorFactors | null {
 }
 
 /**
+ * How much more than its plate says an air motor gives at the highest pressure that it may get.
+ *
+ * Formula: k = k(p_high)/k(p_rated) from the table, torque above 7 bar in proportion to gauge pressure; never below 1
+ *
+ * @param ratedPressure - Gauge pressure of the plate's figures. [Pa] range 3e5…7e5
+ * @param highestPressure - Highest gauge pressure at the motor. [Pa] range 0…1.6e6
+ * @returns Factors on stall torque and on free speed. [1]
+ * @source The table of airMotorFactors; above it proportion to gauge pressure, common practice, no source.
+ * @assumes At stall nothing flows, so that the motor gets all of the supply's pressure.
+ * @example highestAirFactors({ ratedPressure: bar(6), highestPressure: bar(7) }).torque // => 1.147
+ */
+export function highestAirFactors({
+  ratedPressure,
+  highestPressure,
+}: {
+  readonly ratedPressure: Pascals;
+  readonly highestPressure: Pascals;
+}): { readonly torque: Ratio; readonly speed: Ratio } {
+  const rated = airMotorFactors(ratedPressure);
+  const high = airMotorFactors(highestPressure);
+  if (rated === null || high === null)
+    return { torque: ratio(Math.max(1, highestPressure / ratedPressure)), speed: ratio(1) };
+  const beyond = Math.max(1, highestPressure / 7e5);
+  return {
+    torque: ratio(Math.max(1, (high.torque / rated.torque) * beyond)),
+    speed: ratio(Math.max(1, high.speed / rated.speed)),
+  };
+}
+
+/**
  * Free air taken at another pressure.
  *
  * Formula: Q2 = Q1·(p2 + p_atm)/(p1 + p_atm)
@@ -179,6 +209,48 @@ export function airTaken({
   readonly pressure: Pascals;
 }): CubicMetresPerSecond {
   return cubicMetresPerSecond((freeAir * (pressure + ATMOSPHERE_PA)) / (ratedPressure + ATMOSPHERE_PA));
+}
+
+/**
+ * Gauge pressure at a running tool, and the free air that it takes at that pressure.
+ *
+ * Formula: p = p_supply − Δp(Q(p)), Q(p) = Q_rated·(p + p_atm)/(p_rated + p_atm), solved by halving
+ *
+ * @param supplyPressure - Gauge pressure at the point of supply. [Pa] range 0…2e6
+ * @param length - Hose from the supply to the tool. [m] range 0…500
+ * @param bore - Inside diameter of the hose. [m] range above 0…0.1
+ * @param couplings - Couplings and the filter unit between, each counted as 100 bores of hose. [1] range 0…20
+ * @param consumption - Free air that the tool takes at its rated pressure. [m³/s] range 0…1
+ * @param ratedPressure - Gauge pressure of that figure. [Pa] range above 0
+ * @returns Gauge pressure at the tool and free air taken. [Pa, m³/s]
+ * @source Hose loss as in hoseLoss, flow as in airTaken; both hold at once.
+ * @assumes The tool runs free, which takes most air: under load more pressure is left.
+ * @example runningAir({ supplyPressure: bar(7), length: metres(15), bore: millimetres(19), couplings: 3, consumption: cubicMetresPerSecond(0.02), ratedPressure: bar(6) }).pressure // => 682336
+ */
+export function runningAir({
+  supplyPressure,
+  length,
+  bore,
+  couplings,
+  consumption,
+  ratedPressure,
+}: {
+  readonly supplyPressure: Pascals;
+  readonly length: Metres;
+  readonly bore: Metres;
+  readonly couplings: number;
+  readonly consumption: CubicMetresPerSecond;
+  readonly ratedPressure: Pascals;
+}): { readonly pressure: Pascals; readonly freeAir: CubicMetresPerSecond } {
+  const taken = (pressure: number) => airTaken({ freeAir: consumption, ratedPressure, pressure: pascals(pressure) });
+  let low = 0;
+  let high: number = supplyPressure;
+  for (let halving = 0; halving < 60; halving += 1) {
+    const middle = (low + high) / 2;
+    if (pressureAtTool({ supplyPressure, length, bore, couplings, freeAir: taken(middle) }) >= middle) low = middle;
+    else high = middle;
+  }
+  return { pressure: pascals(low), freeAir: taken(low) };
 }
 
 /**

@@ -7,6 +7,8 @@
 import { invariant } from '#lib/kernel/invariant.ts';
 import {
   type Degrees,
+  type Joules,
+  joules,
   type Metres,
   type NewtonMetres,
   pascals,
@@ -47,6 +49,22 @@ export function windUp({ torque, shaft }: { readonly torque: NewtonMetres; reado
     length: shaft.length,
     shearModulus: STEEL_SHEAR_MODULUS,
   });
+}
+
+/**
+ * Energy that a wound-up shaft gives back when it is let go.
+ *
+ * Formula: E = T·φ/2, φ in radians
+ *
+ * @param torque - Torque that winds it up. [N·m] range 0…1e5
+ * @param windUp - Wind-up between the ends. [°] range 0…360
+ * @returns Energy stored. [J]
+ * @source Work of a linear spring; J. M. Gere, Mechanics of Materials, strain energy in torsion U = T·φ/2.
+ * @assumes Below yield, so that torque and wind-up are in proportion.
+ * @example storedEnergy({ torque: newtonMetres(300), windUp: degrees(5.472) }) // => 14.33
+ */
+export function storedEnergy({ torque, windUp }: { readonly torque: NewtonMetres; readonly windUp: Degrees }): Joules {
+  return joules((torque * windUp * Math.PI) / 180 / 2);
 }
 
 /**

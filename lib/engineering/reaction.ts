@@ -115,21 +115,21 @@ export function forceWithShock({ force, shock }: { readonly force: Newtons; read
 /**
  * Whether a second chain or strap is needed.
  *
- * Formula: one way only, and the visit goes both ways
+ * Formula: one way only, and the work goes both ways
  *
  * @param directions - Which ways the restraint holds as it comes. [–]
- * @param strokes - Strokes of the visit; more than one goes back as well. [1] range 1…1000
+ * @param work - `both ways` for more than one stroke, freeing to and fro, or a direction to be found out. [–]
  * @returns Whether it must hold the other way too. [–]
  * @source Statics: a chain pulls and does not push.
- * @assumes Freeing a stiff valve to and fro counts as more than one stroke.
- * @example needsSecondChain({ directions: 'one way', strokes: 2 }) // => true
+ * @assumes What is not known of the direction counts as both ways.
+ * @example needsSecondChain({ directions: 'one way', work: 'both ways' }) // => true
  */
 export function needsSecondChain({
   directions,
-  strokes,
+  work,
 }: {
   readonly directions: 'one way' | 'both ways';
-  readonly strokes: number;
+  readonly work: 'one way' | 'both ways';
 }): boolean {
-  return directions === 'one way' && strokes > 1;
+  return directions === 'one way' && work === 'both ways';
 }

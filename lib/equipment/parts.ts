@@ -48,6 +48,12 @@ export interface WheelGrip {
   readonly rimUpTo: Metres;
 }
 
+/** Round section of a shaft or key at its thinnest, of steel; inner diameter 0 when solid. */
+export interface ShaftSection {
+  readonly outer: Metres;
+  readonly inner: Metres;
+}
+
 export interface AdapterFacts {
   readonly kind: 'peg plate' | 'self-centring driver' | 'spoke driver' | 'bolt-on plate' | 'drive socket' | 'valve key';
   readonly input: Coupling;
@@ -57,6 +63,8 @@ export interface AdapterFacts {
   readonly sockets?: readonly NutSocket[];
   /** Valve key: shortest and longest length, working height included. */
   readonly length?: { readonly low: Metres; readonly high: Metres };
+  /** Valve key: its shaft; absent where nobody stated it. */
+  readonly section?: ShaftSection;
   readonly takesExtension: boolean;
   /** A stem may pass through it. */
   readonly bore?: Metres;
@@ -77,7 +85,11 @@ export interface ExtensionFacts {
   readonly length: { readonly low: Metres; readonly high: Metres };
   readonly torqueRating: NewtonMetres;
   readonly bore?: Metres;
+  /** Shafts; absent where nobody stated it, and of a joint. */
+  readonly section?: ShaftSection;
   readonly highestAngle?: Degrees;
+  /** Joints in one piece: two are in phase as they come from their maker. */
+  readonly joints?: 1 | 2;
   readonly maxSpeed: RevolutionsPerMinute;
 }
 
@@ -109,7 +121,9 @@ export interface RestraintFacts {
   /** What it needs on site, any one of: `structure`, `large pipe`, `flange`, `yoke`, `vehicle`, `firm ground`, `hard floor`, `street surface`, `workshop`. */
   readonly needs: readonly string[];
   readonly setUpTime: Seconds;
+  /** Ground plates: least mass that surely stands on the plate, and the side of its square. */
   readonly weightOnPlate?: Kilograms;
+  readonly plateSide?: Metres;
   /** Mounts on this coupling face or clamps on any head. */
   readonly headKinds: readonly ('inline' | 'right-angle' | 'open-centre')[];
 }

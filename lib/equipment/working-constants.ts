@@ -13,6 +13,10 @@ export const WORKING_CONSTANTS = {
   shock: ratio(2),
   /** A pull that is kept within 30° of square to the arm; common practice, no source. */
   pullAngle: degrees(60),
+  /** Steeper than any universal joint works; keeps ripple finite for chains that are refused. */
+  steepestJoint: degrees(60),
+  /** Lowest friction of a rubber-faced plate on firm, damp ground; judgement, no source. */
+  plateFriction: ratio(0.4),
   /** Turns at both ends together that are done slowly or by hand; common practice, no source. */
   slowTurns: turns(4),
   slowSpeed: perMinute(12),
@@ -30,8 +34,10 @@ export const WORKING_CONSTANTS = {
   mountTime: seconds(150),
   extensionTime: seconds(40),
   secondChainTime: seconds(60),
-  /** Hose between the site's outlet and the tool, with its couplings; assumed where nothing is said. */
-  hoseLength: metres(20),
+  /** Distance from the site's outlet to the tool that the hoses of a kit reach; assumed where nothing is said. */
+  hoseReach: metres(20),
+  /** Hose that the air then runs through, as whole hoses make up that reach, with its couplings. */
+  hoseLength: metres(30),
   hoseCouplings: 4,
   /** What is left to an air motor below the pressures that the table of motors covers; judgement, no source. */
   starvedAir: { torque: ratio(0.3), speed: ratio(0.5) },

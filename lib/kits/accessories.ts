@@ -77,7 +77,7 @@ function airNeeds(at: DriveWork, power: AirSupply): readonly ItemNeed[] {
   const lengths =
     hose === undefined
       ? 0
-      : Math.ceil(WORKING_CONSTANTS.hoseLength / (hose.facts.hoseLength ?? WORKING_CONSTANTS.hoseLength));
+      : Math.ceil(WORKING_CONSTANTS.hoseReach / (hose.facts.hoseLength ?? WORKING_CONSTANTS.hoseReach));
   const filters: AccessoryModel['facts']['kind'] = needsDryAir(at)
     ? 'dry filter-regulator'
     : 'filter-regulator-lubricator';

@@ -9,6 +9,7 @@ import type { Site } from '#lib/duty/site.ts';
 import { selectOnDrive } from '#lib/engineering/direction.ts';
 import type { Assembly, AssemblyFigures, AssemblyParts, DirectionSettings } from '#lib/equipment/assembly.ts';
 import type { Model } from '#lib/equipment/model.ts';
+import { seatsOf } from '#lib/rules/ways-of-working.ts';
 import { kilograms, seconds } from '#lib/units/quantity.ts';
 import { assemblyFindings, chainModels } from './assembly-findings.ts';
 import { assemblySteps } from './assembly-steps.ts';
@@ -58,7 +59,7 @@ function directionSettings({ whole, limiterUpTo }: ResolvedChain, direction: Dir
   const { limiter } = core.figures;
   const limits = limiter !== null && (limiter.bothDirections || direction === 'opening');
   const settings = limits
-    ? limiterSettings({ limiter, duty: duty[direction], direction, upTo: limiterUpTo })
+    ? limiterSettings({ limiter, duty: duty[direction], direction, upTo: limiterUpTo, seats: seatsOf(whole) })
     : NO_SETTINGS;
   const way = core.figures[direction];
   return {

@@ -6,20 +6,21 @@
  */
 
 import type { Direction, DirectionDuty } from '#lib/duty/duty.ts';
-import { yearsIdle } from '#lib/duty/years-idle.ts';
-import { chainFactor } from '#lib/engineering/chain-torque.ts';
 import { timeWithRests } from '#lib/engineering/duty-cycle.ts';
 import { breakawayWork } from '#lib/engineering/energy.ts';
 import { highestTorque } from '#lib/engineering/reaction.ts';
 import { strokeTime } from '#lib/engineering/stroke-time.ts';
 import { scaleGear, speedAtTorque } from '#lib/engineering/torque-speed.ts';
+import { jointSpeeds } from '#lib/engineering/universal-joint.ts';
 import type { Gear } from '#lib/equipment/drive.ts';
 import type { DriveModel, HeadModel, Model } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import type { ChainLimiter, CoreDirection, CoreFigures, LineFacts } from '#lib/rules/facts.ts';
+import { isStiff, jointAngle, seatsOf } from '#lib/rules/ways-of-working.ts';
 import type { Range } from '#lib/units/known-value.ts';
 import {
+  type Degrees,
   joules,
   type NewtonMetres,
   newtonMetres,
@@ -30,6 +31,7 @@ import {
   seconds,
   type Turns,
 } from '#lib/units/quantity.ts';
+import { headFactor, highestStall, underHeadFactor } from './chain-limits.ts';
 import type { Frame } from './frames.ts';
 import { allowedSetting, ceilingOf, LIMITER_MARGIN, limiterSettings } from './limiter-settings.ts';
 import { type SupplyShare, supplyShare } from './supply-share.ts';
@@ -167,13 +169,15 @@ function makeMesh(
   invariant(gear !== undefined, `Drive ${drive.number} has no gear ${gearIndex}.`);
   const supply = memo.supply.get(drive) ?? supplyShare({ drive, site: facts.site });
   memo.supply.set(drive, supply);
-  const factor = chainFactor([{ ratio: head.facts.ratio, efficiency: head.facts.efficiency }]);
-  const stallAtDrive = newtonMetres(Math.max(...drive.facts.gears.map((one) => one.stallTorque)));
+  const factor = headFactor(head, facts);
+  const stallAtDrive = highestStall(drive, supply);
   const stallAtValve = newtonMetres(stallAtDrive * factor.high);
   const full = supply.torque === 1 && supply.speed === 1;
   const real = full ? gear : scaleGear({ gear, torqueFactor: supply.torque, speedFactor: supply.speed });
+  const { highest } = supply;
+  const strongest = scaleGear({ gear, torqueFactor: highest.torque, speedFactor: highest.speed });
   const way = (duty: DirectionDuty): MeshWay => {
-    const speeds = speedsOf({ gear, real, factor, total: head.facts.ratio, duty });
+    const speeds = speedsOf({ strongest, real, factor, total: head.facts.ratio, duty, angle: jointAngle(facts) });
     return { ...speeds, strokeTime: strokeTimes({ facts, toAndFro: visit.toAndFro, ...speeds }) };
   };
   const opening = way(facts.duty.opening);
@@ -184,7 +188,7 @@ function makeMesh(
     stallAtDrive,
     sureAtValve: newtonMetres(gear.ratedTorque * supply.torque * factor.low),
     limiterRequired: stallAtValve > visit.neverExceed || visit.isNeverGuessed,
-    inputSpeed: gear.freeSpeed,
+    inputSpeed: perMinute(gear.freeSpeed * highest.speed),
     supplyShare: supply.pressure,
     start: gear.stallTorque * WORKING_CONSTANTS.startShare * supply.torque * factor.low,
     opening,
@@ -206,10 +210,11 @@ function limiterAt(
   const where = option?.facts.sits === 'after head' ? 'any head' : head;
   const known = ofOwner.get(where);
   if (known !== undefined) return known;
-  const limiter = limiterInChain(input.frame, factor);
+  const limiter = limiterInChain(input, factor);
   if (limiter === null) return null;
   const reach = (direction: Direction): LimiterReach => {
-    const ask = { limiter, duty: input.facts.duty[direction], direction, upTo: input.limiterUpTo };
+    const { facts, limiterUpTo: upTo } = input;
+    const ask = { limiter, duty: facts.duty[direction], direction, upTo, seats: seatsOf(facts) };
     return { ceiling: ceilingOf(limiterSettings(ask)), allowed: allowedSetting(ask) };
   };
   const made = { limiter, opening: reach('opening'), closing: reach('closing') };
@@ -242,7 +247,7 @@ export function visitStrokeTime({
   return timeWithRests({ running, continuousRun, restAfterRun });
 }
 
-function limiterInChain(frame: Frame, factor: Range<'1'>): ChainLimiter | null {
+function limiterInChain({ facts, frame }: CoreInput, factor: Range<'1'>): ChainLimiter | null {
   const built = frame.drive.facts.limiter;
   if (frame.limiter === null) return built === null ? null : { ...built, factor, number: frame.drive.number };
   const { lowest, highest, error, overshoot, step, bothDirections, sits } = frame.limiter.facts;
@@ -250,7 +255,7 @@ function limiterInChain(frame: Frame, factor: Range<'1'>): ChainLimiter | null {
     lowest !== undefined && highest !== undefined && error !== undefined && step !== undefined,
     `Limiter ${frame.limiter.number} lacks its range, error or step.`,
   );
-  const after = sits === 'after drive' ? factor : { low: ratio(1), high: ratio(1) };
+  const after = sits === 'after drive' ? factor : underHeadFactor(facts);
   return {
     lowest,
     highest,
@@ -311,22 +316,21 @@ function surely(limiter: ChainLimiter, setting: number): number {
 }
 
 function speedsOf(at: {
-  readonly gear: Gear;
+  /** At the highest supply. */
+  readonly strongest: Gear;
   /** What the supply leaves of it. */
   readonly real: Gear;
+  readonly angle: Degrees;
   readonly factor: Range<'1'>;
   readonly total: number;
   readonly duty: DirectionDuty;
 }): { readonly fastest: RevolutionsPerMinute; readonly speed: RevolutionsPerMinute } {
-  const { gear, real, factor, total, duty } = at;
+  const { strongest, real, factor, total, duty } = at;
   const middle = (factor.low + factor.high) / 2;
-  const fastest = speedAtTorque({ gear, torque: newtonMetres(duty.running.low / factor.high) }) / total;
+  const mean = speedAtTorque({ gear: strongest, torque: newtonMetres(duty.running.low / factor.high) }) / total;
+  const fastest = jointSpeeds({ inputSpeed: perMinute(mean), angle: at.angle }).high;
   const speed = speedAtTorque({ gear: real, torque: newtonMetres(duty.running.nominal / middle) }) / total;
-  return { fastest: perMinute(fastest), speed: perMinute(speed) };
-}
-
-export function isStiff(facts: LineFacts): boolean {
-  return facts.line.state.condition?.value === 'stiff' || (yearsIdle(facts) ?? 0) > WORKING_CONSTANTS.stiffAfterYears;
+  return { fastest, speed: perMinute(speed) };
 }
 
 function strokeTimes(at: {

@@ -81,15 +81,23 @@ interface ChainFigures {
   readonly weakest: number;
   readonly slowest: number;
   readonly length: number;
+  /** Of the shafts with a stated section, as far as whirling goes: all their lengths drawn out, and the slimmest. */
+  readonly drawnOut: number;
+  readonly slimmest: number;
 }
 
 function figuresOf(chain: Chain, end: Coupling): ChainFigures {
+  const sections = chain.flatMap(({ facts: { section, length } }) =>
+    section === undefined ? [] : [{ section, length: length.high }],
+  );
   return {
     count: chain.length,
     input: chain[0]?.facts.input ?? end,
     weakest: Math.min(...chain.map((extension) => extension.facts.torqueRating)),
     slowest: Math.min(...chain.map((extension) => extension.facts.maxSpeed)),
     length: chain.reduce((sum, extension) => sum + extension.facts.length.low, 0),
+    drawnOut: sections.reduce((sum, { length }) => sum + length, 0),
+    slimmest: Math.min(...sections.map(({ section }) => Math.hypot(section.outer, section.inner))),
   };
 }
 
@@ -100,6 +108,8 @@ function isAsGood(shorter: ChainFigures, longer: ChainFigures): boolean {
     couplingText(shorter.input) === couplingText(longer.input) &&
     shorter.weakest >= longer.weakest &&
     shorter.slowest >= longer.slowest &&
-    shorter.length <= longer.length
+    shorter.length <= longer.length &&
+    shorter.drawnOut <= longer.drawnOut &&
+    shorter.slimmest >= longer.slimmest
   );
 }

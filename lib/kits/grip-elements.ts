@@ -6,9 +6,10 @@
  */
 import type { Coupling } from '#lib/equipment/coupling.ts';
 import type { AdapterModel, ExtensionModel, Model } from '#lib/equipment/model.ts';
-import { SHALLOW_M, STRAIGHT_UP_TO_DEG } from '#lib/rules/buried.ts';
+import { SHALLOW_M } from '#lib/rules/buried.ts';
 import type { GripCase, LineFacts } from '#lib/rules/facts.ts';
 import { ARMS_LENGTH_M } from '#lib/rules/reach.ts';
+import { STRAIGHT_UP_TO_DEG } from '#lib/rules/ways-of-working.ts';
 import { caseBits } from './case-bits.ts';
 import { type Chain, chainDoesAsWell, type EndedChain, type ExtensionChains } from './extension-chains.ts';
 import { CASE_OF_ADAPTER, LINK_OF_EXTENSIONS } from './narrow-views.ts';

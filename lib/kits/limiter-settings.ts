@@ -28,9 +28,11 @@ export interface SettingsInput {
   readonly direction: Direction;
   /** `needed`: no mark higher than its purpose needs; a number: to unseat, up to that torque at the valve where it allows. */
   readonly upTo: 'needed' | NewtonMetres;
+  /** A valve that seats by position is stopped at its mark: no mark of a limiter closes it. */
+  readonly seats: 'by torque' | 'by position';
 }
 
-export function limiterSettings({ limiter, duty, direction, upTo }: SettingsInput): Settings {
+export function limiterSettings({ limiter, duty, direction, upTo, seats }: SettingsInput): Settings {
   const never = duty.neverExceed.torque.low;
   const neverExceedLow = upTo === 'needed' ? never : newtonMetres(Math.min(never, upTo));
   const ask = { neverExceedLow, margin: LIMITER_MARGIN, limiter, factor: limiter.factor };
@@ -46,7 +48,10 @@ export function limiterSettings({ limiter, duty, direction, upTo }: SettingsInpu
   return {
     unseat: null,
     run: limiterMarks({ ...ask, torque: whole, stopAt: 'needed' }),
-    seat: limiterMarks({ ...ask, torque: { low: duty.running.low, high: duty.starting.high }, stopAt: 'needed' }),
+    seat:
+      seats === 'by position'
+        ? null
+        : limiterMarks({ ...ask, torque: { low: duty.running.low, high: duty.starting.high }, stopAt: 'needed' }),
   };
 }
 

@@ -5,12 +5,15 @@
  * Read next: assembly-steps.ts.
  */
 import { DIRECTIONS, type Direction } from '#lib/duty/duty.ts';
+import type { Gear } from '#lib/equipment/drive.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { WholeFacts } from '#lib/rules/facts.ts';
-import type { Step } from '#lib/units/calculation-step.ts';
+import { isStiff, jointAngle } from '#lib/rules/ways-of-working.ts';
+import type { Step, StepInput } from '#lib/units/calculation-step.ts';
 import { type Basis, worstBasis } from '#lib/units/known-value.ts';
-import { isStiff } from './core-figures.ts';
+import { strokesEachWay } from './core-figures.ts';
 import { asInput, factorInput, fixed, just, PRACTICE, result, type StepsInput } from './step-values.ts';
+import { supplyInputs } from './supply-steps.ts';
 
 export function speedStep(input: StepsInput, direction: Direction): Step {
   const { core, duty } = input.whole;
@@ -19,16 +22,61 @@ export function speedStep(input: StepsInput, direction: Direction): Step {
   return {
     id: `speed-${direction}`,
     name: `Speed at the valve, ${direction}`,
-    formula: 'n = n_tool(T_run/k)/i, from the torque–speed line of the gear',
+    formula: speedFormula(input),
     inputs: [
       asInput('T_run', 'Running torque', duty[direction].running),
       fixed('n0', `Free speed of gear “${core.gear.name}”`, core.gear.freeSpeed, '1/min'),
       fixed('Ts', `Stall torque of gear “${core.gear.name}”`, core.gear.stallTorque, 'N·m'),
       fixed('i', `Ratio of head ${core.head.number}`, core.head.facts.ratio, '1'),
       factorInput(input),
+      ...curvePoints(core.gear),
+      ...supplyInputs(input),
     ],
     result: result('1/min', { low, nominal: low, high: way.fastest }, duty[direction].running.basis),
     source: 'Linear machine T/Ts + n/n0 = 1, or the tabulated curve of the drive.',
+  };
+}
+
+/** Highest at T_run low and k high, likely at T_run likely and the middle of k. */
+function speedFormula({ whole }: StepsInput): string {
+  const { core } = whole;
+  const line = core.gear.curve === undefined ? 'n0·(1 − T/Ts)' : 'straight between the points (T, n)';
+  const supply = core.drive.facts.power.kind === 'battery' ? '' : ', T and n times h at the most, times s at the least';
+  const joint = jointAngle(whole) === 0 ? '' : '; at the most over cos α of the joint';
+  return `n = n_tool(T_run/k)/i, n_tool = ${line}${supply}${joint}`;
+}
+
+/** Points between free speed and stall of a gear whose curve is tabulated. */
+function curvePoints(gear: Gear): readonly StepInput[] {
+  const inner = (gear.curve ?? []).filter(({ torque }) => torque > 0 && torque < gear.stallTorque);
+  return inner.flatMap(({ torque, speed }, index) => [
+    fixed(`T${index + 1}`, `Point ${index + 1} of the curve`, torque, 'N·m'),
+    fixed(`n${index + 1}`, `Point ${index + 1} of the curve`, speed, '1/min'),
+  ]);
+}
+
+/** All strokes of a visit and the rests that the drive takes between its runs. */
+export function restsStep({ whole, figures }: StepsInput): Step {
+  const { continuousRun, restAfterRun } = whole.core.drive.facts;
+  const middle = (direction: Direction): number => {
+    const { low, high } = whole.core.figures[direction].strokeTime;
+    return (low + high) / 2;
+  };
+  const { both, odd } = strokesEachWay(whole.duty.strokes);
+  return {
+    id: 'strokes-with-rests',
+    name: 'All strokes of a visit, with rests',
+    formula: 't = t_run + r·(⌈t_run/t_c⌉ − 1), t_run = b·(t_o + t_s) + o·max(t_o, t_s), to a whole second',
+    inputs: [
+      fixed('t_o', 'Middle time of an opening stroke', middle('opening'), 's', 'The steps of the strokes'),
+      fixed('t_s', 'Middle time of a closing stroke', middle('closing'), 's', 'The steps of the strokes'),
+      fixed('b', 'Strokes there and back', both, '1'),
+      fixed('o', 'Odd stroke', odd, '1'),
+      fixed('t_c', `Longest run of ${whole.core.drive.number}`, continuousRun, 's'),
+      fixed('r', 'Rest after such a run', restAfterRun, 's'),
+    ],
+    result: result('s', just(figures.timePerValve - figures.setUpTime), whole.duty.turns.basis),
+    source: 'Counting; the limit and the rest are the drive’s data.',
   };
 }
 

@@ -5,6 +5,8 @@
  * Read next: grip-finder.ts, reaction-finder.ts, grip-elements.ts.
  */
 import type { AdapterModel, ExtensionModel, RestraintModel } from '#lib/equipment/model.ts';
+import { heldByPlate } from '#lib/rules/restraint.ts';
+import { whirlLimit } from '#lib/rules/shafts.ts';
 import { newtonMetres } from '#lib/units/quantity.ts';
 import { reactionForceAt } from './reactions.ts';
 import { restraintCap } from './torque-cap.ts';
@@ -70,6 +72,7 @@ export const GRIP_SPEED_LIMITS: ReadonlyMap<string, (parts: GripParts) => number
     ({ extensions }: GripParts) =>
       extensions.reduce((least, { facts }) => Math.min(least, facts.maxSpeed), Number.POSITIVE_INFINITY),
   ],
+  ['shaft-whirl', whirlLimit],
 ]);
 
 /** Reaction rules that speak when the highest stall torque at the valve is above a limit of the restraint. [N·m] */
@@ -80,6 +83,7 @@ export const REACTION_STALL_LIMITS: ReadonlyMap<string, (restraint: RestraintMod
 /** Reaction rules that speak when the highest torque at the valve is above a limit of the restraint. [N·m] */
 export const REACTION_TORQUE_LIMITS: ReadonlyMap<string, (restraint: RestraintModel) => number> = new Map([
   ['restraint-force-within-rating', torqueAtForceRating],
+  ['ground-plate-holds', (restraint: RestraintModel) => (heldByPlate(restraint) ?? Number.POSITIVE_INFINITY) + SLACK],
 ]);
 
 /** The highest torque, to the last bit, at which the pull is still within the force rating. */

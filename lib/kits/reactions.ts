@@ -9,6 +9,7 @@ import { forceWithShock, needsSecondChain, reactionForce, sideLoad } from '#lib/
 import type { AccessoryModel, RestraintModel } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { CoreView, LineFacts, ReactionFigures } from '#lib/rules/facts.ts';
+import { goesBothWays } from '#lib/rules/ways-of-working.ts';
 import { metres, type NewtonMetres, type Newtons, newtons } from '#lib/units/quantity.ts';
 import type { StockByRole } from './stock-by-role.ts';
 
@@ -30,9 +31,10 @@ export function reactionsOf({
   readonly stock: StockByRole;
   readonly facts: LineFacts;
 }): readonly Reaction[] {
+  const work = goesBothWays(facts) ? 'both ways' : 'one way';
   const chains = stock.accessories.filter((accessory) => accessory.facts.kind === 'second chain');
   return restraints.map((restraint) => {
-    const wanted = needsSecondChain({ directions: restraint.facts.directions, strokes: facts.duty.strokes });
+    const wanted = needsSecondChain({ directions: restraint.facts.directions, work });
     const chain = wanted ? chains.find((accessory) => fitsPart(accessory, restraint.number)) : undefined;
     return { restraint, secondChain: chain ?? null };
   });

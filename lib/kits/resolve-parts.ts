@@ -47,7 +47,7 @@ export function resolveParts(at: {
     extensions: (parts.adapterExtensions?.[index] ?? parts.extensions).map((extension) => find(extension, 'extension')),
   }));
   const restraint = find(parts.restraint, 'restraint');
-  const limiterUpTo = torqueCap({ drive, head, links, restraint });
+  const limiterUpTo = torqueCap({ drive, head, links, restraint, facts });
   const frame = { drive, limiter, head, output: head.facts.output };
   const figures = coreFigures({ facts, frame, gearIndex: parts.gear, limiterUpTo });
   const core = { drive, gear, gearIndex: parts.gear, limiter, head, counter, figures };

@@ -53,7 +53,10 @@ export function result<U extends Unit>(
 export const just = (value: number) => ({ low: value, nominal: value, high: value });
 
 export function factorInput({ whole }: StepsInput): StepInput {
-  return factorOf(`Torque factor of head ${whole.core.head.number}`, whole.core.figures.factor);
+  return factorOf(
+    `Torque factor from the drive to the valve, head ${whole.core.head.number}`,
+    whole.core.figures.factor,
+  );
 }
 
 export function factorOf(name: string, { low, high }: { readonly low: number; readonly high: number }): StepInput {

@@ -5,8 +5,11 @@
  * Read next: assembly-steps.ts.
  */
 import type { Direction, DirectionDuty } from '#lib/duty/duty.ts';
+import { UNEQUAL_SHARE } from '#lib/engineering/reaction.ts';
 import type { LimiterSetting } from '#lib/equipment/assembly.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
+import { heldByPlate } from '#lib/rules/restraint.ts';
+import { jointAngle } from '#lib/rules/ways-of-working.ts';
 import type { Step } from '#lib/units/calculation-step.ts';
 import { worstBasis } from '#lib/units/known-value.ts';
 import { LIMITER_MARGIN } from './limiter-settings.ts';
@@ -21,15 +24,42 @@ import {
   result,
   type StepsInput,
 } from './step-values.ts';
+import { supplyInputs } from './supply-steps.ts';
+
+/** What head, and joint where there is one, make of the drive's torque. */
+export function chainStep({ whole }: StepsInput): Step {
+  const { head, figures } = whole.core;
+  const { ratio, efficiency } = head.facts;
+  const angle = jointAngle(whole);
+  const joint = [fixed('α', 'Angle of the joint', angle, '°', 'What the line stands out of line')];
+  return {
+    id: 'chain-factor',
+    name: 'Torque factor from the drive to the valve',
+    formula: angle === 0 ? 'k = i·η' : 'k_low = i·η_low·cos α, k_high = i·η_high/cos α',
+    inputs: [
+      fixed('i', `Ratio of head ${head.number}`, ratio, '1'),
+      { ...factorOf(`Efficiency of head ${head.number}`, efficiency), symbol: 'η' },
+      ...(angle === 0 ? [] : joint),
+    ],
+    result: result('1', { ...figures.factor, nominal: (figures.factor.low + figures.factor.high) / 2 }, 'computed'),
+    source:
+      angle === 0
+        ? 'T_out = T_in · ratio · efficiency: T. H. Wentzell, Machine Design, Example 13.6.'
+        : 'T. H. Wentzell, Machine Design, Example 13.6; joint: R. S. Khurmi & J. K. Gupta, Theory of Machines, ch. 9.',
+  };
+}
 
 export function stallStep(input: StepsInput): Step {
   const { core } = input.whole;
+  const stall = Math.max(...core.drive.facts.gears.map((gear) => gear.stallTorque));
+  const beyond = supplyInputs(input).filter(({ symbol }) => symbol === 'h_T');
   return {
     id: 'stall-at-valve',
     name: 'Highest torque at the valve when nothing limits it',
-    formula: 'T = T_stall · k_high',
+    formula: beyond.length === 0 ? 'T = T_stall · k_high' : 'T = T_stall · h_T · k_high',
     inputs: [
-      fixed('T_stall', `Highest stall torque of ${core.drive.number}`, core.figures.stallAtDrive, 'N·m'),
+      fixed('T_stall', `Highest stall torque of ${core.drive.number}`, stall, 'N·m'),
+      ...beyond,
       factorInput(input),
     ],
     result: result('N·m', just(core.figures.stallAtValve), 'computed'),
@@ -115,6 +145,46 @@ function leastOf(
   if (purpose === 'unseat') return starting.low;
   if (direction === 'opening' || purpose === 'seat') return running.low;
   return Math.min(running.low, starting.low);
+}
+
+/** Force sideways on stem, key or shaft. */
+export function sideLoadStep({ whole }: StepsInput): Step {
+  const { restraint, reaction } = whole;
+  const share = restraint.facts.sideLoad === 'single anchor' ? 1 : UNEQUAL_SHARE;
+  return {
+    id: 'side-load',
+    name: 'Side load on the stem',
+    formula: 'F_s = x·F, x = 1 for a single anchor',
+    inputs: [
+      fixed('F', 'Pull in the restraint', reaction.force, 'N', 'The step before'),
+      fixed('x', 'Part of the pull that two points leave on the stem', share, '1', PRACTICE),
+    ],
+    result: result('N', just(reaction.sideLoad), 'rule of thumb'),
+    source: 'Statics for a single anchor; the share of a balanced one is common practice, no source.',
+  };
+}
+
+/** What a plate on the ground holds under the least weight on it. */
+export function plateSteps({ whole }: StepsInput): readonly Step[] {
+  const { restraint } = whole;
+  const held = heldByPlate(restraint);
+  if (held === null) return [];
+  return [
+    {
+      id: 'plate-holds',
+      name: `Torque that ${restraint.number} holds by friction`,
+      formula: 'T = μ·m·g·0.3826·a, at most its rating',
+      inputs: [
+        fixed('μ', 'Lowest friction on the ground', WORKING_CONSTANTS.plateFriction, '1', JUDGEMENT),
+        fixed('m', 'Least mass on the plate', restraint.facts.weightOnPlate ?? 0, 'kg'),
+        fixed('a', 'Side of the plate', restraint.facts.plateSide ?? 0, 'm'),
+        fixed('T_r', 'Rating of the plate', restraint.facts.torqueRating, 'N·m'),
+      ],
+      result: result('N·m', just(held), 'rule of thumb'),
+      source:
+        'Friction of evenly spread pressure on a square, integrated exactly; the friction is judgement, no source.',
+    },
+  ];
 }
 
 export function reactionStep({ whole }: StepsInput): Step {

@@ -11,6 +11,7 @@ import type { Scope } from './facts.ts';
 import { HOUSE_RULES } from './house.ts';
 import { METHOD_RULES } from './method.ts';
 import { NO_WHEEL_RULES } from './no-wheel.ts';
+import { PART_RATING_RULES } from './part-ratings.ts';
 import { PEOPLE_RULES } from './people.ts';
 import { PLACE_RULES } from './place.ts';
 import { PLACE_GAS_RULES } from './place-gas.ts';
@@ -18,6 +19,7 @@ import { REACH_RULES } from './reach.ts';
 import { RESTRAINT_RULES } from './restraint.ts';
 import { RESTRAINT_SITE_RULES } from './restraint-site.ts';
 import type { Rule, RuleOf } from './rule.ts';
+import { SHAFT_RULES } from './shafts.ts';
 import { SPEED_RULES } from './speed.ts';
 import { STEM_RULES } from './stem.ts';
 import { SUPPLY_RULES } from './supply.ts';
@@ -31,7 +33,9 @@ export const RULES: readonly Rule[] = [
   ...BURIED_RULES,
   ...REACH_RULES,
   ...TORQUE_RULES,
+  ...PART_RATING_RULES,
   ...SPEED_RULES,
+  ...SHAFT_RULES,
   ...RESTRAINT_RULES,
   ...RESTRAINT_SITE_RULES,
   ...PLACE_RULES,

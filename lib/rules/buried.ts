@@ -4,21 +4,22 @@
  * Not here: sockets (no-wheel.ts) and street stands' anchors (restraint.ts).
  * Read next: reach.ts.
  */
-import { degrees, metres } from '#lib/units/quantity.ts';
-import type { CaseFacts } from './facts.ts';
+import { jointPairRatioAt, throughJoint } from '#lib/engineering/universal-joint.ts';
+import type { ExtensionModel } from '#lib/equipment/model.ts';
+import { degrees, metres, ratio } from '#lib/units/quantity.ts';
+import type { CaseFacts, LinkFacts } from './facts.ts';
 import { extendedBy } from './reach.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, ranged, SAMPLE_NUT, said, sampleCore, stated } from './sample-facts.ts';
 import { sampleJoint, sampleKey, sampleRestraint, sampleShaft } from './sample-parts.ts';
 import { sayLength, sayPlain } from './say-number.ts';
+import { jointAngle, STRAIGHT_UP_TO_DEG } from './ways-of-working.ts';
 
 const PRACTICE = 'common practice, no source';
 /** A head stands at least this far above the surface to be fitted, and at most so far to be watched and held; common practice, no source. */
 export const WORKING_HEIGHT_M = { low: 0.1, high: 1.3 } as const;
 /** Up to this depth a nut counts as within reach; common practice, no source. */
 export const SHALLOW_M = 0.3;
-/** Angle that a key takes up by itself; common practice, no source. */
-export const STRAIGHT_UP_TO_DEG = 5;
 /** A key longer than this whips and bends without a guide; common practice, no source. */
 export const GUIDED_FROM_M = 2;
 
@@ -30,6 +31,9 @@ function chainLength(facts: CaseFacts): { readonly low: number; readonly high: n
     high: extendedBy(facts, 'high') + (length?.high ?? height),
   };
 }
+
+const pairOf = ({ extensions }: LinkFacts): ExtensionModel | undefined =>
+  extensions.find(({ facts }) => facts.joints === 2);
 
 const isDeep = (facts: CaseFacts): boolean => facts.gripCase.kind === 'nut' && facts.gripCase.depth_m > SHALLOW_M;
 
@@ -176,6 +180,51 @@ export const BURIED_RULES: readonly Rule[] = [
         facts: { ...misaligned(12), part: sampleJoint({ facts: { highestAngle: degrees(10) } }) },
         speaks: true,
       },
+    ],
+  },
+  {
+    id: 'joint-ripple-told',
+    topic: 'buried',
+    title: 'A universal joint makes torque and speed rise and fall twice a turn',
+    scope: 'link',
+    severity: 'note',
+    source: 'R. S. Khurmi & J. K. Gupta, Theory of Machines, ch. 9',
+    speaksOf: ['misalignment', 'extension'],
+    speaks: (facts) => facts.extensions.some(({ facts: { kind } }) => kind === 'universal joint'),
+    sentence: (facts) => {
+      const peak = throughJoint({ factor: { low: ratio(1), high: ratio(1) }, angle: jointAngle(facts) }).high - 1;
+      return `${facts.line.tag}: through the joint at ${sayPlain(jointAngle(facts))}° torque and speed peak ${sayPlain(100 * peak)} % above their mean, twice a turn; limiter and highest torque are reckoned with the peak.`;
+    },
+    examples: () => [
+      { name: 'joint', facts: { ...atDepth(1.2), ...misaligned(12), extensions: [sampleJoint()] }, speaks: true },
+      { name: 'shaft', facts: { ...atDepth(1.2), extensions: [sampleShaft()] }, speaks: false },
+    ],
+  },
+  {
+    id: 'joints-in-phase',
+    topic: 'buried',
+    title: 'Two joints work in phase and share the angle',
+    scope: 'link',
+    severity: 'warning',
+    source: 'R. S. Khurmi & J. K. Gupta, Theory of Machines, ch. 9, double Hooke’s joint',
+    speaksOf: ['misalignment', 'extension'],
+    speaks: (facts) => pairOf(facts) !== undefined,
+    sentence: (facts) => {
+      const half = degrees(jointAngle(facts) / 2);
+      const out = jointPairRatioAt({
+        angles: { first: half, second: half },
+        phase: 'out of phase',
+        rotation: degrees(0),
+      });
+      return `${facts.line.tag}: both joints of ${pairOf(facts)?.number} take the same angle, forks of the middle piece in one plane; a quarter turn out of phase the speed would peak ${sayPlain(100 * (out - 1))} % above its mean. It is reckoned as one joint at the whole angle.`;
+    },
+    examples: () => [
+      {
+        name: 'double joint',
+        facts: { ...atDepth(1.2), ...misaligned(12), extensions: [sampleJoint({ facts: { joints: 2 } })] },
+        speaks: true,
+      },
+      { name: 'one joint', facts: { ...atDepth(1.2), ...misaligned(12), extensions: [sampleJoint()] }, speaks: false },
     ],
   },
   {

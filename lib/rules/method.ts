@@ -4,21 +4,14 @@
  * Not here: counting turns (counting.ts).
  * Read next: counting.ts.
  */
-import { yearsIdle } from '#lib/duty/years-idle.ts';
-import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { LineFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, said, stated } from './sample-facts.ts';
+import { isPositionSeated, isStiff } from './ways-of-working.ts';
 
 const PRACTICE = 'common practice, no source';
 
 const type = ({ line }: LineFacts): string => line.valveType?.value ?? 'unknown';
-const SEATED_BY_POSITION: readonly string[] = ['parallel slide gate', 'knife gate', 'penstock'];
-const QUARTER_TURN: readonly string[] = ['butterfly', 'ball', 'plug'];
-const isPositionSeated = (facts: LineFacts): boolean =>
-  QUARTER_TURN.includes(type(facts)) ||
-  facts.line.torque.gearbox?.value === 'worm' ||
-  SEATED_BY_POSITION.includes(type(facts));
 const hasBackSeat = (facts: LineFacts): boolean => /gate|globe/.test(type(facts)) && facts.duty.movement === 'screw';
 
 export const METHOD_RULES: readonly Rule[] = [
@@ -129,8 +122,7 @@ export const METHOD_RULES: readonly Rule[] = [
     severity: 'note',
     source: PRACTICE,
     speaksOf: ['condition', 'last_operated'],
-    speaks: ({ line, site }) =>
-      line.state.condition?.value === 'stiff' || (yearsIdle({ line, site }) ?? 0) > WORKING_CONSTANTS.stiffAfterYears,
+    speaks: isStiff,
     sentence: ({ line }) =>
       `${line.tag} is or may be stiff: a few turns on, half back, and again; the time planned allows for it. Do not force it.`,
     examples: () => [

@@ -4,12 +4,17 @@
  * Not here: forces themselves (engineering/reaction.ts).
  * Read next: restraint-site.ts.
  */
-import { newtonMetres, newtons } from '#lib/units/quantity.ts';
+import { plateTorque } from '#lib/engineering/ground-plate.ts';
+import { needsSecondChain } from '#lib/engineering/reaction.ts';
+import type { RestraintModel } from '#lib/equipment/model.ts';
+import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
+import { kilograms, metres, type NewtonMetres, newtonMetres, newtons } from '#lib/units/quantity.ts';
 import type { ReactionFacts, WholeFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, reactionFacts, SAMPLE_NUT, said, sampleCore, sampleGrip, stated } from './sample-facts.ts';
 import { sampleHead, sampleKey, sampleRestraint, sampleWheelAdapter } from './sample-parts.ts';
-import { sayForce, sayLength, sayTorque } from './say-number.ts';
+import { sayForce, sayLength, sayMass, sayTorque } from './say-number.ts';
+import { goesBothWays, whyBothWays } from './ways-of-working.ts';
 
 const PRACTICE = 'common practice, no source';
 const RATING = 'The part’s own rating';
@@ -32,6 +37,23 @@ const chainArm = sampleRestraint({
   number: 'SR-2',
   facts: { kind: 'reaction arm with chain', directions: 'one way', sideLoad: 'single anchor' },
 });
+
+/** What a ground plate holds under the least weight that stands on it; nought where its size or weight is not stated, null for others. */
+export function heldByPlate({ facts }: RestraintModel): NewtonMetres | null {
+  if (facts.kind !== 'ground plate') return null;
+  return plateTorque({
+    weight: facts.weightOnPlate ?? kilograms(0),
+    friction: WORKING_CONSTANTS.plateFriction,
+    side: facts.plateSide ?? metres(0),
+    cap: facts.torqueRating,
+  });
+}
+
+const plateOf = (weight: number): RestraintModel =>
+  sampleRestraint({
+    number: 'SR-3',
+    facts: { kind: 'ground plate', weightOnPlate: kilograms(weight), plateSide: metres(1) },
+  });
 
 const whole = (change: Partial<WholeFacts>): WholeFacts => ({
   ...reactionFacts(),
@@ -98,6 +120,28 @@ export const RESTRAINT_RULES: readonly Rule[] = [
     ],
   },
   {
+    id: 'ground-plate-holds',
+    topic: 'restraint',
+    title: 'A ground plate holds no more than its weight gives by friction',
+    scope: 'reaction',
+    severity: 'refusal',
+    source: 'Friction of evenly spread pressure on a square, integrated; the friction of 0.4 is judgement, no source',
+    speaksOf: ['restraint', 'drive', 'head'],
+    speaks: ({ restraint, core }) =>
+      core.figures.highestAtValve > (heldByPlate(restraint) ?? Number.POSITIVE_INFINITY) + 1e-9,
+    sentence: ({ restraint, core }) =>
+      `${core.drive.number} with ${core.head.number} can bring ${sayTorque(core.figures.highestAtValve)}; ${restraint.name} ${restraint.number} under its least weight of ${sayMass(restraint.facts.weightOnPlate ?? 0)} slips at ${sayTorque(heldByPlate(restraint) ?? 0)}.`,
+    examples: () => {
+      // 0.4 · 300 kg · 9.81 m/s² · 0.383 · 1 m = 450 N·m against 360.
+      const core = sampleCore({ figures: { highestAtValve: newtonMetres(360) } });
+      return [
+        { name: 'heavy enough', facts: reactionFacts({ core, restraint: plateOf(300) }), speaks: false },
+        { name: 'one person', facts: reactionFacts({ core, restraint: plateOf(75) }), speaks: true },
+        { name: 'no plate', facts: reactionFacts({ core }), speaks: false },
+      ];
+    },
+  },
+  {
     id: 'restraint-both-ways',
     topic: 'restraint',
     title: 'Reversing work needs a restraint that holds both ways, or a second chain',
@@ -105,16 +149,32 @@ export const RESTRAINT_RULES: readonly Rule[] = [
     severity: 'refusal',
     source: 'Statics: a chain or strap only pulls',
     speaksOf: ['strokes', 'restraint', 'accessory'],
-    speaks: ({ restraint, secondChain, duty }) =>
-      restraint.facts.directions === 'one way' && secondChain === null && duty.strokes > 1,
-    sentence: ({ restraint, line, duty }) =>
-      `${line.tag} is stroked ${duty.strokes} times, both ways; ${restraint.name} ${restraint.number} holds one way and no second chain is with it.`,
+    speaks: (facts) =>
+      needsSecondChain({
+        directions: facts.restraint.facts.directions,
+        work: goesBothWays(facts) ? 'both ways' : 'one way',
+      }) && facts.secondChain === null,
+    sentence: ({ restraint, ...facts }) =>
+      `${facts.line.tag} ${whyBothWays(facts)}; ${restraint.name} ${restraint.number} holds one way and no second chain is with it.`,
     examples: () => [
       { name: 'one way, two strokes', facts: reactionFacts({ restraint: chainArm }), speaks: true },
       {
         name: 'one way, one stroke',
         facts: reactionFacts({ ...lineFacts({ duty: { strokes: 1 } }), restraint: chainArm }),
         speaks: false,
+      },
+      {
+        name: 'one stroke of a stiff valve',
+        facts: reactionFacts({
+          ...lineFacts({ line: { state: { condition: said('stiff') } }, duty: { strokes: 1 } }),
+          restraint: chainArm,
+        }),
+        speaks: true,
+      },
+      {
+        name: 'one stroke, nobody says which way it closes',
+        facts: reactionFacts({ ...lineFacts({ duty: { strokes: 1, closes: 'unknown' } }), restraint: chainArm }),
+        speaks: true,
       },
       { name: 'both ways', facts: reactionFacts(), speaks: false },
     ],

@@ -10,6 +10,7 @@ import type { Rule } from './rule.ts';
 import { lineFacts, ranged, sampleCore, sampleCoreDirection, stated } from './sample-facts.ts';
 import { sampleDrive, sampleHead } from './sample-parts.ts';
 import { sayLength, sayMinutes, sayPlain, sayTemperatures } from './say-number.ts';
+import { goesBothWays, whyBothWays } from './ways-of-working.ts';
 
 const PRACTICE = 'common practice, no source';
 
@@ -112,9 +113,9 @@ export const SPEED_RULES: readonly Rule[] = [
     severity: 'refusal',
     source: PRACTICE,
     speaksOf: ['strokes', 'drive'],
-    speaks: ({ part, duty }) => part.role === 'drive' && !part.facts.reversible && duty.strokes > 1,
-    sentence: ({ part, line, duty }) =>
-      `${line.tag} is stroked ${duty.strokes} times; ${part.name} ${part.number} turns one way only.`,
+    speaks: (facts) => facts.part.role === 'drive' && !facts.part.facts.reversible && goesBothWays(facts),
+    sentence: ({ part, ...facts }) =>
+      `${facts.line.tag} ${whyBothWays(facts)}; ${part.name} ${part.number} turns one way only.`,
     examples: () => [
       { name: 'one way', facts: { ...lineFacts(), part: sampleDrive({ facts: { reversible: false } }) }, speaks: true },
       {

@@ -4,9 +4,13 @@
  * Not here: the place itself (place.ts) and what a crew carries (kits).
  * Read next: method.ts.
  */
+import type { Site } from '#lib/duty/site.ts';
+import { airTaken } from '#lib/engineering/air-supply.ts';
 import { coldShare, packEnergy } from '#lib/engineering/energy.ts';
+import type { AirSupply } from '#lib/equipment/drive.ts';
+import type { Model } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
-import { celsius, cubicMetresPerSecond, joules, ratio } from '#lib/units/quantity.ts';
+import { celsius, cubicMetresPerSecond, joules, pascals, ratio } from '#lib/units/quantity.ts';
 import type { CoreFacts, LineFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, ranged, said, sampleCore, stated } from './sample-facts.ts';
@@ -23,6 +27,16 @@ function workOfPack({ core, site }: CoreFacts): number {
   const share = WORKING_CONSTANTS.packShare * coldShare(celsius(site.temperature?.low ?? 20));
   return nominal * share * power.efficiency * core.head.facts.efficiency.low;
 }
+
+/** Free air at the highest pressure that the drive may get: a higher pressure takes more. */
+function mostAir(power: AirSupply, site: Site): number {
+  const pressure = pascals(Math.min(power.highestPressure, site.airPressure?.high ?? power.ratedPressure));
+  const { consumption, ratedPressure } = power;
+  return Math.max(consumption, airTaken({ freeAir: consumption, ratedPressure, pressure }));
+}
+
+const airOf = (part: Model): AirSupply | null =>
+  part.role === 'drive' && part.facts.power.kind === 'air' ? part.facts.power : null;
 
 const inZone = (): LineFacts =>
   lineFacts({ place: { zone: said('1'), gasGroup: said('IIB'), temperatureClass: said('T3') } });
@@ -77,11 +91,11 @@ export const SUPPLY_RULES: readonly Rule[] = [
       part.facts.power.kind === 'air' &&
       (site.airPressure === undefined ||
         site.airPressure.low < part.facts.power.lowestPressure ||
-        (site.airFlow !== undefined && site.airFlow.low < part.facts.power.consumption)),
+        (site.airFlow !== undefined && site.airFlow.low < mostAir(part.facts.power, site))),
     sentence: ({ part, site }) => {
       const need =
         part.role === 'drive' && part.facts.power.kind === 'air'
-          ? `${sayPressure(part.facts.power.lowestPressure)} and ${sayAirFlow(part.facts.power.consumption)} of free air`
+          ? `${sayPressure(part.facts.power.lowestPressure)} and ${sayAirFlow(mostAir(part.facts.power, site))} of free air`
           : '';
       const has =
         site.airPressure === undefined
@@ -99,6 +113,53 @@ export const SUPPLY_RULES: readonly Rule[] = [
           facts: { ...lineFacts({ site: { airFlow: stated('m³/s', cubicMetresPerSecond(0.01)) } }), part: airDrive() },
           speaks: true,
         },
+      ];
+    },
+  },
+  {
+    id: 'air-regulated',
+    topic: 'place',
+    title: 'Air above the highest pressure of a drive is regulated down first',
+    scope: 'part',
+    severity: 'warning',
+    source: 'The part’s own rating',
+    speaksOf: ['air_pressure', 'drive'],
+    speaks: ({ part, site }) =>
+      (site.airPressure?.high ?? 0) > (airOf(part)?.highestPressure ?? Number.POSITIVE_INFINITY),
+    sentence: ({ part, site }) =>
+      `The site gives up to ${sayPressure(site.airPressure?.high ?? 0)}; ${part.name} ${part.number} takes ${sayPressure(airOf(part)?.highestPressure ?? 0)} at most: set and lock the regulator before the hose is joined. Torques here are for that pressure.`,
+    examples: () => {
+      const at = (pressure: number) => lineFacts({ site: { airPressure: stated('Pa', pressure) } });
+      return [
+        { name: 'strong supply', facts: { ...at(8e5), part: airDrive() }, speaks: true },
+        { name: 'within', facts: { ...at(7e5), part: airDrive() }, speaks: false },
+        { name: 'battery', facts: { ...at(8e5), part: sampleDrive() }, speaks: false },
+      ];
+    },
+  },
+  {
+    id: 'air-shared',
+    topic: 'place',
+    title: 'Crews that share one supply of air do not run all at once',
+    scope: 'part',
+    severity: 'warning',
+    source: PRACTICE,
+    speaksOf: ['air_flow', 'crews', 'drive'],
+    speaks: ({ part, site }) => {
+      const power = airOf(part);
+      return power !== null && site.airFlow !== undefined && site.crews * mostAir(power, site) > site.airFlow.low;
+    },
+    sentence: ({ part, site }) => {
+      const power = airOf(part);
+      const each = power === null ? 0 : mostAir(power, site);
+      return `The site gives ${sayAirFlow(site.airFlow?.low ?? 0)} and ${part.name} ${part.number} takes up to ${sayAirFlow(each)}: on one compressor ${Math.floor((site.airFlow?.low ?? 0) / each)} of the ${site.crews} crews can run such a drive at a time.`;
+    },
+    examples: () => {
+      const crews = (count: number) =>
+        lineFacts({ site: { crews: count, airFlow: stated('m³/s', cubicMetresPerSecond(0.03)) } });
+      return [
+        { name: 'two crews', facts: { ...crews(2), part: airDrive() }, speaks: true },
+        { name: 'one crew', facts: { ...crews(1), part: airDrive() }, speaks: false },
       ];
     },
   },

@@ -1,14 +1,16 @@
 /*
- * Rules about torque along the chain: what the valve allows, what the drive reaches, what each part carries, what a limiter does.
+ * Rules about torque along the chain: what the valve allows, what the drive reaches, what a limiter does.
  * Invariant: what must be reached is held against the lowest factor of the chain, what must not be passed against the highest.
- * Not here: speed and running time (speed.ts), restraints (restraint.ts).
- * Read next: speed.ts.
+ * Not here: what each part carries (part-ratings.ts), speed and running time (speed.ts), restraints (restraint.ts).
+ * Read next: part-ratings.ts.
  */
-import { newtonMetres, ratio } from '#lib/units/quantity.ts';
-import type { Core, CoreDirection, CoreFacts, GripFacts } from './facts.ts';
+import { DIRECTIONS, type Direction, type Duty } from '#lib/duty/duty.ts';
+import { HOUSE_CONSTANTS } from '#lib/duty/house-constants.ts';
+import { type NewtonMetres, newtonMetres, ratio } from '#lib/units/quantity.ts';
+import type { Core, CoreDirection } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, ranged, sampleCore, sampleCoreDirection, sampleDirection, stated } from './sample-facts.ts';
-import { sampleHead, sampleLimiter, sampleShaft, sampleWheelAdapter } from './sample-parts.ts';
+import { sampleLimiter } from './sample-parts.ts';
 import { sayTorque } from './say-number.ts';
 
 const DESIGN = 'Limiter window and chain factors: definitions; margins are common practice, no source';
@@ -20,6 +22,33 @@ const ways = (core: Core): readonly CoreDirection[] => [core.figures.opening, co
 function hardest(core: Core): CoreDirection {
   const { opening, closing } = core.figures;
   return closing.needed - closing.sure > opening.needed - opening.sure ? closing : opening;
+}
+
+const MARGIN = HOUSE_CONSTANTS.limiterMargin.nominal;
+
+/** What the limiter at its ceiling surely lets through to the valve. */
+function surely({ figures }: Core, way: Direction): number {
+  const { limiter } = figures;
+  return limiter === null ? 0 : (figures[way].ceiling ?? 0) * (1 - limiter.error) * limiter.factor.low;
+}
+
+/** The direction whose own window is open and in which this limiter cannot surely give what it needs with the margin. */
+function shortWay(core: Core, duty: Duty): Direction | null {
+  return (
+    DIRECTIONS.find(
+      (way) =>
+        core.figures[way].ceiling !== null &&
+        duty[way].limiter !== null &&
+        surely(core, way) < duty[way].starting.high * MARGIN - 1e-9,
+    ) ?? null
+  );
+}
+
+/** The lower of two unlike ceilings. */
+function lowerCeiling({ figures }: Core): NewtonMetres | null {
+  const { opening, closing } = figures;
+  if (opening.ceiling === null || closing.ceiling === null || opening.ceiling === closing.ceiling) return null;
+  return newtonMetres(Math.min(opening.ceiling, closing.ceiling));
 }
 
 const LIMITER = {
@@ -41,14 +70,6 @@ const limited = (ceiling: number | null, sure: number): Core => {
   const figures = { limiterRequired: true, limiter: LIMITER, opening: way, closing: way };
   return sampleCore({ limiter: sampleLimiter(), figures });
 };
-
-const gripOf = (change: Partial<GripFacts>): GripFacts => ({
-  ...lineFacts(),
-  core: sampleCore(),
-  extensions: [],
-  adapter: sampleWheelAdapter(),
-  ...change,
-});
 
 export const TORQUE_RULES: readonly Rule[] = [
   {
@@ -246,69 +267,60 @@ export const TORQUE_RULES: readonly Rule[] = [
     },
   },
   {
-    id: 'head-carries-torque',
+    id: 'limiter-window-narrow',
     topic: 'torque',
-    title: 'The head carries the highest torque that the chain can bring',
+    title: 'With this limiter it may not move at the torque allowed',
     scope: 'core',
-    severity: 'refusal',
-    source: RATING,
-    speaksOf: ['head', 'drive'],
-    speaks: ({ core }) => core.figures.highestAtValve > core.head.facts.torqueRating + 1e-9,
-    sentence: ({ core }) =>
-      `Head ${core.head.number} carries ${sayTorque(core.head.facts.torqueRating)}; ${core.drive.number} can bring ${sayTorque(core.figures.highestAtValve)} to its output.`,
-    examples: (): readonly { name: string; facts: CoreFacts; speaks: boolean }[] => [
-      { name: 'carries', facts: { ...lineFacts(), core: sampleCore() }, speaks: false },
-      {
-        name: 'weak head',
-        facts: {
-          ...lineFacts(),
-          core: sampleCore({ head: sampleHead({ facts: { torqueRating: newtonMetres(300) } }) }),
-        },
-        speaks: true,
-      },
-    ],
-  },
-  {
-    id: 'adapter-carries-torque',
-    topic: 'torque',
-    title: 'The adapter carries the highest torque that the chain can bring',
-    scope: 'grip',
-    severity: 'refusal',
-    source: RATING,
-    speaksOf: ['adapter', 'drive', 'head'],
-    speaks: ({ core, adapter }) => core.figures.highestAtValve > adapter.facts.torqueRating + 1e-9,
-    sentence: ({ core, adapter }) =>
-      `${adapter.name} ${adapter.number} carries ${sayTorque(adapter.facts.torqueRating)}; ${core.drive.number} with ${core.head.number} can bring ${sayTorque(core.figures.highestAtValve)}.`,
-    examples: () => [
-      { name: 'carries', facts: gripOf({}), speaks: false },
-      {
-        name: 'weak adapter',
-        facts: gripOf({ adapter: sampleWheelAdapter({ facts: { torqueRating: newtonMetres(200) } }) }),
-        speaks: true,
-      },
-    ],
-  },
-  {
-    id: 'extension-carries-torque',
-    topic: 'torque',
-    title: 'Every extension carries the highest torque that the chain can bring',
-    scope: 'grip',
-    severity: 'refusal',
-    source: RATING,
-    speaksOf: ['extension', 'drive', 'head'],
-    speaks: ({ core, extensions }) =>
-      extensions.some((extension) => core.figures.highestAtValve > extension.facts.torqueRating + 1e-9),
-    sentence: ({ core, extensions }) => {
-      const weakest = extensions.toSorted((a, b) => a.facts.torqueRating - b.facts.torqueRating)[0];
-      return `${weakest?.name ?? 'Extension'} ${weakest?.number ?? ''} carries ${sayTorque(weakest?.facts.torqueRating ?? 0)}; ${core.drive.number} with ${core.head.number} can bring ${sayTorque(core.figures.highestAtValve)}.`;
+    severity: 'warning',
+    source: DESIGN,
+    speaksOf: ['starting_torque', 'max_torque', 'option'],
+    speaks: ({ core, duty }) => shortWay(core, duty) !== null,
+    sentence: ({ line, core, duty }) => {
+      const way = shortWay(core, duty) ?? 'opening';
+      return `${line.tag} may need ${sayTorque(duty[way].starting.high)} to move ${way === 'opening' ? 'open' : 'shut'}, with the margin ${sayTorque(duty[way].starting.high * MARGIN)}; at its ceiling ${core.figures.limiter?.number ?? 'the limiter'} surely lets ${sayTorque(surely(core, way))} through: it may not move at the torque allowed. Agree before hire what happens then.`;
     },
-    examples: () => [
-      { name: 'carries', facts: gripOf({ extensions: [sampleShaft()] }), speaks: false },
-      {
-        name: 'weak shaft',
-        facts: gripOf({ extensions: [sampleShaft({ facts: { torqueRating: newtonMetres(200) } })] }),
-        speaks: true,
-      },
-    ],
+    examples: () => {
+      const needing = (torque: number) =>
+        lineFacts({
+          duty: {
+            opening: sampleDirection({ starting: stated('N·m', torque) }),
+            closing: sampleDirection({ starting: stated('N·m', torque) }),
+          },
+        });
+      // 70 · (1 − 0.1) · 3.2 = 202 N·m against the torque and a margin of a fifth or so on it.
+      return [
+        { name: 'short', facts: { ...needing(190), core: limited(70, 200) }, speaks: true },
+        { name: 'enough', facts: { ...needing(100), core: limited(70, 200) }, speaks: false },
+        { name: 'no limiter', facts: { ...needing(190), core: sampleCore() }, speaks: false },
+      ];
+    },
+  },
+  {
+    id: 'direction-unknown-limit',
+    topic: 'torque',
+    title: 'While nobody knows which way it closes, the lower ceiling holds both ways',
+    scope: 'core',
+    severity: 'warning',
+    source: DESIGN,
+    speaksOf: ['closes', 'max_torque', 'option'],
+    speaks: ({ core, duty }) => duty.closes === 'unknown' && lowerCeiling(core) !== null,
+    sentence: ({ line, core }) =>
+      `${line.tag}: until it has shown which way it closes, set ${core.figures.limiter?.number ?? 'the limiter'} no higher than ${sayTorque(lowerCeiling(core) ?? 0)} on its scale, whichever way it is turned.`,
+    examples: () => {
+      const unlike = sampleCore({
+        limiter: sampleLimiter(),
+        figures: {
+          limiter: LIMITER,
+          opening: sampleCoreDirection({ ceiling: newtonMetres(80) }),
+          closing: sampleCoreDirection({ ceiling: newtonMetres(60) }),
+        },
+      });
+      const unknown = lineFacts({ duty: { closes: 'unknown' } });
+      return [
+        { name: 'unlike ceilings', facts: { ...unknown, core: unlike }, speaks: true },
+        { name: 'like ceilings', facts: { ...unknown, core: limited(70, 200) }, speaks: false },
+        { name: 'known', facts: { ...lineFacts(), core: unlike }, speaks: false },
+      ];
+    },
   },
 ];

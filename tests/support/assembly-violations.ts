@@ -16,7 +16,7 @@ import type { Model } from '#lib/equipment/model.ts';
 import type { AdapterFacts, RestraintFacts } from '#lib/equipment/parts.ts';
 import { ranged, said, sampleGrip, stated } from '#lib/rules/sample-facts.ts';
 import { SAMPLE_AIR, SAMPLE_PETROL, sampleCounter, sampleDrive, sampleHead } from '#lib/rules/sample-parts.ts';
-import { decibels, metres, newtonMetres } from '#lib/units/quantity.ts';
+import { decibels, kilograms, metres, newtonMetres } from '#lib/units/quantity.ts';
 import { keyAssembly, wheelAssembly } from './sample-assemblies.ts';
 
 const WHEEL = wheelAssembly();
@@ -74,6 +74,15 @@ export const ASSEMBLY_VIOLATIONS: Readonly<Record<string, AssemblyFacts>> = {
   'assembly-counter-missing': parts({ options: ['SL-1'] }),
   'assembly-counter-short': model(sampleCounter({ facts: { highestTurns: 40 } })),
   'assembly-restraint-weak': restraint({ torqueRating: newtonMetres(300) }),
+  'assembly-plate-slips': restraint({
+    kind: 'ground plate',
+    plateSide: metres(0.9),
+    weightOnPlate: kilograms(75),
+  }),
+  'assembly-shaft-whirl': adapter({
+    length: { low: metres(1), high: metres(12) },
+    section: { outer: metres(0.02), inner: metres(0) },
+  }),
   'assembly-restraint-head': restraint({ headKinds: ['inline'] }),
   'assembly-restraint-one-way': parts({ accessories: [{ number: 'SP-8', count: 2 }] }),
   'assembly-restraint-travel': {

@@ -27,7 +27,7 @@ import {
   sampleShaft,
   sampleWheelAdapter,
 } from '#lib/rules/sample-parts.ts';
-import { metres, newtonMetres, newtons, perMinute, ratio, seconds } from '#lib/units/quantity.ts';
+import { kilograms, metres, newtonMetres, newtons, perMinute, ratio, seconds } from '#lib/units/quantity.ts';
 
 export interface KitCase {
   readonly lineDuty: LineDuty;
@@ -262,6 +262,7 @@ function randomRestraint(random: Random, index: number): Model {
       sideLoad: kind === 'twin-point arm' ? 'balanced' : 'single anchor',
       torqueRating: newtonMetres(300 + below(random, 1200)),
       forceRating: newtons(1000 + below(random, 7000)),
+      ...(kind === 'ground plate' ? { plateSide: metres(1.2), weightOnPlate: kilograms(160) } : {}),
       followsTravel: below(random, 3) > 0,
       setUpTime: seconds(120 + below(random, 300)),
     },

@@ -15,16 +15,20 @@ import {
   stated,
 } from '#lib/rules/sample-facts.ts';
 import {
+  SAMPLE_AIR,
+  SAMPLE_GEAR,
+  SAMPLE_PETROL,
   sampleCounter,
   sampleDrive,
   sampleHead,
+  sampleJoint,
   sampleKey,
   sampleLimiter,
   sampleRestraint,
   sampleShaft,
   sampleWheelAdapter,
 } from '#lib/rules/sample-parts.ts';
-import { celsius, degrees, metres } from '#lib/units/quantity.ts';
+import { celsius, degrees, kilograms, metres, newtonMetres, perMinute } from '#lib/units/quantity.ts';
 import { checkedAssembly } from './checked.ts';
 
 function accessory(number: string, kind: AccessoryFacts['kind']): AccessoryModel {
@@ -115,4 +119,62 @@ export function keyAssembly(): AssemblyFacts {
     accessories: [],
   };
   return { ...facts, assembly: checkedAssembly({ ...facts, parts }) };
+}
+
+const CURVED = {
+  ...SAMPLE_GEAR,
+  curve: [
+    { torque: newtonMetres(0), speed: perMinute(120) },
+    { torque: newtonMetres(40), speed: perMinute(110) },
+    { torque: newtonMetres(80), speed: perMinute(60) },
+    { torque: newtonMetres(100), speed: perMinute(0) },
+  ],
+};
+
+/** A slanting nut on strong air: a curved gear, a limiter under the head, a double joint, a key of a stated section, a plate on the ground. */
+export function jointAssembly(): AssemblyFacts {
+  const grip = { ...SAMPLE_NUT, depthToNut: ranged('m', 0.8, 1.4) };
+  const plain = sampleLine({ strokes: 1 });
+  const way = sampleDirection({ starting: ranged('N·m', 60, 90), running: ranged('N·m', 30, 50) });
+  const section = { outer: metres(0.028), inner: metres(0.01) };
+  const limiter = { sits: 'after head', input: sampleShaft().facts.input, output: sampleShaft().facts.output } as const;
+  const facts = {
+    lineDuty: {
+      line: { ...plain, place: { ...plain.place, misalignment: stated('°', 18), surface: said('concrete') } },
+      duty: sampleDuty({ strokes: 1, grip, movement: 'keyed', opening: way, closing: way }),
+    },
+    site: sampleSite({ airPressure: stated('Pa', 6.6e5), crews: 2 }),
+    models: [
+      ...SHELF.filter(({ number }) => !['SD-1', 'SK-1', 'SL-1', 'SR-1'].includes(number)),
+      sampleDrive({ facts: { gears: [CURVED], power: SAMPLE_AIR } }),
+      sampleKey({ facts: { section } }),
+      sampleJoint({ facts: { joints: 2 } }),
+      sampleLimiter({ facts: limiter }),
+      sampleRestraint({
+        facts: { kind: 'ground plate', needs: ['firm ground'], weightOnPlate: kilograms(150), plateSide: metres(1.2) },
+      }),
+    ],
+  };
+  const parts: AssemblyParts = {
+    ...PARTS,
+    extensions: ['SJ-1'],
+    adapters: ['SK-1'],
+    restraint: 'SR-1',
+    options: ['SL-1'],
+    accessories: [],
+  };
+  return { ...facts, assembly: checkedAssembly({ ...facts, parts }) };
+}
+
+/** The key on a petrol drive in thin and warm air. */
+export function petrolAssembly(): AssemblyFacts {
+  const { assembly, ...key } = keyAssembly();
+  const facts = {
+    ...key,
+    site: sampleSite({ altitude: stated('m', 1500), temperature: ranged('°C', 10, 38) }),
+    models: key.models.map((model) =>
+      model.number === 'SD-1' ? sampleDrive({ facts: { power: SAMPLE_PETROL } }) : model,
+    ),
+  };
+  return { ...facts, assembly: checkedAssembly({ ...facts, parts: assembly.parts }) };
 }

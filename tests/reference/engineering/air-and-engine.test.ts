@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { airMotorFactors, airTaken, freeAirOf, hoseLoss, needsCutOff } from '#lib/engineering/air-supply.ts';
+import {
+  airMotorFactors,
+  airTaken,
+  freeAirOf,
+  highestAirFactors,
+  hoseLoss,
+  needsCutOff,
+  runningAir,
+} from '#lib/engineering/air-supply.ts';
 import { altitudeShare, chargeShare, heatShare, powerCorrection } from '#lib/engineering/petrol-derating.ts';
 import { bar, celsius, cubicMetresPerSecond, metres, millimetres, pascals } from '#lib/units/quantity.ts';
 
@@ -67,6 +75,38 @@ describe('an air motor by pressure', () => {
 
   it('is one at the reference pressure of 6.3 bar (ISO 2787, from memory)', () => {
     expect(airMotorFactors(bar(6.3))).toEqual({ power: 1, speed: 1, torque: 1, air: 1 });
+  });
+});
+
+describe('an air motor at more than its plate', () => {
+  // The same table: torque 1.09 and speed 1.01 at 7 bar against 0.95 and 0.99 at 6 bar.
+  it('gives 1.147 of the torque of 6 bar at 7 bar, and 1.02 of the speed', () => {
+    const more = highestAirFactors({ ratedPressure: bar(6), highestPressure: bar(7) });
+    within(more.torque, 1.09 / 0.95, 1e-12);
+    within(more.speed, 1.01 / 0.99, 1e-12);
+  });
+
+  it('never less than its plate, and beyond the table in proportion to gauge pressure (common practice, no source)', () => {
+    expect(highestAirFactors({ ratedPressure: bar(6), highestPressure: bar(4) })).toEqual({ torque: 1, speed: 1 });
+    const beyond = highestAirFactors({ ratedPressure: bar(7), highestPressure: bar(8) });
+    within(beyond.torque, 8 / 7, 1e-12);
+    within(highestAirFactors({ ratedPressure: bar(2), highestPressure: bar(3) }).torque, 1.5, 1e-12);
+  });
+});
+
+describe('air at a running tool', () => {
+  // Sullivan's loss (Examples 16.1, 16.2) and the flow by absolute pressure must both hold; nothing published gives the pair.
+  it('hose and tool agree on one pressure and one flow', () => {
+    const hose = { length: metres(30), bore: millimetres(13) };
+    const { pressure, freeAir } = runningAir({
+      supplyPressure: bar(6.5),
+      ...hose,
+      couplings: 0,
+      consumption: cubicMetresPerSecond(0.02),
+      ratedPressure: bar(6),
+    });
+    within(pressure + hoseLoss({ ...hose, freeAir, pressure: bar(6.5) }), bar(6.5), 1e-9);
+    within(freeAir, airTaken({ freeAir: cubicMetresPerSecond(0.02), ratedPressure: bar(6), pressure }), 1e-12);
   });
 });
 

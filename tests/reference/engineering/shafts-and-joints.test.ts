@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { whirlSpeed, windUp } from '#lib/engineering/extension-shaft.ts';
+import { storedEnergy, whirlSpeed, windUp } from '#lib/engineering/extension-shaft.ts';
 import {
   hollowShaftStress,
   solidShaftStress,
@@ -7,7 +7,14 @@ import {
   solidShaftTwist,
   squareShaftStress,
 } from '#lib/engineering/shaft-torsion.ts';
-import { evenPosition, jointRatioAt, jointSpeeds, largestJointAngle } from '#lib/engineering/universal-joint.ts';
+import {
+  evenPosition,
+  jointPairRatioAt,
+  jointRatioAt,
+  jointSpeeds,
+  largestJointAngle,
+  throughJoint,
+} from '#lib/engineering/universal-joint.ts';
 import { COUPLING_SIZES } from '#lib/equipment/coupling.ts';
 import { degrees, metres, millimetres, newtonMetres, pascals, perMinute, ratio } from '#lib/units/quantity.ts';
 
@@ -84,6 +91,31 @@ describe('universal joints', () => {
     within(evenPosition(degrees(18)), 44.28, 0.003);
     expect(jointRatioAt({ angle: degrees(18), rotation: degrees(44.28) })).toBeCloseTo(1, 4);
     expect(jointRatioAt({ angle: degrees(18), rotation: degrees(135.72) })).toBeCloseTo(1, 4);
+  });
+});
+
+describe('torque behind a joint', () => {
+  // Khurmi & Gupta, Example 9.5: 1151 to 1251 at 1200; what a joint takes in speed it gives in torque (T1·ω1 = T2·ω2).
+  it('Khurmi & Gupta, Example 9.5, p. 252: a joint at 16.42° raises the torque as 1200 to 1151', () => {
+    const { low, high } = throughJoint({ factor: { low: ratio(1), high: ratio(1) }, angle: degrees(16.42) });
+    within(high, 1200 / 1151, 0.003);
+    within(low, 1200 / 1251, 0.003);
+  });
+
+  it('two joints in phase at one angle turn evenly; a quarter turn out they peak by 1/cos² (double Hooke’s joint, Khurmi & Gupta, ch. 9)', () => {
+    const angles = { first: degrees(18), second: degrees(18) };
+    for (const rotation of [0, 30, 45, 60, 90, 135]) {
+      expect(jointPairRatioAt({ angles, phase: 'in phase', rotation: degrees(rotation) })).toBeCloseTo(1, 12);
+    }
+    const peak = jointPairRatioAt({ angles, phase: 'out of phase', rotation: degrees(0) });
+    expect(peak).toBeCloseTo(jointRatioAt({ angle: degrees(18), rotation: degrees(0) }) ** 2, 12);
+  });
+});
+
+describe('energy of a wound-up shaft', () => {
+  // J. M. Gere, Mechanics of Materials, Example 3.1: 250 lb·ft wind the bar up by 1.624°; the energy T·φ/2 is worked out from these.
+  it('Gere 3.1: 250 lb·ft over 1.624° store 4.80 J', () => {
+    within(storedEnergy({ torque: newtonMetres(250 * FOOT_POUND), windUp: degrees(1.624) }), 4.803, 0.002);
   });
 });
 

@@ -4,9 +4,14 @@ import { checkAssembly } from '#lib/checking/check-assembly.ts';
 import { ASSEMBLY_VIOLATIONS } from '#tests/support/assembly-violations.ts';
 import { codesOf } from '#tests/support/discrepancy-codes.ts';
 import { mutationsOf } from '#tests/support/mutate.ts';
-import { keyAssembly, wheelAssembly } from '#tests/support/sample-assemblies.ts';
+import { jointAssembly, keyAssembly, petrolAssembly, wheelAssembly } from '#tests/support/sample-assemblies.ts';
 
-const SUBJECTS: Readonly<Record<string, AssemblyFacts>> = { wheel: wheelAssembly(), key: keyAssembly() };
+const SUBJECTS: Readonly<Record<string, AssemblyFacts>> = {
+  wheel: wheelAssembly(),
+  key: keyAssembly(),
+  joint: jointAssembly(),
+  petrol: petrolAssembly(),
+};
 
 /** Words of a calculation sheet that carry no number and decide nothing; what comes from the duty keeps its source and is checked. */
 const WORDS: readonly { readonly at: RegExp; readonly why: string }[] = [

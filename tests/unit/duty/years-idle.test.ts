@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
 import { yearsIdle } from '#lib/duty/years-idle.ts';
-import { coreFigures, isStiff } from '#lib/kits/core-figures.ts';
+import { coreFigures } from '#lib/kits/core-figures.ts';
 import { factsOf } from '#lib/kits/find-choices.ts';
 import { METHOD_RULES } from '#lib/rules/method.ts';
 import { lineFacts, said, sampleLine, sampleSite } from '#lib/rules/sample-facts.ts';
 import { sampleDrive, sampleHead } from '#lib/rules/sample-parts.ts';
+import { isStiff } from '#lib/rules/ways-of-working.ts';
 
 const TODAY = '2026-03-02';
 const site = sampleSite({ startsOn: TODAY });

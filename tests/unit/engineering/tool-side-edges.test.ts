@@ -118,8 +118,8 @@ describe('edges of the tool-side formulas', () => {
 
   it('a chain that pulls along the arm holds nothing', () => {
     expect(() => reactionForce({ torque: newtonMetres(1), arm: metres(1), pullAngle: degrees(0) })).toThrow();
-    expect(needsSecondChain({ directions: 'both ways', strokes: 2 })).toBe(false);
-    expect(needsSecondChain({ directions: 'one way', strokes: 1 })).toBe(false);
+    expect(needsSecondChain({ directions: 'both ways', work: 'both ways' })).toBe(false);
+    expect(needsSecondChain({ directions: 'one way', work: 'one way' })).toBe(false);
   });
 
   it('slow ends are never faster than the stroke, and a short stroke is all slow', () => {
