@@ -13,17 +13,21 @@ const SQUARE_MEAN_RADIUS = (Math.SQRT2 + Math.log(1 + Math.SQRT2)) / 6;
 
 /** Words of a list or site that rule a ground plate out. */
 const UNFIT_SURFACES = [
-  'grating',
-  'grid',
-  'slope',
-  'sloping',
+  'gratings?',
+  'grids?',
+  'slop(e|es|ed|ing)',
+  'inclined?',
+  'embankment',
   'ice',
   'icy',
-  'snow',
-  'chamber roof',
-  'cover slab',
-  'mud',
-  'sand',
+  'frost(ed|y)?',
+  'frozen',
+  'snow(y)?',
+  'roof',
+  '(chamber|manhole|pit) (cover|lid)',
+  'cover slabs?',
+  'mud(dy)?',
+  'sand(y)?',
 ] as const;
 
 /**
@@ -57,7 +61,7 @@ export function plateTorque({
 /**
  * Whether a surface rules a ground plate out.
  *
- * Formula: the surface's text holds one of: grating, grid, slope, ice, snow, chamber roof, cover slab, mud, sand
+ * Formula: the surface's text holds a word of: grating, grid, slope, ice, frost, snow, roof, chamber cover or lid, cover slab, mud, sand
  *
  * @param surface - What the list or the site says of the ground. [–]
  * @returns Whether a plate must not be used there. [–]

@@ -32,7 +32,14 @@ export interface Place {
   readonly assumed: readonly string[];
 }
 
-const FORBIDDEN_ANCHOR = /hand ?rail|tray|scaffold|small[ -]?(bore|pipe)|conduit|ladder|instrument/i;
+/** Words for what must not take a reaction, whatever else is said beside them; pipes are small by word, or by a size up to DN 80 or 3 inches. */
+const FORBIDDEN_ANCHORS: readonly RegExp[] = [
+  /hand ?rail|guard ?rail|railing|fence|tray|scaffold|conduit|cables?\b|ladder|instrument/i,
+  /small[ -]?bore|small\b.*\b(bore|pipes?|lines?)/i,
+  /\b(plastic|pvc|hdpe|copper|asbestos|lagged|insulated) pipe/i,
+  /\bdn ?([1-7]?\d|80)\b.*pipe|pipe.*\bdn ?([1-7]?\d|80)\b/i,
+  /\b[1-3] ?(in|inch|")(?=\W|$).*pipe|pipe.*\b[1-3] ?(in|inch|")(?=\W|$)/i,
+];
 
 export function placeOf({
   line,
@@ -83,7 +90,7 @@ function anchorOf(text: string | undefined): Anchor {
   if (text === undefined || text.trim() === '') return 'unknown';
   const plain = text.trim().toLowerCase();
   if (/^(none|no|nothing)/.test(plain)) return 'none';
-  if (FORBIDDEN_ANCHOR.test(plain)) return 'forbidden';
+  if (FORBIDDEN_ANCHORS.some((words) => words.test(plain))) return 'forbidden';
   if (/yoke/.test(plain)) return 'yoke';
   if (/structur|steel|beam|column|wall|concrete|foundation|bollard/.test(plain)) return 'structure';
   if (/pipe/.test(plain)) return 'large pipe';

@@ -11,7 +11,7 @@ import type { LineFacts, PartFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, SAMPLE_NUT, said, stated } from './sample-facts.ts';
 import { sampleRestraint } from './sample-parts.ts';
-import { sayLength } from './say-number.ts';
+import { sayLength, sayMass } from './say-number.ts';
 
 const PRACTICE = 'common practice, no source';
 /** Needs that are an anchor standing near the valve. */
@@ -107,6 +107,11 @@ export const RESTRAINT_SITE_RULES: readonly Rule[] = [
       `${line.tag}: “${place.anchorText}” must not take the reaction; small pipe, handrails, trays, ladders and scaffold are no anchors.`,
     examples: () => [
       { name: 'handrail', facts: lineFacts({ place: { anchor: said('handrail') } }), speaks: true },
+      { name: 'small steel pipe', facts: lineFacts({ place: { anchor: said('small steel pipe') } }), speaks: true },
+      { name: 'pipe of 2 inches', facts: lineFacts({ place: { anchor: said('2 in steel pipe') } }), speaks: true },
+      { name: 'pipe DN 50', facts: lineFacts({ place: { anchor: said('pipe DN50 beside it') } }), speaks: true },
+      { name: 'pipe DN 300', facts: lineFacts({ place: { anchor: said('pipe DN300') } }), speaks: false },
+      { name: 'pipe of 12 inches', facts: lineFacts({ place: { anchor: said('12 in pipe') } }), speaks: false },
       { name: 'structure', facts: lineFacts(), speaks: false },
     ],
   },
@@ -226,7 +231,7 @@ export const RESTRAINT_SITE_RULES: readonly Rule[] = [
     speaksOf: ['restraint'],
     speaks: (facts) => restraintOf(facts)?.facts.kind === 'ground plate',
     sentence: (facts) =>
-      `${facts.line.tag}: ${facts.part.name} ${facts.part.number} holds only on level firm ground with a person on it all the time; nobody steps off while the drive runs.`,
+      `${facts.line.tag}: ${facts.part.name} ${facts.part.number} holds only on level firm ground with ${sayMass(restraintOf(facts)?.facts.weightOnPlate ?? 0)} or more on it all the time; nobody steps off while the drive runs.`,
     examples: () => [
       { name: 'plate', facts: at({}, plate), speaks: true },
       { name: 'other', facts: at({}), speaks: false },

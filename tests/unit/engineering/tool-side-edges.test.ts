@@ -74,12 +74,11 @@ describe('edges of the tool-side formulas', () => {
   it('a plate never holds more than its cap, and nothing on what is not ground', () => {
     const plate = { friction: ratio(0.5), side: metres(1), cap: newtonMetres(200) };
     expect(plateTorque({ ...plate, weight: kilograms(500) })).toBe(200);
-    expect(['Steel grating', 'icy yard', 'roof: chamber roof', 'steep slope'].map(isUnfitForPlate)).toEqual([
-      true,
-      true,
-      true,
-      true,
-    ]);
+    const unfit = ['Steel grating', 'icy yard', 'roof: chamber roof', 'steep slope', 'GRP gratings', 'frozen ground'];
+    expect(unfit.filter((surface) => !isUnfitForPlate(surface))).toEqual([]);
+    expect(
+      ['on the roof of the chamber', 'manhole cover', 'sandy verge', 'grass, sloping'].every(isUnfitForPlate),
+    ).toBe(true);
     expect(['asphalt', 'concrete slab', 'police yard', 'gravel'].map(isUnfitForPlate)).toEqual([
       false,
       false,
