@@ -130,13 +130,20 @@ export const RESTRAINT_RULES: readonly Rule[] = [
     speaks: ({ restraint, core }) =>
       core.figures.highestAtValve > (heldByPlate(restraint) ?? Number.POSITIVE_INFINITY) + 1e-9,
     sentence: ({ restraint, core }) =>
-      `${core.drive.number} with ${core.head.number} can bring ${sayTorque(core.figures.highestAtValve)}; ${restraint.name} ${restraint.number} under its least weight of ${sayMass(restraint.facts.weightOnPlate ?? 0)} slips at ${sayTorque(heldByPlate(restraint) ?? 0)}.`,
+      restraint.facts.weightOnPlate === undefined || restraint.facts.plateSide === undefined
+        ? `${restraint.name} ${restraint.number}: side and least weight of the plate are not stated, so that nothing is known of what it holds.`
+        : `${core.drive.number} with ${core.head.number} can bring ${sayTorque(core.figures.highestAtValve)}; ${restraint.name} ${restraint.number} under its least weight of ${sayMass(restraint.facts.weightOnPlate)} slips at ${sayTorque(heldByPlate(restraint) ?? 0)}.`,
     examples: () => {
       // 0.4 · 300 kg · 9.81 m/s² · 0.383 · 1 m = 450 N·m against 360.
       const core = sampleCore({ figures: { highestAtValve: newtonMetres(360) } });
       return [
         { name: 'heavy enough', facts: reactionFacts({ core, restraint: plateOf(300) }), speaks: false },
         { name: 'one person', facts: reactionFacts({ core, restraint: plateOf(75) }), speaks: true },
+        {
+          name: 'nobody stated it',
+          facts: reactionFacts({ core, restraint: sampleRestraint({ facts: { kind: 'ground plate' } }) }),
+          speaks: true,
+        },
         { name: 'no plate', facts: reactionFacts({ core }), speaks: false },
       ];
     },

@@ -35,6 +35,13 @@ export interface KitCase {
   readonly models: readonly Model[];
 }
 
+/** Slim enough to whirl now and then at what the drives give. */
+const SLIM = [
+  { outer: metres(0.008), inner: metres(0) },
+  { outer: metres(0.014), inner: metres(0.01) },
+  { outer: metres(0.026), inner: metres(0) },
+] as const;
+
 /** Mostly one size, so that most houses can serve something. */
 const SIZES = ['20', '20', '20', '25'] as const;
 
@@ -214,6 +221,7 @@ function randomAdapter(random: Random, { index, onNut }: { readonly index: numbe
       ...shared,
       sockets: [{ shape: 'square', acrossFlats: metres(across), slack: metres(0.006) }],
       length: { low: metres(shortest), high: metres(shortest + 0.6 + random()) },
+      ...(index % 3 === 2 ? {} : { section: SLIM[index % 3] ?? SLIM[0] }),
     },
   });
 }
@@ -232,6 +240,7 @@ function randomExtension(random: Random, index: number): Model {
         facts: {
           ...facts,
           length: { low: length, high: length },
+          ...(index % 2 === 0 && length > 0.1 ? { section: SLIM[(index >> 1) % 3] ?? SLIM[0] } : {}),
           ...(below(random, 2) === 0 ? { bore: metres(0.05) } : {}),
         },
       });

@@ -256,6 +256,7 @@ function makeRestraint({ index, dutyClass, draw, pick }: Making): Model {
     facts: {
       kind,
       needs,
+      ...(kind === 'ground plate' ? { plateSide: metres(1.2), weightOnPlate: kilograms(150) } : {}),
       directions,
       sideLoad: kind === 'twin-point arm' ? 'balanced' : 'single anchor',
       torqueRating: newtonMetres(round(260 * scale * draw(0.8, 1.8), 10)),
