@@ -78,7 +78,7 @@ export const SITE_GROUPS: readonly SiteGroup[] = [
       {
         key: 'zone',
         label: 'Hazardous zone',
-        help: 'From the zone drawing of the site. A North American class or division is no zone: ask for the zone.',
+        help: 'By the site’s zone drawing.',
         kind: 'choice',
         choices: ['none', '0', '1', '2', '20', '21', '22', 'mine'],
         words: {
@@ -95,14 +95,14 @@ export const SITE_GROUPS: readonly SiteGroup[] = [
       {
         key: 'gas_group',
         label: 'Gas or dust group',
-        help: 'The hardest is taken inside a zone where it is not known.',
+        help: 'Not known is the hardest.',
         kind: 'choice',
         choices: ['IIA', 'IIB', 'IIB+H2', 'IIC', 'IIIA', 'IIIB', 'IIIC', 'I'],
       },
       {
         key: 'temperature_class',
         label: 'Temperature class',
-        help: 'The hardest is taken inside a zone where it is not known. For dust choose the class whose degrees are not above the limit.',
+        help: 'Dust goes by the degrees.',
         kind: 'choice',
         choices: ['T1', 'T2', 'T3', 'T4', 'T5', 'T6'],
         words: {
@@ -117,7 +117,7 @@ export const SITE_GROUPS: readonly SiteGroup[] = [
       {
         key: 'area_remark',
         label: 'Remark on the hazardous area',
-        help: 'Free words, as the site puts it; they are printed and not read.',
+        help: 'Printed, not read.',
         kind: 'text',
       },
       { key: 'enclosed', label: 'Indoors or in chambers', help: 'No petrol there.', kind: 'yes or no' },
