@@ -4,7 +4,7 @@ import { checkedPlan } from '#tests/support/checked.ts';
 import { enumerateBest } from '#tests/support/enumerate-fleet.ts';
 import { tinyCase } from '#tests/support/fleet-cases.ts';
 
-const CASES = 320;
+const CASES = 520;
 const PREFERENCES: readonly Preference[] = ['cost', 'pieces', 'time', 'surest'];
 const BUDGET = { seconds: 30, nodes: 20_000 };
 
