@@ -6,6 +6,7 @@
  */
 import type { AdapterModel } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
+import { WORKING_HEIGHT_M } from '#lib/rules/buried.ts';
 import type { GripCase, LineFacts } from '#lib/rules/facts.ts';
 
 const { anyWheel: ANY_WHEEL, usualNutShapes: USUAL_SHAPES } = WORKING_CONSTANTS;
@@ -20,7 +21,7 @@ export function gripCases({
 }): readonly GripCase[] {
   const likeliest = likeliestCase(facts);
   if (likeliest === null) return [];
-  const cases = likeliest.kind === 'wheel' ? wheelCases(facts, adapters) : nutCases(facts);
+  const cases = likeliest.kind === 'wheel' ? wheelCases(facts, adapters) : nutCases(facts, adapters);
   return [...cases, likeliest];
 }
 
@@ -67,21 +68,33 @@ function spokeCounts({ duty }: LineFacts): readonly (number | null)[] {
   return Array.from({ length: range.high - range.low + 1 }, (_, step) => range.low + step);
 }
 
-function nutCases({ duty }: LineFacts): readonly GripCase[] {
+function nutCases({ duty }: LineFacts, adapters: readonly AdapterModel[]): readonly GripCase[] {
   const { grip } = duty;
   const sizes = grip.nutSizes ?? [];
+  const socketEdges = adapters.flatMap(({ facts }) =>
+    (facts.sockets ?? []).flatMap(({ acrossFlats, slack }): readonly number[] => [acrossFlats - slack, acrossFlats]),
+  );
+  const keyEdges = adapters.flatMap(({ facts }): readonly number[] => [
+    (facts.length?.low ?? facts.height) - WORKING_HEIGHT_M.high,
+    (facts.length?.high ?? facts.height) - WORKING_HEIGHT_M.low,
+  ]);
   const across: readonly (number | null)[] =
-    sizes.length === 0
-      ? [null]
-      : [...new Set(sizes.flatMap((size) => withMiddles([...new Set<number>([size.low, size.high])])))];
-  const depths =
-    grip.depthToNut === undefined
-      ? [0]
-      : withMiddles([...new Set<number>([grip.depthToNut.low, grip.depthToNut.high])]);
+    sizes.length === 0 ? [null] : [...new Set(sizes.flatMap((size) => along({ ...size, edges: socketEdges })))];
+  const depths = grip.depthToNut === undefined ? [0] : along({ ...grip.depthToNut, edges: keyEdges });
   const shapes = grip.nutShape === undefined ? USUAL_SHAPES : [grip.nutShape];
   return across.flatMap((acrossFlats_m) =>
     depths.flatMap((depth_m) => shapes.map((shape): GripCase => ({ kind: 'nut', shape, acrossFlats_m, depth_m }))),
   );
+}
+
+/** Both ends of a range, every edge within it at which an adapter starts or ends, and one value between every two. */
+function along(at: {
+  readonly low: number;
+  readonly high: number;
+  readonly edges: readonly number[];
+}): readonly number[] {
+  const within = at.edges.filter((edge) => edge > at.low && edge < at.high);
+  return withMiddles([...new Set([at.low, ...within, at.high])].toSorted((a, b) => a - b));
 }
 
 /** Sorted values with one between every two. */

@@ -17,7 +17,7 @@ describe('effort of finding choices', () => {
       classes: 60,
       frames: 464,
       frame_evaluations: 237,
-      rule_evaluations: 636840,
+      rule_evaluations: 693084,
       cores: 29902,
       pairs: 26314,
     });

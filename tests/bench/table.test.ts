@@ -1,21 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { explainPart } from '#lib/kits/explain-part.ts';
-import { findChoices } from '#lib/kits/find-choices.ts';
-import { listAssemblies } from '#lib/kits/list-assemblies.ts';
+import { processorTime, processorTimedChoices, processorTimedList } from '#tests/support/checked.ts';
 import { plausibleCatalogue } from '#tests/support/plausible-catalogue.ts';
 import { PLAUSIBLE_SITE } from '#tests/support/plausible-schedule.ts';
 import { measureRow, NO_WISHES, plausibleLines, type Row, tellRow } from '#tests/support/table-cases.ts';
-
-/** Time of this process, other load on the machine aside; the least of three runs. */
-function processorTime(run: () => unknown): number {
-  const times = [0, 1, 2].map(() => {
-    const before = process.cpuUsage();
-    run();
-    const { user, system } = process.cpuUsage(before);
-    return (user + system) / 1000;
-  });
-  return Math.min(...times);
-}
 
 const median = (values: readonly number[]): number =>
   values.toSorted((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
@@ -30,15 +18,12 @@ describe('one edited line', () => {
     const listed: number[] = [];
     const impossible: number[] = [];
     const why: number[] = [];
-    const searched: number[] = [];
     for (const lineDuty of plausibleLines({ seed: 401, lines: 24 })) {
-      const { unserved } = findChoices({ ...ask, lines: [lineDuty] });
-      const took = processorTime(() => findChoices({ ...ask, lines: [lineDuty] }));
-      (unserved.length > 0 ? impossible : served).push(took);
-      if (unserved.length > 0) continue;
-      listed.push(processorTime(() => listAssemblies({ ...ask, lineDuty, limit: 12 })));
-      searched.push(took);
-      why.push(processorTime(() => explainPart({ ...ask, lineDuty, part: 'D-0' })));
+      const { choices, milliseconds } = processorTimedChoices({ ...ask, lines: [lineDuty] });
+      (choices.unserved.length > 0 ? impossible : served).push(milliseconds);
+      if (choices.unserved.length > 0) continue;
+      listed.push(processorTimedList({ ...ask, lineDuty, limit: 12 }));
+      why.push(processorTime(() => explainPart({ ...ask, lineDuty, part: 'D-0' })).milliseconds);
     }
     console.info(`one line × ${size} models, search: ${tell(served)}`);
     console.info(`one line × ${size} models, search and list of assemblies: ${tell(listed)}`);

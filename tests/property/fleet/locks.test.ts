@@ -1,7 +1,6 @@
 import { expect, it } from 'vitest';
 import { seededRandom } from '#lib/kernel/random.ts';
-import { findChoices } from '#lib/kits/find-choices.ts';
-import { checkedPlan } from '#tests/support/checked.ts';
+import { checkedChoices, checkedPlan } from '#tests/support/checked.ts';
 import { plausibleCatalogue } from '#tests/support/plausible-catalogue.ts';
 import { PLAUSIBLE_SITE } from '#tests/support/plausible-schedule.ts';
 import { NO_WISHES, plausibleLines, plausibleProblem } from '#tests/support/table-cases.ts';
@@ -14,7 +13,7 @@ it('a locked part never serves more valves, and never the same number for less',
   for (let seed = 1; seed <= CASES; seed += 1) {
     const lines = plausibleLines({ seed, lines: 5 });
     const ask = { lines, site: PLAUSIBLE_SITE, models };
-    const free = findChoices({ ...ask, constraints: NO_WISHES });
+    const free = checkedChoices({ ...ask, constraints: NO_WISHES });
     const random = seededRandom(seed + 900);
     // A part that some line may have: any other is passed over.
     const able = [
@@ -28,7 +27,7 @@ it('a locked part never serves more valves, and never the same number for less',
     ];
     const locked = able[Math.floor(random() * able.length)];
     if (locked === undefined) continue;
-    const held = findChoices({ ...ask, constraints: { ...NO_WISHES, lockedParts: [locked] } });
+    const held = checkedChoices({ ...ask, constraints: { ...NO_WISHES, lockedParts: [locked] } });
     const row = { models: 60, lines: 5, crews: 1, seed, budget: { seconds: 60, nodes: 20_000 } };
     const problem = plausibleProblem(row, free.classes);
     const before = await checkedPlan({ ...problem, preference: 'cost' });
