@@ -8,10 +8,10 @@ import { partTurnFlangeTorque } from '#lib/engineering/flange-limits.ts';
 import { gearInputTorque } from '#lib/engineering/gear-reduction.ts';
 import { rimTorque } from '#lib/engineering/hand-force.ts';
 import { OVERLOAD_PULL } from '#lib/engineering/wheel-strength.ts';
-import { exactly } from '#lib/units/known-value.ts';
+import { exactly, type Known } from '#lib/units/known-value.ts';
 import { metres, newtonMetres, newtons, ratio } from '#lib/units/quantity.ts';
 import type { TorqueBound } from './duty.ts';
-import type { Gearing } from './geared-duty.ts';
+import { CHANGING_RATIO, type Gearing } from './geared-duty.ts';
 import { calculate, lookUp, term, withEffect } from './sheet.ts';
 import { type BoundGiven, both, strengthLeft, weakened } from './torque-bounds.ts';
 import { spreadOf } from './valve-loads.ts';
@@ -36,22 +36,19 @@ export function shaftBounds({ line, sheet }: BoundGiven): readonly TorqueBound[]
   ];
 }
 
-/** Refers bounds behind a gearbox to its input, at the highest efficiency and the highest ratio for the low end. */
-export function throughGear({
-  bounds,
-  gear,
-  sheet,
-}: Pick<BoundGiven, 'sheet'> & {
+interface ThroughGear extends Pick<BoundGiven, 'sheet'> {
   readonly bounds: readonly TorqueBound[];
   readonly gear: Gearing;
-}): readonly TorqueBound[] {
+}
+
+/** Refers bounds behind a gearbox to its input, at the highest efficiency and the highest ratio for the low end. */
+export function throughGear({ bounds, gear, sheet }: ThroughGear): readonly TorqueBound[] {
   const efficiency = exactly('1', gear.efficiency.high, {
     basis: gear.efficiency.basis,
     source: `The highest efficiency, where the input makes most output: ${gear.efficiency.source}`,
   });
-  return bounds.map((bound) => ({
-    ...bound,
-    torque: calculate(sheet, {
+  return bounds.map((bound) => {
+    const torque = calculate(sheet, {
       id: `bound-${bound.kind.replaceAll(' ', '-')}-input`,
       name: `Bound of ${bound.kind} at the gearbox input`,
       formula: 'Tin = T/(i·η)',
@@ -68,8 +65,32 @@ export function throughGear({
           ratio: ratio(at('ratio')),
           efficiency: ratio(at('efficiency')),
         }),
-    }),
-  }));
+    });
+    return {
+      ...bound,
+      torque: gear.kind === 'travelling nut' ? whereRatioIsHighest({ bound, torque, sheet }) : torque,
+    };
+  });
+}
+
+/** A travelling nut or link makes more of the same input at some places of its stroke than at others: the worst place counts. */
+function whereRatioIsHighest({
+  bound,
+  torque,
+  sheet,
+}: Pick<BoundGiven, 'sheet'> & { readonly bound: TorqueBound; readonly torque: Known<'N·m'> }): Known<'N·m'> {
+  return calculate(sheet, {
+    id: `bound-${bound.kind.replaceAll(' ', '-')}-changing-ratio`,
+    name: `Bound of ${bound.kind} at the gearbox input, over the whole stroke`,
+    formula: 'T = k·Tin',
+    unit: 'N·m',
+    source: CHANGING_RATIO.source,
+    terms: {
+      bound: term('Tin', `bound of ${bound.kind} at the mean ratio`, torque),
+      changing: term('k', 'change along the stroke', CHANGING_RATIO),
+    },
+    evaluate: (at) => at('bound') * at('changing'),
+  });
 }
 
 /** What the input and the end stops of a gearbox stand. */

@@ -62,7 +62,7 @@ const MID_STROKE = spreadOf('1', [0.4, 0.6, 0.85], {
   source: 'Torque between the ends against torque at the seat; common practice, no source.',
 });
 /** The mechanical advantage of a travelling nut or link changes along the stroke. */
-const CHANGING_RATIO = spreadOf('1', [0.7, 1, 1.4], {
+export const CHANGING_RATIO = spreadOf('1', [0.7, 1, 1.4], {
   basis: 'rule of thumb',
   source: 'A travelling nut or link has no constant ratio; common practice, no source.',
 });
