@@ -1,5 +1,5 @@
 /*
- * The catalogue as a table shows it: models with mass, rates, what is free today, and their facts as text.
+ * The catalogue as a table shows it: models with mass, rates, what is free today, and their facts.
  * Invariant: reads only.
  * Not here: changing models.
  * Read next: ../contracts/equipment.ts.
@@ -23,7 +23,8 @@ export interface ModelView {
   readonly currency: string;
   readonly madeToOrder: boolean;
   readonly free: number;
-  readonly facts: readonly { readonly label: string; readonly text: string }[];
+  /** As the catalogue holds them: the unit ends the name. */
+  readonly facts: Readonly<Record<string, unknown>>;
 }
 
 export function listModelsView(context: Context): Result<readonly ModelView[]> {
@@ -43,22 +44,12 @@ export function listModelsView(context: Context): Result<readonly ModelView[]> {
       currency,
       madeToOrder: model.madeToOrder,
       free: free[model.number] ?? 0,
-      facts: factTexts(modelToJson(model)),
+      facts: factsOf(modelToJson(model)),
     })),
   );
 }
 
-function factTexts(json: unknown): ModelView['facts'] {
+function factsOf(json: unknown): ModelView['facts'] {
   const facts = json !== null && typeof json === 'object' && 'facts' in json ? json.facts : undefined;
-  if (facts === null || typeof facts !== 'object') return [];
-  return Object.entries(facts as Record<string, unknown>).map(([key, value]) => ({
-    label: key.replaceAll('_', ' '),
-    text:
-      typeof value === 'object'
-        ? JSON.stringify(value)
-            .replaceAll(/["{}[\]]/g, '')
-            .replaceAll(',', ', ')
-            .replaceAll('_', ' ')
-        : String(value),
-  }));
+  return facts !== null && typeof facts === 'object' ? { ...facts } : {};
 }

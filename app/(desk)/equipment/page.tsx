@@ -7,6 +7,7 @@ import { massText, moneyText } from '#lib/documents/print-values.ts';
 import { listModelsView, type ModelView } from '#lib/services/list-models-view.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import { factTexts } from './fact-texts.ts';
 import { ModelList } from './model-list.client.tsx';
 
 export const dynamic = 'force-dynamic';
@@ -47,6 +48,6 @@ function rowOf(model: ModelView, system: UnitSystem) {
     week: money(model.week_minor),
     fourWeeks: money(model.four_weeks_minor),
     free: model.madeToOrder ? 'made to order' : String(model.free),
-    facts: model.facts,
+    facts: factTexts(model.facts, system),
   };
 }
