@@ -5,7 +5,7 @@
  * Read next: paper.ts.
  */
 import { addDays, type DateRange, daysBetween, type IsoDate } from '#lib/kernel/date-range.ts';
-import { currencyDecimals } from '#lib/money/currency.ts';
+import { decimalText } from '#lib/money/currency.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Basis } from '#lib/units/known-value.ts';
 
@@ -26,11 +26,9 @@ const MONTHS = [
 
 /** `12 345.60`, with a space between thousands (ISO 80000-1, 7.3.1). */
 export function moneyText(amount_minor: number, currency: string): string {
-  const decimals = currencyDecimals(currency);
-  const digits = String(Math.abs(amount_minor)).padStart(decimals + 1, '0');
-  const whole = digits.slice(0, digits.length - decimals).replace(/\B(?=(\d{3})+$)/g, ' ');
-  const part = decimals === 0 ? '' : `.${digits.slice(-decimals)}`;
-  return `${amount_minor < 0 ? '−' : ''}${whole}${part}`;
+  const [whole = '', part] = decimalText(Math.abs(amount_minor), currency).split('.');
+  const spaced = whole.replace(/\B(?=(\d{3})+$)/g, ' ');
+  return `${amount_minor < 0 ? '−' : ''}${spaced}${part === undefined ? '' : `.${part}`}`;
 }
 
 export function dateText(date: IsoDate): string {

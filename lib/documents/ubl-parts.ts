@@ -5,7 +5,7 @@
  * Read next: quotation-xml.ts.
  */
 import XMLBuilder from 'fast-xml-builder';
-import { currencyDecimals } from '#lib/money/currency.ts';
+import { decimalText } from '#lib/money/currency.ts';
 import type { CustomerInput, HouseInput } from './paper-inputs.ts';
 
 /** An element: text, attributes under `@…`, or children by name in the order of the schema. */
@@ -55,16 +55,8 @@ function isAllowed(code: number): boolean {
   );
 }
 
-/** `1234.50`, with the decimals of the currency and no thousands mark. */
-export function decimalAmount(minor: number, currency: string): string {
-  const decimals = currencyDecimals(currency);
-  const digits = String(Math.abs(minor)).padStart(decimals + 1, '0');
-  const whole = digits.slice(0, digits.length - decimals);
-  return `${minor < 0 ? '-' : ''}${whole}${decimals === 0 ? '' : `.${digits.slice(-decimals)}`}`;
-}
-
 export function amount(minor: number, currency: string): UblNode {
-  return { '@currencyID': currency, '#text': decimalAmount(minor, currency) };
+  return { '@currencyID': currency, '#text': decimalText(minor, currency) };
 }
 
 export function house({ name, address, phone, email, taxNumber }: HouseInput): UblNode {

@@ -37,6 +37,14 @@ const DECIMALS: Readonly<Record<string, number>> = {
   TND: 3,
 };
 
+/** `-1234.50`: an amount with all decimals of its currency and no mark between thousands. */
+export function decimalText(minor: number, currency: string): string {
+  const decimals = currencyDecimals(currency);
+  const digits = String(Math.abs(minor)).padStart(decimals + 1, '0');
+  const whole = digits.slice(0, digits.length - decimals);
+  return `${minor < 0 ? '-' : ''}${whole}${decimals === 0 ? '' : `.${digits.slice(-decimals)}`}`;
+}
+
 export function currencyDecimals(currency: string): number {
   const decimals = DECIMALS[currency];
   invariant(decimals !== undefined, `The currency ${currency} is not in the list; add its ISO 4217 decimals first.`);

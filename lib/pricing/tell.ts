@@ -4,7 +4,7 @@
  * Not here: printing for a locale (lib/documents).
  * Read next: price-plan.ts.
  */
-import { currencyDecimals } from '#lib/money/currency.ts';
+import { decimalText } from '#lib/money/currency.ts';
 
 /** `a`, `a and b`, `a, b and c`; empty parts are left out. */
 export function tellParts(parts: readonly string[]): string {
@@ -14,8 +14,7 @@ export function tellParts(parts: readonly string[]): string {
 }
 
 export function tellAmount({ minor, currency }: { readonly minor: number; readonly currency: string }): string {
-  const decimals = currencyDecimals(currency);
-  return `${currency} ${(minor / 10 ** decimals).toFixed(decimals)}`;
+  return `${currency} ${decimalText(minor, currency)}`;
 }
 
 export function tellCount({

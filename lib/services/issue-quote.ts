@@ -10,13 +10,12 @@ import { addAuditEntry } from '#db/queries/audit.ts';
 import { changeEnquiry as changeRow } from '#db/queries/enquiries.ts';
 import { peekNumber, takeNumber } from '#db/queries/house.ts';
 import { insertPaper, insertQuote, listQuotes } from '#db/queries/quotes.ts';
-import { addDays } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp } from './context.ts';
 import { gatherPapers } from './enquiry-papers.ts';
-import { PAPER_KINDS, type PapersInput, paperOf } from './papers-of.ts';
+import { PAPER_KINDS, type PapersInput, paperOf, validUntil } from './papers-of.ts';
 import { drawQuoteFile, QUOTE_FILE_KINDS } from './quote-files.ts';
 import { sha256 } from './sha256.ts';
 
@@ -102,7 +101,7 @@ function write(tx: DbOrTx, { context, enquiryId, next, papers, drawn }: Writing)
     revision: next.revision,
     state: 'issued',
     issued_on: papers.issuedOn,
-    valid_until: addDays(papers.issuedOn, papers.house.terms.quoteValidDays),
+    valid_until: validUntil(papers),
     total_minor: price.gross_minor,
     currency: price.currency,
     frozen_json: JSON.stringify(papers),

@@ -4,25 +4,23 @@
  * Not here: editing (edit-cells.ts).
  * Read next: why-part.ts.
  */
-import { findLine } from '#db/queries/schedule.ts';
 import type { Drawing } from '#lib/documents/drawing.ts';
 import { driveLine } from '#lib/documents/drive-line.ts';
 import { torqueLadder } from '#lib/documents/torque-ladder.ts';
 import type { Duty } from '#lib/duty/duty.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
-import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { ok, type Result } from '#lib/kernel/result.ts';
 import type { Unserved } from '#lib/kits/find-choices.ts';
 import { listSoundAssemblies } from '#lib/planning/list-sound-assemblies.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
-import { readEnquiry } from './enquiry-record.ts';
 import { houseModels } from './house-facts.ts';
 import { type LineView, lineView } from './line-view.ts';
+import { type LineKey, loadLine } from './load-line.ts';
 import { readPlan } from './plan-enquiry.ts';
-import { dutyOf, readRecord } from './schedule-record.ts';
-import { siteKnowledge } from './site-knowledge.ts';
+import { dutyOf } from './schedule-record.ts';
 
 export interface LineDetail {
   readonly line: LineView;
@@ -43,22 +41,17 @@ const ASSEMBLIES_SHOWN = 12;
 
 export function openLine(
   context: Context,
-  input: {
-    readonly enquiryId: number;
-    readonly lineId: number;
+  input: LineKey & {
     /** Units that the pictures are lettered in. */
     readonly system?: UnitSystem;
   },
 ): Result<LineDetail> {
   const allowed = authorise(context, 'read enquiries');
   if (!allowed.ok) return allowed;
-  const enquiry = readEnquiry(context, input.enquiryId);
-  if (!enquiry.ok) return enquiry;
-  const row = findLine(context.database.db, input);
-  if (!row)
-    return failed({ code: 'no-such-line', sentence: 'That line is not there any more; go back to the schedule.' });
-  const { site, constraints, row: enquiryRow } = enquiry.value;
-  const record = readRecord(row, siteKnowledge(context, enquiry.value));
+  const loaded = loadLine(context, input);
+  if (!loaded.ok) return loaded;
+  const { enquiry, record } = loaded.value;
+  const { site, constraints, row: enquiryRow } = enquiry;
   const duty = dutyOf({ record, site, siteKey: enquiryRow.site_json });
   const models = houseModels(context);
   const { system = 'si' } = input;

@@ -67,7 +67,7 @@ export function paperOf(kind: PaperKind, input: PapersInput): Paper {
         kits: kitInputs(input),
         price: priceInput(input),
         planSentence: planSentence(input),
-        validUntil: addDays(input.issuedOn, input.house.terms.quoteValidDays),
+        validUntil: validUntil(input),
         exclusions: EXCLUSIONS,
         terms: input.house.terms.text,
       });
@@ -94,6 +94,10 @@ export function packingInput(input: PapersInput): PackingInput {
     cases: caseInputs(input),
     lacking: lackingSentences(input),
   };
+}
+
+export function validUntil({ issuedOn, house }: Pick<PapersInput, 'issuedOn' | 'house'>): IsoDate {
+  return addDays(issuedOn, house.terms.quoteValidDays);
 }
 
 const EXCLUSIONS: readonly string[] = [

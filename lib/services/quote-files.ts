@@ -11,9 +11,8 @@ import { linesTable } from '#lib/documents/lines-table.ts';
 import { mailText } from '#lib/documents/mail-text.ts';
 import { quotationXml } from '#lib/documents/quotation-xml.ts';
 import { GENERAL_CAUTIONS } from '#lib/documents/safety-words.ts';
-import { addDays } from '#lib/kernel/date-range.ts';
 import { paperLines } from './paper-lines.ts';
-import { type PapersInput, paperContext, planSentence, unservedLines } from './papers-of.ts';
+import { type PapersInput, paperContext, planSentence, unservedLines, validUntil } from './papers-of.ts';
 
 /** How files beside the papers are sent. */
 export const FILE_FORMS = {
@@ -44,10 +43,6 @@ export async function drawQuoteFile(kind: QuoteFileKind, input: PapersInput): Pr
     case 'mail-text':
       return Buffer.from(mailOf(input), 'utf8');
   }
-}
-
-function validUntil({ issuedOn, house }: PapersInput): string {
-  return addDays(issuedOn, house.terms.quoteValidDays);
 }
 
 function quotationOf(input: PapersInput): string {

@@ -4,7 +4,6 @@
  * Not here: taking the value into the line (edit-cells.ts).
  * Read next: line-inputs.ts, edit-cells.ts.
  */
-import { findLine } from '#db/queries/schedule.ts';
 import type { Drawing } from '#lib/documents/drawing.ts';
 import { torqueLadder } from '#lib/documents/torque-ladder.ts';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
@@ -20,10 +19,9 @@ import type { Known, Range } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
-import { readEnquiry } from './enquiry-record.ts';
 import { isTaken, type LineInput, lineInputs } from './line-inputs.ts';
-import { dutyOf, type LineRecord, readRecord } from './schedule-record.ts';
-import { siteKnowledge } from './site-knowledge.ts';
+import { type LineKey, loadLine } from './load-line.ts';
+import { dutyOf, type LineRecord } from './schedule-record.ts';
 
 export interface WhatIfFigure {
   readonly name: string;
@@ -52,12 +50,7 @@ export interface WhatIf {
   } | null;
 }
 
-interface Key {
-  readonly enquiryId: number;
-  readonly lineId: number;
-}
-
-export interface WhatIfRequest extends Key {
+export interface WhatIfRequest extends LineKey {
   readonly column: string;
   readonly text: string;
   readonly measured: boolean;
@@ -96,7 +89,7 @@ export function whatIf(context: Context, request: WhatIfRequest): Result<WhatIf>
 }
 
 /** The inputs that can be changed, each with what is taken for it now. */
-export function listLineInputs(context: Context, key: Key): Result<readonly LineInput[]> {
+export function listLineInputs(context: Context, key: LineKey): Result<readonly LineInput[]> {
   const found = readLineOf(context, key);
   return found.ok ? ok(lineInputs({ line: found.value.record.line, duty: found.value.before })) : found;
 }
@@ -110,17 +103,13 @@ interface FoundLine {
   readonly work: SiteWork;
 }
 
-function readLineOf(context: Context, key: Key): Result<FoundLine> {
+function readLineOf(context: Context, key: LineKey): Result<FoundLine> {
   const allowed = authorise(context, 'read enquiries');
   if (!allowed.ok) return allowed;
-  const enquiry = readEnquiry(context, key.enquiryId);
-  if (!enquiry.ok) return enquiry;
-  const row = findLine(context.database.db, key);
-  if (!row)
-    return failed({ code: 'no-such-line', sentence: 'That line is not there any more; go back to the schedule.' });
-  const { site, row: enquiryRow } = enquiry.value;
-  const knowledge = siteKnowledge(context, enquiry.value);
-  const record = readRecord(row, knowledge);
+  const loaded = loadLine(context, key);
+  if (!loaded.ok) return loaded;
+  const { enquiry, record, knowledge } = loaded.value;
+  const { site, row: enquiryRow } = enquiry;
   return ok({
     record,
     before: dutyOf({ record, site, siteKey: enquiryRow.site_json }),

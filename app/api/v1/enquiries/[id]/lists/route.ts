@@ -1,26 +1,11 @@
 import { type EnquiryParams, idOf, problem, respond } from '#app/_lib/respond.ts';
-import { LIMITS } from '#lib/kernel/limits.ts';
-import { failed } from '#lib/kernel/result.ts';
+import { uploadedList } from '#app/_lib/uploaded-list.ts';
 import { openHouse } from '#lib/services/open-house.ts';
 import { receiveList } from '#lib/services/receive-list.ts';
 
-const TOO_LARGE = failed({
-  code: 'list-too-large',
-  sentence: `A list may hold at most ${LIMITS.list_bytes / 1024 / 1024} MB; save it without pictures, or split it.`,
-});
-
 export async function POST(request: Request, { params }: EnquiryParams): Promise<Response> {
-  // The form around the file takes a little room of its own.
-  if (Number(request.headers.get('content-length') ?? 0) > LIMITS.list_bytes + 65_536) return problem(TOO_LARGE);
-  const form = await request.formData().catch(() => undefined);
-  const file = form?.get('list');
-  if (!(file instanceof File)) {
-    return problem(failed({ code: 'list-missing', sentence: 'Choose a list first: a CSV, TSV or XLSX file.' }));
-  }
-  if (file.size > LIMITS.list_bytes) return problem(TOO_LARGE);
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  return respond(
-    await receiveList(openHouse(), { enquiryId: idOf((await params).id), fileName: file.name, bytes }),
-    201,
-  );
+  const list = await uploadedList(request);
+  if (!list.ok) return problem(list);
+  const enquiryId = idOf((await params).id);
+  return respond(await receiveList(openHouse(), { enquiryId, ...list.value }), 201);
 }
