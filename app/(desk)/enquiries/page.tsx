@@ -1,14 +1,14 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
+import { asking } from '#app/_lib/asking.ts';
 import { momentText } from '#app/_ui/plan-words.ts';
 import { listEnquiries } from '#lib/services/list-enquiries.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Enquiries' };
 
-export default function EnquiriesPage() {
-  const enquiries = listEnquiries(openHouse());
+export default async function EnquiriesPage() {
+  const enquiries = listEnquiries(await asking());
   if (!enquiries.ok) return <p className="notice refusal">{enquiries.reason.sentence}</p>;
   return (
     <>

@@ -1,11 +1,11 @@
 import type { Metadata } from 'next';
+import { asking } from '#app/_lib/asking.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
 import { massText, moneyText } from '#lib/documents/print-values.ts';
 import { listModelsView, type ModelView } from '#lib/services/list-models-view.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { factTexts } from './fact-texts.ts';
 import { ModelList } from './model-list.client.tsx';
@@ -15,7 +15,7 @@ export const metadata: Metadata = { title: 'Equipment' };
 
 export default async function EquipmentPage() {
   const system = await unitSystem();
-  const models = listModelsView(openHouse());
+  const models = listModelsView(await asking());
   if (!models.ok) return <PlanRefused sentence={models.reason.sentence} />;
   const currency = models.value[0]?.currency ?? '';
   const groups = Object.entries(ROLE_NAMES).map(([role, heading]) => ({

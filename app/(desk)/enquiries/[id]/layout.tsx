@@ -1,9 +1,9 @@
 import { notFound } from 'next/navigation';
 import type { ReactNode } from 'react';
+import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { dateText } from '#lib/documents/print-values.ts';
 import { openEnquiry } from '#lib/services/open-enquiry.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { EnquiryTabs } from './enquiry-tabs.client.tsx';
 
 export const dynamic = 'force-dynamic';
@@ -14,7 +14,7 @@ interface EnquiryLayoutProps {
 }
 
 export default async function EnquiryLayout({ children, params }: EnquiryLayoutProps) {
-  const enquiry = openEnquiry(openHouse(), idOf((await params).id));
+  const enquiry = openEnquiry(await asking(), idOf((await params).id));
   if (!enquiry.ok) notFound();
   const { id, number, title, customer, state, site } = enquiry.value;
   return (

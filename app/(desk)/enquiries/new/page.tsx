@@ -1,13 +1,13 @@
 import type { Metadata } from 'next';
+import { asking } from '#app/_lib/asking.ts';
 import { listCustomers } from '#lib/services/list-customers.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { NewEnquiryForm } from './new-enquiry.client.tsx';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'New enquiry' };
 
-export default function NewEnquiryPage() {
-  const customers = listCustomers(openHouse());
+export default async function NewEnquiryPage() {
+  const customers = listCustomers(await asking());
   if (!customers.ok) return <p className="notice refusal">{customers.reason.sentence}</p>;
   return (
     <>

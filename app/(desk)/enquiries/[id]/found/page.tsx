@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
+import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
-import { openHouse } from '#lib/services/open-house.ts';
 import { openVisits } from '#lib/services/open-visits.ts';
 import { FoundImport } from './found-import.client.tsx';
 import { FoundSheet } from './found-sheet.client.tsx';
@@ -12,7 +12,7 @@ export const metadata: Metadata = { title: 'As found' };
 /** What the site sheet’s blanks say, typed in or taken from a list. */
 export default async function FoundPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
   const enquiryId = idOf((await params).id);
-  const opened = openVisits(openHouse(), enquiryId);
+  const opened = openVisits(await asking(), enquiryId);
   if (!opened.ok) return <PlanRefused sentence={opened.reason.sentence} />;
   const { valves, site, under, today } = opened.value;
   return (

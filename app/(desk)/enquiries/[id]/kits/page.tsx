@@ -1,3 +1,4 @@
+import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { CrewDays } from '#app/_ui/crew-days.tsx';
@@ -8,7 +9,6 @@ import { gapText, moneyIn, PREFERENCE_NAMES, proofText, ROLE_NAMES } from '#app/
 import { countText, hoursText, massText } from '#lib/documents/print-values.ts';
 import { listModelsView } from '#lib/services/list-models-view.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/open-enquiry.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { type PlanView, readPlanView } from '#lib/services/plan-view.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { groupLines, groupRefusals } from './group-plan.ts';
@@ -23,7 +23,7 @@ const ROLES = Object.entries(ROLE_NAMES).map(([role, heading]) => ({ role, headi
 
 export default async function KitsPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
   const enquiryId = idOf((await params).id);
-  const house = openHouse();
+  const house = await asking();
   const enquiry = openEnquiry(house, enquiryId);
   if (!enquiry.ok) return <PlanRefused sentence={enquiry.reason.sentence} />;
   const view = readPlanView(house, { enquiryId });

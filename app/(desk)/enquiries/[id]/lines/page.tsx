@@ -1,9 +1,9 @@
 import { redirect } from 'next/navigation';
+import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { listLines } from '#lib/services/list-lines.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 
 export const dynamic = 'force-dynamic';
 
@@ -23,7 +23,7 @@ export default async function FindLinePage({ params, searchParams }: FindProps) 
   if (asked === '') redirect(`/enquiries/${id}`);
   const repeated = WITH_ROW.exec(asked);
   const tag = repeated?.[1] ?? asked;
-  const found = listLines(openHouse(), { enquiryId: id, from: 0, count: LOOKED_AT, text: tag });
+  const found = listLines(await asking(), { enquiryId: id, from: 0, count: LOOKED_AT, text: tag });
   if (!found.ok) return <PlanRefused sentence={found.reason.sentence} />;
   const line =
     found.value.lines.find((other) => other.tag === asked) ??

@@ -1,15 +1,15 @@
 import { notFound } from 'next/navigation';
+import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { listColumnChoices } from '#lib/services/list-column-choices.ts';
 import { openEnquiry } from '#lib/services/open-enquiry.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { ListIntake } from './list-intake.client.tsx';
 import { TakenLists } from './taken-lists.tsx';
 
 export const dynamic = 'force-dynamic';
 
 export default async function ListPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
-  const enquiry = openEnquiry(openHouse(), idOf((await params).id));
+  const enquiry = openEnquiry(await asking(), idOf((await params).id));
   if (!enquiry.ok) notFound();
   return (
     <>

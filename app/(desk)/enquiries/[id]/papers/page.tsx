@@ -1,3 +1,4 @@
+import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
@@ -9,7 +10,6 @@ import { windowText } from '#lib/documents/print-values.ts';
 import { GENERAL_CAUTIONS } from '#lib/documents/safety-words.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/open-enquiry.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { type PlanView, readPlanView } from '#lib/services/plan-view.ts';
 import { PlanRun } from '../kits/plan-run.client.tsx';
 import { PaperUnits } from './paper-units.client.tsx';
@@ -20,7 +20,7 @@ export const dynamic = 'force-dynamic';
 
 export default async function PapersPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
   const enquiryId = idOf((await params).id);
-  const house = openHouse();
+  const house = await asking();
   const enquiry = openEnquiry(house, enquiryId);
   if (!enquiry.ok) return <PlanRefused sentence={enquiry.reason.sentence} />;
   const view = readPlanView(house, { enquiryId });

@@ -1,11 +1,11 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
+import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { BASIS_LEGEND, BASIS_MARKS } from '#lib/documents/print-values.ts';
 import type { LineView } from '#lib/services/line-view.ts';
 import { listAllLines } from '#lib/services/list-lines.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
@@ -18,7 +18,7 @@ export const metadata: Metadata = { title: 'Schedule for print' };
 /** Every line of the schedule in one plain table, for paper; the working table draws only what is in sight. */
 export default async function SchedulePrintPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
   const enquiryId = idOf((await params).id);
-  const listed = listAllLines(openHouse(), enquiryId);
+  const listed = listAllLines(await asking(), enquiryId);
   if (!listed.ok) notFound();
   const lines = listed.value;
   const system = await unitSystem();

@@ -1,13 +1,13 @@
 import { notFound } from 'next/navigation';
+import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { openEnquiry } from '#lib/services/open-enquiry.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { SiteForm } from './site-form.client.tsx';
 
 export const dynamic = 'force-dynamic';
 
 export default async function SitePage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
-  const enquiry = openEnquiry(openHouse(), idOf((await params).id));
+  const enquiry = openEnquiry(await asking(), idOf((await params).id));
   if (!enquiry.ok) notFound();
   const { id, version, siteJson, site, log } = enquiry.value;
   return (

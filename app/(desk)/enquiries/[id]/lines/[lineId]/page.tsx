@@ -1,3 +1,4 @@
+import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { LineAssemblies } from '#app/_ui/line-assemblies.tsx';
@@ -17,7 +18,6 @@ import styles from '#app/_ui/plan-sheet.module.css';
 import { PREFERENCE_NAMES, ROLE_NAMES } from '#app/_ui/plan-words.ts';
 import { ShownSentence, ShownSource } from '#app/_ui/shown-units.client.tsx';
 import { listModelsView, type ModelView } from '#lib/services/list-models-view.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { type LineDetail, openLine } from '#lib/services/open-line.ts';
 import { listLineInputs } from '#lib/services/what-if.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
@@ -36,7 +36,7 @@ interface LinePageProps {
 export default async function LinePage({ params }: LinePageProps) {
   const { id, lineId } = await params;
   const key = { enquiryId: idOf(id), lineId: idOf(lineId) };
-  const house = openHouse();
+  const house = await asking();
   const system = await unitSystem();
   const detail = openLine(house, { ...key, system });
   if (!detail.ok) return <PlanRefused sentence={detail.reason.sentence} />;

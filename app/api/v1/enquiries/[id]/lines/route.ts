@@ -1,14 +1,14 @@
+import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { cellEditsSchema, newLinesSchema, removedLinesSchema } from '#lib/contracts/requests.ts';
 import { addLines, removeLines } from '#lib/services/change-lines.ts';
 import { editCells } from '#lib/services/edit-cells.ts';
 import { listLines } from '#lib/services/list-lines.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 
 export async function GET(request: Request, { params }: EnquiryParams): Promise<Response> {
   const query = new URL(request.url).searchParams;
   return respond(
-    listLines(openHouse(), {
+    listLines(await asking(), {
       enquiryId: idOf((await params).id),
       from: idOf(query.get('from') ?? '0'),
       count: idOf(query.get('count') ?? '200'),
@@ -21,17 +21,17 @@ export async function GET(request: Request, { params }: EnquiryParams): Promise<
 export async function POST(request: Request, { params }: EnquiryParams): Promise<Response> {
   const body = await readBody(request, newLinesSchema);
   if (!body.ok) return problem(body);
-  return respond(addLines(openHouse(), { enquiryId: idOf((await params).id), ...body.value }), 201);
+  return respond(addLines(await asking(), { enquiryId: idOf((await params).id), ...body.value }), 201);
 }
 
 export async function PATCH(request: Request, { params }: EnquiryParams): Promise<Response> {
   const body = await readBody(request, cellEditsSchema);
   if (!body.ok) return problem(body);
-  return respond(editCells(openHouse(), { enquiryId: idOf((await params).id), ...body.value }));
+  return respond(editCells(await asking(), { enquiryId: idOf((await params).id), ...body.value }));
 }
 
 export async function DELETE(request: Request, { params }: EnquiryParams): Promise<Response> {
   const body = await readBody(request, removedLinesSchema);
   if (!body.ok) return problem(body);
-  return respond(removeLines(openHouse(), { enquiryId: idOf((await params).id), ...body.value }));
+  return respond(removeLines(await asking(), { enquiryId: idOf((await params).id), ...body.value }));
 }

@@ -1,11 +1,11 @@
+import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { acceptanceSchema } from '#lib/contracts/requests.ts';
 import { acceptQuote } from '#lib/services/accept-quote.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 
 /** Pressing twice holds the units once: the second call answers with the booking that is there. */
 export async function POST(request: Request, { params }: EnquiryParams): Promise<Response> {
   const body = await readBody(request, acceptanceSchema);
   if (!body.ok) return problem(body);
-  return respond(acceptQuote(openHouse(), { quoteId: idOf((await params).id), ...body.value }), 201);
+  return respond(acceptQuote(await asking(), { quoteId: idOf((await params).id), ...body.value }), 201);
 }

@@ -1,5 +1,5 @@
+import { asking } from '#app/_lib/asking.ts';
 import { idOf, respond } from '#app/_lib/respond.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { openLine } from '#lib/services/open-line.ts';
 
 interface LineParams {
@@ -8,5 +8,5 @@ interface LineParams {
 
 export async function GET(_request: Request, { params }: LineParams): Promise<Response> {
   const { id, lineId } = await params;
-  return respond(openLine(openHouse(), { enquiryId: idOf(id), lineId: idOf(lineId) }));
+  return respond(openLine(await asking(), { enquiryId: idOf(id), lineId: idOf(lineId) }));
 }

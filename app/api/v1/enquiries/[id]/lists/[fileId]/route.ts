@@ -1,13 +1,13 @@
+import { asking } from '#app/_lib/asking.ts';
 import { type FileParams, listChoice } from '#app/_lib/list-choice.ts';
 import { idOf, problem, respond } from '#app/_lib/respond.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { readList } from '#lib/services/read-list.ts';
 import { takeList } from '#lib/services/take-list.ts';
 
 /** The file as it was received, byte for byte. */
 export async function GET(_request: Request, { params }: FileParams): Promise<Response> {
   const { id, fileId } = await params;
-  const file = readList(openHouse(), { enquiryId: idOf(id), fileId: idOf(fileId) });
+  const file = readList(await asking(), { enquiryId: idOf(id), fileId: idOf(fileId) });
   if (!file.ok) return problem(file);
   return new Response(new Uint8Array(file.value.bytes), {
     headers: {
@@ -21,5 +21,5 @@ export async function GET(_request: Request, { params }: FileParams): Promise<Re
 export async function POST(request: Request, { params }: FileParams): Promise<Response> {
   const choice = await listChoice(request, params);
   if (!choice.ok) return problem(choice);
-  return respond(await takeList(openHouse(), choice.value), 201);
+  return respond(await takeList(await asking(), choice.value), 201);
 }

@@ -1,6 +1,6 @@
+import { asking } from '#app/_lib/asking.ts';
 import { file, idOf, problem } from '#app/_lib/respond.ts';
 import { draftPaper } from '#lib/services/draft-paper.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 
 interface PaperParams {
   readonly params: Promise<{ readonly id: string; readonly kind: string }>;
@@ -8,7 +8,7 @@ interface PaperParams {
 
 export async function GET(_request: Request, { params }: PaperParams): Promise<Response> {
   const { id, kind } = await params;
-  const paper = await draftPaper(openHouse(), { enquiryId: idOf(id), kind });
+  const paper = await draftPaper(await asking(), { enquiryId: idOf(id), kind });
   if (!paper.ok) return problem(paper);
   return file(paper.value);
 }

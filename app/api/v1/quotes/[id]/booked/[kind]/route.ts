@@ -1,7 +1,7 @@
+import { asking } from '#app/_lib/asking.ts';
 import { file, idOf, problem } from '#app/_lib/respond.ts';
 import { failed } from '#lib/kernel/result.ts';
 import { BOOKED_PAPERS, bookedPaper } from '#lib/services/booked-papers.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 
 interface BookedParams {
   readonly params: Promise<{ readonly id: string; readonly kind: string }>;
@@ -15,6 +15,6 @@ export async function GET(_request: Request, { params }: BookedParams): Promise<
     const sentence = `There is no paper “${named}” of a booking; there are ${BOOKED_PAPERS.join(' and ')}.`;
     return problem(failed({ code: 'no-such-paper', sentence }));
   }
-  const paper = await bookedPaper(openHouse(), { quoteId: idOf(id), kind });
+  const paper = await bookedPaper(await asking(), { quoteId: idOf(id), kind });
   return paper.ok ? file(paper.value) : problem(paper);
 }

@@ -1,5 +1,5 @@
+import { asking } from '#app/_lib/asking.ts';
 import { file, idOf, problem } from '#app/_lib/respond.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { readPaper } from '#lib/services/read-paper.ts';
 
 interface PaperParams {
@@ -9,7 +9,7 @@ interface PaperParams {
 /** The frozen bytes of an issued paper. */
 export async function GET(_request: Request, { params }: PaperParams): Promise<Response> {
   const { id, kind } = await params;
-  const paper = readPaper(openHouse(), { quoteId: idOf(id), kind });
+  const paper = readPaper(await asking(), { quoteId: idOf(id), kind });
   if (!paper.ok) return problem(paper);
   return file(paper.value);
 }

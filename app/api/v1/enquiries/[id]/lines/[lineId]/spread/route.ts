@@ -1,7 +1,7 @@
+import { asking } from '#app/_lib/asking.ts';
 import { idOf, problem, respond } from '#app/_lib/respond.ts';
 import { spreadQuerySchema } from '#lib/contracts/spread.ts';
 import { failed } from '#lib/kernel/result.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { spreadDuty } from '#lib/services/spread-duty.ts';
 
 interface LineParams {
@@ -15,5 +15,5 @@ export async function GET(request: Request, { params }: LineParams): Promise<Res
     return problem(
       failed({ code: 'query-invalid', sentence: 'The number of draws (runs) is a whole number from 100 to 10000.' }),
     );
-  return respond(spreadDuty(openHouse(), { enquiryId: idOf(id), lineId: idOf(lineId), ...query.data }));
+  return respond(spreadDuty(await asking(), { enquiryId: idOf(id), lineId: idOf(lineId), ...query.data }));
 }

@@ -1,7 +1,7 @@
+import { asking } from '#app/_lib/asking.ts';
 import { idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { whatIfSchema } from '#lib/contracts/requests.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { whatIf } from '#lib/services/what-if.ts';
 
 interface LineParams {
@@ -14,6 +14,6 @@ export async function POST(request: Request, { params }: LineParams): Promise<Re
   const body = await readBody(request, whatIfSchema);
   if (!body.ok) return problem(body);
   return respond(
-    whatIf(openHouse(), { enquiryId: idOf(id), lineId: idOf(lineId), system: await unitSystem(), ...body.value }),
+    whatIf(await asking(), { enquiryId: idOf(id), lineId: idOf(lineId), system: await unitSystem(), ...body.value }),
   );
 }

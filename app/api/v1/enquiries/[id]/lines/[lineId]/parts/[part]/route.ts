@@ -1,5 +1,5 @@
+import { asking } from '#app/_lib/asking.ts';
 import { idOf, respond } from '#app/_lib/respond.ts';
-import { openHouse } from '#lib/services/open-house.ts';
 import { whyPart } from '#lib/services/why-part.ts';
 
 interface PartParams {
@@ -8,5 +8,5 @@ interface PartParams {
 
 export async function GET(_request: Request, { params }: PartParams): Promise<Response> {
   const { id, lineId, part } = await params;
-  return respond(whyPart(openHouse(), { enquiryId: idOf(id), lineId: idOf(lineId), part }));
+  return respond(whyPart(await asking(), { enquiryId: idOf(id), lineId: idOf(lineId), part }));
 }
