@@ -4,7 +4,7 @@ import { newEnquirySchema } from '#lib/contracts/requests.ts';
 import { createEnquiry } from '#lib/services/create-enquiry.ts';
 import { listEnquiries } from '#lib/services/list-enquiries.ts';
 
-export async function GET(): Response {
+export async function GET(): Promise<Response> {
   return respond(listEnquiries(await asking()));
 }
 
