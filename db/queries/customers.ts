@@ -18,6 +18,8 @@ export function findCustomer(db: DbOrTx, id: number): CustomerRow | undefined {
   return db.select().from(customer).where(eq(customer.id, id)).get();
 }
 
-export function insertCustomer(db: DbOrTx, row: Omit<CustomerRow, 'id'>): number {
+type NewCustomerRow = Pick<CustomerRow, 'code' | 'name' | 'facts_json' | 'created_at' | 'updated_at'>;
+
+export function insertCustomer(db: DbOrTx, row: NewCustomerRow): number {
   return Number(db.insert(customer).values(row).returning({ id: customer.id }).get().id);
 }

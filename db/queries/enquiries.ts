@@ -43,7 +43,19 @@ export function findEnquiry(db: DbOrTx, id: number): EnquiryRow | undefined {
   return db.select().from(enquiry).where(eq(enquiry.id, id)).get();
 }
 
-export function insertEnquiry(db: DbOrTx, row: Omit<EnquiryRow, 'id' | 'version' | 'paper_units'>): number {
+type Defaulted =
+  | 'site_id'
+  | 'site_version'
+  | 'contact_id'
+  | 'assigned_to'
+  | 'assigned_name'
+  | 'due_on'
+  | 'reference'
+  | 'source';
+type NewEnquiryRow = Omit<EnquiryRow, 'id' | 'version' | 'paper_units' | Defaulted> &
+  Partial<Pick<EnquiryRow, 'paper_units' | Defaulted>>;
+
+export function insertEnquiry(db: DbOrTx, row: NewEnquiryRow): number {
   return Number(db.insert(enquiry).values(row).returning({ id: enquiry.id }).get().id);
 }
 

@@ -1,15 +1,23 @@
 /*
- * Customers of the house.
- * Invariant: a customer is never deleted while an enquiry names it.
- * Not here: sites (an enquiry keeps the facts of its own site).
- * Read next: enquiry.ts.
+ * Customers of the house: who they are, and what is agreed with them as JSON.
+ * Invariant: a customer is never deleted while an enquiry names it: it is archived; version grows by one with every change.
+ * Not here: their places (site.ts) and people (contact.ts).
+ * Read next: site.ts, contact.ts, enquiry.ts.
  */
-import { integer, sqliteTable, text } from 'drizzle-orm/sqlite-core';
+import { index, integer, sqliteTable, text } from 'drizzle-orm/sqlite-core';
 
-export const customer = sqliteTable('customer', {
-  id: integer('id').primaryKey({ autoIncrement: true }),
-  code: text('code').notNull().unique(),
-  name: text('name').notNull(),
-  facts_json: text('facts_json').notNull(),
-  created_at: text('created_at').notNull(),
-});
+export const customer = sqliteTable(
+  'customer',
+  {
+    id: integer('id').primaryKey({ autoIncrement: true }),
+    code: text('code').notNull().unique(),
+    name: text('name').notNull(),
+    facts_json: text('facts_json').notNull(),
+    version: integer('version').notNull().default(1),
+    /** When it was put away; null while it is in use. */
+    archived_at: text('archived_at'),
+    created_at: text('created_at').notNull(),
+    updated_at: text('updated_at').notNull().default(''),
+  },
+  (table) => [index('customer_by_name').on(table.name)],
+);

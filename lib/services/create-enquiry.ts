@@ -76,5 +76,11 @@ type Tx = Parameters<typeof insertCustomer>[0];
 
 function newCustomer(tx: Tx, input: { readonly name: string; readonly at: string }): number {
   const code = `C-${String(takeNumber(tx, 'customer')).padStart(4, '0')}`;
-  return insertCustomer(tx, { code, name: input.name.trim(), facts_json: '{}', created_at: input.at });
+  return insertCustomer(tx, {
+    code,
+    name: input.name.trim(),
+    facts_json: '{}',
+    created_at: input.at,
+    updated_at: input.at,
+  });
 }

@@ -97,6 +97,7 @@ function writeDemoHouse(tx: DbOrTx, { at, lists }: DemoHouse): void {
         name: customer.name,
         facts_json: JSON.stringify(customer),
         created_at: at,
+        updated_at: at,
       }),
     );
   }
