@@ -1,5 +1,5 @@
 /*
- * What the database itself refuses: overlapping bookings of one unit, and changes to issued quotes and papers.
+ * What the database itself refuses: overlapping bookings of one unit, changes to issued quotes and papers, and approvals decided twice or by who asked.
  * Invariant: every trigger is dropped and made anew after each migration, so a rebuilt table never loses one.
  * Not here: decisions about stock (lib/stock), which ask before they write.
  * Read next: migrate.ts.
@@ -22,6 +22,13 @@ const TRIGGERS: Readonly<Record<string, string>> = {
   quote_frozen_delete: `BEFORE DELETE ON quote BEGIN SELECT RAISE(ABORT, 'an issued quote is frozen'); END`,
   paper_frozen_update: `BEFORE UPDATE ON paper BEGIN SELECT RAISE(ABORT, 'an issued paper is frozen'); END`,
   paper_frozen_delete: `BEFORE DELETE ON paper BEGIN SELECT RAISE(ABORT, 'an issued paper is frozen'); END`,
+  discount_approval_decided_once: `BEFORE UPDATE ON discount_approval
+      WHEN NOT (OLD.state = 'asked' OR (OLD.state = 'approved' AND NEW.state = 'withdrawn'))
+        OR NEW.asked_json IS NOT OLD.asked_json OR NEW.reason IS NOT OLD.reason OR NEW.asked_by IS NOT OLD.asked_by
+        OR NEW.enquiry_id IS NOT OLD.enquiry_id OR NEW.option_slot IS NOT OLD.option_slot
+        OR (NEW.state = 'approved' AND NEW.decided_by = OLD.asked_by)
+    BEGIN SELECT RAISE(ABORT, 'an approval is decided once, by another person'); END`,
+  discount_approval_kept: `BEFORE DELETE ON discount_approval BEGIN SELECT RAISE(ABORT, 'an approval is kept'); END`,
   audit_entry_kept_update: `BEFORE UPDATE ON audit_entry BEGIN SELECT RAISE(ABORT, 'the log is only added to'); END`,
   audit_entry_kept_delete: `BEFORE DELETE ON audit_entry BEGIN SELECT RAISE(ABORT, 'the log is only added to'); END`,
 };

@@ -9,16 +9,21 @@ import type { DbOrTx } from '../client.ts';
 import { paper } from '../schema/paper.ts';
 import { plan } from '../schema/plan.ts';
 import { quote } from '../schema/quote.ts';
+import type { OptionKey } from './quote-options.ts';
 
 export type PlanRow = typeof plan.$inferSelect;
 export type QuoteRow = typeof quote.$inferSelect;
 export type PaperRow = typeof paper.$inferSelect;
 
-/** Plans before this many newest ones of an enquiry are dropped; issued quotes hold their own copy. */
+/** Plans before this many newest ones of an option are dropped; issued quotes hold their own copy. */
 const PLANS_KEPT = 5;
 
-export function latestPlan(db: DbOrTx, enquiryId: number): PlanRow | undefined {
-  return db.select().from(plan).where(eq(plan.enquiry_id, enquiryId)).orderBy(desc(plan.id)).limit(1).get();
+export function latestPlan(db: DbOrTx, { enquiryId, slot }: OptionKey): PlanRow | undefined {
+  return db.select().from(plan).where(ofOption(enquiryId, slot)).orderBy(desc(plan.id)).limit(1).get();
+}
+
+function ofOption(enquiryId: number, slot: number) {
+  return and(eq(plan.enquiry_id, enquiryId), eq(plan.option_slot, slot));
 }
 
 export function insertPlan(db: DbOrTx, row: Omit<PlanRow, 'id'>): number {
@@ -26,7 +31,7 @@ export function insertPlan(db: DbOrTx, row: Omit<PlanRow, 'id'>): number {
   const old = db
     .select({ id: plan.id })
     .from(plan)
-    .where(eq(plan.enquiry_id, row.enquiry_id))
+    .where(ofOption(row.enquiry_id, row.option_slot))
     .orderBy(desc(plan.id))
     .offset(PLANS_KEPT)
     .limit(1000)
@@ -47,6 +52,9 @@ const SUMMARY = {
   number: quote.number,
   revision: quote.revision,
   state: quote.state,
+  state_reason: quote.state_reason,
+  state_by: quote.state_by,
+  state_at: quote.state_at,
   issued_on: quote.issued_on,
   valid_until: quote.valid_until,
   total_minor: quote.total_minor,
@@ -63,12 +71,20 @@ export function findQuote(db: DbOrTx, id: number): QuoteRow | undefined {
   return db.select().from(quote).where(eq(quote.id, id)).get();
 }
 
-export function insertQuote(db: DbOrTx, row: Omit<QuoteRow, 'id'>): number {
+export function insertQuote(db: DbOrTx, row: Omit<QuoteRow, 'id' | 'state_reason' | 'state_by' | 'state_at'>): number {
   return Number(db.insert(quote).values(row).returning({ id: quote.id }).get().id);
 }
 
-export function changeQuoteState(db: DbOrTx, change: { readonly id: number; readonly state: string }): void {
-  db.update(quote).set({ state: change.state }).where(eq(quote.id, change.id)).run();
+export interface QuoteStateChange {
+  readonly id: number;
+  readonly state: string;
+  readonly reason: string;
+  readonly by: string;
+  readonly at: string;
+}
+
+export function changeQuoteState(db: DbOrTx, { id, state, reason, by, at }: QuoteStateChange): void {
+  db.update(quote).set({ state, state_reason: reason, state_by: by, state_at: at }).where(eq(quote.id, id)).run();
 }
 
 export function insertPaper(db: DbOrTx, row: Omit<PaperRow, 'id'>): void {

@@ -11,6 +11,8 @@ export const booking = sqliteTable('booking', {
   id: integer('id').primaryKey({ autoIncrement: true }),
   number: text('number').notNull().unique(),
   quote_id: integer('quote_id').references(() => quote.id, { onDelete: 'restrict' }),
+  /** The option of the quote that was accepted. */
+  option_slot: integer('option_slot').notNull().default(0),
   state: text('state').notNull(),
   held_until: text('held_until'),
   note: text('note').notNull().default(''),

@@ -14,10 +14,12 @@ export const plan = sqliteTable(
     enquiry_id: integer('enquiry_id')
       .notNull()
       .references(() => enquiry.id, { onDelete: 'cascade' }),
+    /** The option of the quote that it is a plan for (quote-option.ts). */
+    option_slot: integer('option_slot').notNull().default(0),
     input_hash: text('input_hash').notNull(),
     state: text('state').notNull(),
     result_json: text('result_json').notNull(),
     created_at: text('created_at').notNull(),
   },
-  (table) => [index('plan_by_enquiry').on(table.enquiry_id, table.id)],
+  (table) => [index('plan_by_enquiry').on(table.enquiry_id, table.option_slot, table.id)],
 );

@@ -16,7 +16,12 @@ export const quote = sqliteTable(
       .references(() => enquiry.id, { onDelete: 'restrict' }),
     number: text('number').notNull(),
     revision: text('revision').notNull(),
+    /** issued, accepted, declined or withdrawn; lapsed and superseded follow from dates and revisions. */
     state: text('state').notNull(),
+    /** Why, by whom and when it got this state; empty while it is issued. */
+    state_reason: text('state_reason').notNull().default(''),
+    state_by: text('state_by').notNull().default(''),
+    state_at: text('state_at').notNull().default(''),
     issued_on: text('issued_on').notNull(),
     valid_until: text('valid_until').notNull(),
     total_minor: integer('total_minor').notNull(),

@@ -109,6 +109,7 @@ function hold(tx: DbOrTx, { context, acceptance, quote, units, window }: Holding
   const bookingId = insertBooking(tx, {
     number,
     quote_id: quote.id,
+    option_slot: 0,
     state: 'held',
     held_until: addDays(today(context), house.terms.holdDays),
     note: '',
@@ -126,7 +127,13 @@ function hold(tx: DbOrTx, { context, acceptance, quote, units, window }: Holding
       active: true,
     });
   }
-  changeQuoteState(tx, { id: quote.id, state: 'accepted' });
+  changeQuoteState(tx, {
+    id: quote.id,
+    state: 'accepted',
+    reason: '',
+    by: context.actor.name,
+    at: timestamp(context),
+  });
   changeRow(tx, { id: quote.enquiry_id, at: timestamp(context), set: { state: 'accepted' } });
   const serials = units.map((unit) => unit.serial);
   addAuditEntry(tx, {

@@ -73,7 +73,7 @@ export function haltPlan(context: Context, enquiryId: number): Result<true> {
 
 /** The newest stored plan, whether or not the enquiry has changed since. */
 export function readPlan(context: Context, enquiryId: number): WorkedOut | undefined {
-  const row = latestPlan(context.database.db, enquiryId);
+  const row = latestPlan(context.database.db, { enquiryId, slot: 0 });
   return row ? (JSON.parse(row.result_json) as WorkedOut) : undefined;
 }
 
@@ -120,7 +120,7 @@ export function planStateOf(context: Context, key: { readonly enquiryId: number;
   if (running && running.hash === key.hash) return { kind: 'running', note: running.note, since: running.since };
   const failure = failures().get(key.enquiryId);
   if (failure && failure.hash === key.hash) return { kind: 'failed', sentence: failure.sentence };
-  const row = latestPlan(context.database.db, key.enquiryId);
+  const row = latestPlan(context.database.db, { enquiryId: key.enquiryId, slot: 0 });
   if (!row) return { kind: 'none' };
   return { kind: 'ready', current: row.input_hash === key.hash, planId: row.id, at: row.created_at };
 }
@@ -173,6 +173,7 @@ function keep(context: Context, { enquiryId, hash, running, result }: Keeping): 
   }
   insertPlan(context.database.db, {
     enquiry_id: enquiryId,
+    option_slot: 0,
     input_hash: hash,
     state: 'ready',
     result_json: JSON.stringify(result),

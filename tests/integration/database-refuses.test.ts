@@ -45,6 +45,26 @@ describe('the database itself refuses', () => {
     );
   });
 
+  it('an approval by the person who asked, a second decision, and taking any away', async () => {
+    const { database } = await demoHouseContext();
+    const { raw } = database;
+    const ask = (id: number) =>
+      raw.exec(`INSERT INTO discount_approval (id, enquiry_id, asked_json, state, reason, asked_by, asked_by_name, asked_at)
+        VALUES (${id}, 1, '{}', 'asked', 'frame agreement', 'u1', 'One', 'now')`);
+    ask(1);
+    expect(() => raw.exec("UPDATE discount_approval SET state = 'approved', decided_by = 'u1'")).toThrow(
+      'another person',
+    );
+    expect(() => raw.exec("UPDATE discount_approval SET asked_json = '[]'")).toThrow('decided once');
+    raw.exec("UPDATE discount_approval SET state = 'approved', decided_by = 'u2'");
+    expect(() => raw.exec("UPDATE discount_approval SET state = 'refused'")).toThrow('decided once');
+    expect(() => raw.exec("UPDATE discount_approval SET state = 'withdrawn'")).not.toThrow();
+    expect(() => raw.exec("UPDATE discount_approval SET state = 'approved', decided_by = 'u2'")).toThrow(
+      'decided once',
+    );
+    expect(() => raw.exec('DELETE FROM discount_approval')).toThrow('kept');
+  });
+
   it('any change to an issued quote but its state, and any change to an issued paper', async () => {
     const { database } = await demoHouseContext();
     database.raw.exec(`INSERT INTO quote (id, enquiry_id, number, revision, state, issued_on, valid_until, total_minor, currency, frozen_json)
