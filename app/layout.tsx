@@ -2,11 +2,16 @@ import '@fontsource/noto-sans/400.css';
 import '@fontsource/noto-sans/600.css';
 import './_ui/house.css';
 import './_ui/elements.css';
+import './_ui/frame.css';
 import './_ui/screens.css';
+import './_ui/overlays.css';
+import './_ui/charts.css';
+import './_ui/print.css';
 import type { Metadata } from 'next';
-import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { unitSystem } from './_lib/unit-system.ts';
+import { HouseHeader } from './_ui/house-header.tsx';
+import { PrintHead } from './_ui/print-head.tsx';
 import { UnitsProvider } from './_ui/shown-units.client.tsx';
 import { UnitSwitch } from './_ui/unit-switch.tsx';
 
@@ -20,18 +25,9 @@ export default async function RootLayout({ children }: { readonly children: Reac
         <a className="skip" href="#content">
           To the content
         </a>
-        <header className="top">
-          <Link className="house-name" href="/enquiries">
-            Kitwright
-          </Link>
-          <nav aria-label="Areas">
-            <Link href="/enquiries">Enquiries</Link>
-            <Link href="/equipment">Equipment</Link>
-            <Link href="/rules">Rules</Link>
-          </nav>
-          <UnitSwitch system={system} />
-        </header>
-        <main id="content">
+        <HouseHeader end={<UnitSwitch system={system} />} />
+        <PrintHead />
+        <main id="content" tabIndex={-1}>
           <UnitsProvider system={system}>{children}</UnitsProvider>
         </main>
       </body>

@@ -11,7 +11,7 @@ export function KnownMark<U extends Unit>({ known }: { readonly known: Known<U> 
     // biome-ignore lint/a11y/noNoninteractiveTabindex: the sentence must be reachable by keyboard.
     <span className="basis" tabIndex={0}>
       <ShownRange known={known} />{' '}
-      <abbr className="mark" title={known.basis}>
+      <abbr className="mark" data-basis={known.basis} title={known.basis}>
         {SHORT[known.basis]}
       </abbr>
       <span role="note">

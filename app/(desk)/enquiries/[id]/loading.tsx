@@ -1,7 +1,5 @@
+import { Waiting } from '#app/_ui/waiting.tsx';
+
 export default function Loading() {
-  return (
-    <p className="soft" role="status">
-      Fetching…
-    </p>
-  );
+  return <Waiting what="The enquiry is being fetched." />;
 }
