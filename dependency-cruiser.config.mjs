@@ -41,7 +41,7 @@ const table = [
   })),
   {
     folder: 'lib/contracts',
-    may: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules'].map((name) => `lib/${name}`),
+    may: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules', 'pricing'].map((name) => `lib/${name}`),
     packages: ['zod'],
     node: false,
   },

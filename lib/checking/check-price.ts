@@ -1,10 +1,11 @@
 /*
- * Prices a plan a second time: days, rates by trying every mix, waiver, delivery, labour, discount, tax, totals, deposit.
+ * Prices a plan a second time: days, rates by trying every mix, typed lines, delivery, labour, discounts, waiver, tax, totals, deposit.
  * Invariant: own arithmetic in whole minor units from models, kits and the house's terms; of the price only its figures are read.
  * Not here: the words of a priced line, and which terms apply to a customer (services).
  * Read next: price-facts.ts, rental-mix.ts.
  */
 import { type Discrepancy, holds, same } from './discrepancy.ts';
+import { groupsOf } from './expected-allowances.ts';
 import { type ExpectedLine, expectedLines } from './expected-lines.ts';
 import { chargedDays, type PricedFigures, type PriceFacts } from './price-facts.ts';
 import { roundHalfAway } from './round-half-away.ts';
@@ -22,6 +23,7 @@ export function checkPrice(facts: PriceFacts): readonly Discrepancy[] {
     }),
     ...facts.kits.flatMap(({ items }) => items.flatMap((need) => checkKnown(facts, need.item))),
     ...checkLines(priced.lines, expected),
+    ...checkGroups(facts, expected),
     ...checkTaxes(facts, expected),
     ...checkTotals(facts, expected),
   ];
@@ -40,25 +42,38 @@ function checkKnown({ models }: PriceFacts, number: string): readonly Discrepanc
 }
 
 function checkLines(lines: PricedFigures['lines'], expected: readonly ExpectedLine[]): readonly Discrepancy[] {
-  const [wanted, given] = [expected, lines].map((all) =>
-    all.map(({ kind, number }) => `${kind} ${number}`.trim()).toSorted(),
-  );
+  const wanted = named(expected).map(({ name }) => name);
+  const given = named(lines).map(({ name }) => name);
+  const right = new Map(named(expected).map(({ name, line }) => [name, line]));
   return [
-    ...holds(wanted?.join() === given?.join(), {
+    ...holds(wanted.toSorted().join() === given.toSorted().join(), {
       code: 'price-lines',
-      sentence: 'The price does not have the lines that the plan and the terms ask for, each once.',
-      expected: wanted?.join(', ') ?? '',
-      found: given?.join(', ') ?? '',
+      sentence: 'The price does not have the lines that the plan, the terms and the Desk ask for, each once.',
+      expected: wanted.join(', '),
+      found: given.join(', '),
     }),
-    ...lines.flatMap((line) => {
-      const right = expected.find((one) => one.kind === line.kind && one.number === line.number);
-      return right === undefined ? [] : checkLine(line, right);
+    ...named(lines).flatMap(({ name, line }) => {
+      const one = right.get(name);
+      return one === undefined ? [] : checkLine({ name, line, right: one });
     }),
   ];
 }
 
-function checkLine(line: PricedFigures['lines'][number], right: ExpectedLine): readonly Discrepancy[] {
-  const name = `${line.kind} ${line.number}`.trim();
+/** Kind and number, and which of its kind where there are several. */
+function named<Line extends { readonly kind: string; readonly number: string }>(lines: readonly Line[]) {
+  return lines.map((line, index) => {
+    const before = lines.slice(0, index).filter((one) => one.kind === line.kind && one.number === line.number).length;
+    return { line, name: `${line.kind} ${line.number}`.trim() + (before === 0 ? '' : ` (${before + 1})`) };
+  });
+}
+
+interface LineCheck {
+  readonly name: string;
+  readonly line: PricedFigures['lines'][number];
+  readonly right: ExpectedLine;
+}
+
+function checkLine({ name, line, right }: LineCheck): readonly Discrepancy[] {
   const whole = Number.isSafeInteger(line.net_minor) && Number.isSafeInteger(line.unit_minor);
   return [
     ...holds(whole, {
@@ -72,6 +87,12 @@ function checkLine(line: PricedFigures['lines'][number], right: ExpectedLine): r
       what: `The quantity of ${name}`,
       expected: right.quantity,
       found: line.quantity,
+    }),
+    ...holds(line.unit === right.counted, {
+      code: 'price-counted',
+      sentence: `${name} counts ${line.unit ?? 'pieces'}, and not ${right.counted ?? 'pieces'}.`,
+      expected: right.counted ?? '',
+      found: line.unit ?? '',
     }),
     ...exact({ code: 'price-unit', what: `What one of ${name} costs`, expected: right.unit, found: line.unit_minor }),
     ...exact({ code: 'price-line', what: `What ${name} costs`, expected: right.net, found: line.net_minor }),
@@ -87,6 +108,35 @@ function checkLine(line: PricedFigures['lines'][number], right: ExpectedLine): r
       expected: String(right.purchaseAfterDays),
       found: String(line.purchase_after_days),
     }),
+  ];
+}
+
+/** What a discount is judged by: each group at list prices, and what is given of it. */
+function checkGroups(facts: PriceFacts, expected: readonly ExpectedLine[]): readonly Discrepancy[] {
+  const charged = expected.filter(({ kind }) => kind !== 'discount' && kind !== 'waiver');
+  const right = groupsOf({ charged, facts });
+  const { groups } = facts.priced;
+  return [
+    ...holds(right.map(({ group }) => group).join() === groups.map(({ group }) => group).join(), {
+      code: 'price-groups',
+      sentence: 'The groups of lines are not those that the price has.',
+      expected: right.map(({ group }) => group).join(', '),
+      found: groups.map(({ group }) => group).join(', '),
+    }),
+    ...groups.flatMap((found, index) => [
+      ...exact({
+        code: 'price-listed',
+        what: `What ${found.group} costs at list prices`,
+        expected: right[index]?.listed ?? 0,
+        found: found.listed_minor,
+      }),
+      ...exact({
+        code: 'price-given',
+        what: `What is given away of ${found.group}`,
+        expected: right[index]?.given ?? 0,
+        found: found.given_minor,
+      }),
+    ]),
   ];
 }
 

@@ -2,10 +2,11 @@
  * The lines that the price of a plan must have, worked out a second time from kits, models and terms.
  * Invariant: each amount is in whole minor units, rounded once on its own line.
  * Not here: comparing them with the price (check-price.ts).
- * Read next: rental-mix.ts.
+ * Read next: expected-allowances.ts, rental-mix.ts.
  */
 import type { Model } from '#lib/equipment/model.ts';
-import { chargedDays, type PriceFacts } from './price-facts.ts';
+import { allowances } from './expected-allowances.ts';
+import { chargedDays, type PriceFacts, type TypedLine } from './price-facts.ts';
 import { cheapestHire, daysToPrice } from './rental-mix.ts';
 import { roundHalfAway } from './round-half-away.ts';
 
@@ -16,6 +17,8 @@ export interface ExpectedLine {
   readonly kind: string;
   readonly number: string;
   readonly quantity: number;
+  /** Said of typed lines only. */
+  readonly counted?: string;
   readonly unit: number;
   readonly net: number;
   readonly tax: string;
@@ -24,17 +27,44 @@ export interface ExpectedLine {
 
 export function expectedLines(facts: PriceFacts): readonly ExpectedLine[] {
   const carried = carriedBy(facts);
-  const goods = carried.map(({ model, count }) => goodsLine({ facts, model, count }));
-  const hire = goods.filter(({ kind }) => kind !== 'sale').reduce((sum, { net }) => sum + net, 0);
-  const discount = facts.discountPercent === null ? 0 : -roundHalfAway(hire * facts.discountPercent, 100);
-  const waiver = facts.waiver === 'taken' ? roundHalfAway((hire + discount) * facts.terms.waiver.percent, 100) : 0;
-  return [
-    ...goods,
-    ...oneOff({ kind: 'discount', net: discount, tax: facts.terms.taxOf.hire }),
-    ...oneOff({ kind: 'waiver', net: waiver, tax: facts.terms.taxOf.waiver }),
+  const charged: readonly ExpectedLine[] = [
+    ...carried.map(({ model, count }) => goodsLine({ facts, model, count })),
+    ...facts.manual.map((line) => typedLine({ line, days: chargedDays(facts) })),
     ...transport(facts, carried),
     ...labour(facts),
   ];
+  const given = allowances({ charged, facts });
+  const waived = given.of('hire').before - given.of('hire').given;
+  const waiver = facts.waiver === 'taken' ? roundHalfAway(waived * facts.terms.waiver.percent, 100) : 0;
+  return [
+    ...charged,
+    ...given.lines.map(({ net, tax }) => ({
+      kind: 'discount',
+      number: '',
+      quantity: 1,
+      unit: net,
+      net,
+      tax,
+      purchaseAfterDays: null,
+    })),
+    ...oneOff({ kind: 'waiver', net: waiver, tax: facts.terms.taxOf.waiver }),
+  ];
+}
+
+/** Quantity to the thousandth, once or on every charged day. */
+function typedLine({ line, days }: { readonly line: TypedLine; readonly days: number }): ExpectedLine {
+  const counted = Math.round(line.quantity * 1000) * (line.per === 'day' ? days : 1);
+  const isTimeless = ['piece', 'set', 'person', 'lump sum'].includes(line.unit);
+  return {
+    kind: line.kind,
+    number: '',
+    quantity: counted / 1000,
+    counted: line.per === 'day' && isTimeless ? 'day' : line.unit,
+    unit: line.unit_minor,
+    net: roundHalfAway(counted * line.unit_minor, 1000),
+    tax: line.tax,
+    purchaseAfterDays: null,
+  };
 }
 
 interface Carried {

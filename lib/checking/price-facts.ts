@@ -34,9 +34,24 @@ export interface PriceFacts {
   } | null;
   /** What an hour of our people costs where they do the work; null for dry hire. */
   readonly operated_minor_per_hour: number | null;
-  readonly discountPercent: number | null;
+  readonly manual: readonly TypedLine[];
+  readonly discounts: {
+    readonly groups: readonly { readonly group: string; readonly percent: number }[];
+    readonly whole: { readonly percent: number } | null;
+  };
   readonly depositPercent: number | null;
   readonly priced: PricedFigures;
+}
+
+/** What somebody at the Desk added. */
+export interface TypedLine {
+  readonly kind: string;
+  readonly quantity: number;
+  readonly unit: string;
+  readonly unit_minor: number;
+  readonly per: 'day' | 'once';
+  readonly tax: string;
+  readonly list_minor: number | null;
 }
 
 interface TaxRate {
@@ -54,12 +69,14 @@ export interface PricedFigures {
     readonly kind: string;
     readonly number: string;
     readonly quantity: number;
+    readonly unit?: string;
     readonly unit_minor: number;
     readonly net_minor: number;
     readonly tax: string;
     readonly purchase_after_days: number | null;
   }[];
   readonly hire_minor: number;
+  readonly groups: readonly { readonly group: string; readonly listed_minor: number; readonly given_minor: number }[];
   readonly taxes: readonly (TaxRate & { readonly taxable_minor: number; readonly tax_minor: number })[];
   readonly net_minor: number;
   readonly tax_minor: number;

@@ -10,6 +10,7 @@ import { isIsoDate } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { type Minor, toMinor } from '#lib/money/money.ts';
 import { type Kilograms, kilograms } from '#lib/units/quantity.ts';
+import { type PriceList, priceListSchema } from './price-list.ts';
 
 const text = z.string().trim().min(1);
 const percent = z.number().min(0).max(100);
@@ -74,6 +75,7 @@ const houseSchema = z
     turnaround_days: z.int().min(0),
     lift_limit_kg: z.number().positive(),
     house_rules: z.array(ruleSchema),
+    price_list: priceListSchema,
   })
   .superRefine((house, context) => {
     for (const [use, code] of Object.entries(house.tax_of)) {
@@ -144,6 +146,8 @@ export interface HouseFacts {
   readonly turnaroundDays: number;
   readonly liftLimit: Kilograms;
   readonly houseRules: readonly HouseRule[];
+  /** What is quoted again and again beside the rates. */
+  readonly priceList: PriceList;
 }
 
 export function parseHouse(json: unknown): Result<HouseFacts> {
@@ -197,5 +201,6 @@ function readHouse(house: z.output<typeof houseSchema>): HouseFacts {
     turnaroundDays: house.turnaround_days,
     liftLimit: kilograms(house.lift_limit_kg),
     houseRules: house.house_rules,
+    priceList: house.price_list,
   };
 }

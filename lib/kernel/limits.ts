@@ -14,6 +14,12 @@ export const LIMITS = {
   schedule_lines: 20_000,
   crews: 12,
   hire_days: 366,
+  manual_lines: 100,
+  /** Options that one quote may offer. */
+  quote_options: 4,
+  /** Minor units and pieces of one line that is added by hand. */
+  line_minor: 1_000_000_000,
+  line_quantity: 100_000,
   assemblies_listed_per_line: 200,
   /** Draws of what is not known, for one line's spread. */
   spread_runs: 10_000,

@@ -1,48 +1,18 @@
 /*
- * The lines of a price that are not goods: discount, waiver, delivery and collection, labour.
+ * The lines of a price that are not goods: waiver, delivery and collection, labour.
  * Invariant: each amount is rounded once, on its own line.
- * Not here: hire and sale of goods (price-plan.ts).
+ * Not here: hire and sale of goods (price-plan.ts), discounts (discounts.ts).
  * Read next: price-plan.ts.
  */
-import { invariant } from '#lib/kernel/invariant.ts';
 import { type Minor, roundMinor, toMinor } from '#lib/money/money.ts';
 import type { PricedLine } from './priced-plan.ts';
 import { tellAmount, tellCount } from './tell.ts';
-import type { DeliveryBand, Discount, LabourCharge, PricingTerms } from './terms.ts';
+import type { DeliveryBand, LabourCharge, PricingTerms } from './terms.ts';
 
 /** What a sum of masses in binary may lie above a whole hundred without starting another. */
 const BINARY_DUST = 1e-9;
 
 const ONE_OFF = { number: '', quantity: 1, purchase_after_days: null } as const;
-
-export function discountLine({
-  discount,
-  hire,
-  terms,
-}: {
-  readonly discount: Discount;
-  readonly hire: Minor;
-  readonly terms: PricingTerms;
-}): readonly PricedLine[] {
-  invariant(
-    discount.percent >= 0 && discount.percent <= 100,
-    `A discount lies between 0 and 100 %, not ${discount.percent}.`,
-  );
-  const amount = roundMinor((-hire * discount.percent) / 100);
-  if (amount === 0) return [];
-  const basis = tellAmount({ minor: hire, currency: terms.currency });
-  return [
-    {
-      ...ONE_OFF,
-      kind: 'discount',
-      name: 'Discount on hire',
-      unit_minor: amount,
-      net_minor: amount,
-      tax: terms.taxOf.hire,
-      sentence: `${discount.percent} % off the hire of ${basis}: ${discount.reason}. Sale items, delivery and labour carry no discount.`,
-    },
-  ];
-}
 
 export function waiverLine({
   hire,

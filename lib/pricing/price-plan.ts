@@ -1,19 +1,21 @@
 /*
- * Prices a plan: hire, workshop enquiries, sale items, waiver, delivery, labour, discount, tax and totals.
+ * Prices a plan: hire, workshop enquiries, sale items, lines added by hand, delivery, labour, discounts, waiver, tax and totals.
  * Invariant: every line says how it came about; the net total is the sum of the lines; tax is per category.
  * Not here: which equipment it takes (kits, fleet) and when a quote may be issued (services).
  * Read next: priced-plan.ts, best-rate.ts, tax-totals.ts.
  */
 import type { Model } from '#lib/equipment/model.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
-import { roundMinor, sumMinor, toMinor } from '#lib/money/money.ts';
+import { type Minor, roundMinor, sumMinor, toMinor } from '#lib/money/money.ts';
 import { bestRate } from './best-rate.ts';
-import { deliveryLines, discountLine, labourLine, waiverLine } from './charge-lines.ts';
-import type { PricedLine, PricedPlan } from './priced-plan.ts';
+import { deliveryLines, labourLine, waiverLine } from './charge-lines.ts';
+import { type DiscountChoices, type DiscountedLines, discountLines, groupOf } from './discounts.ts';
+import { listedNet, type ManualLine, manualPriced } from './manual-line.ts';
+import type { GroupSum, PricedLine, PricedPlan } from './priced-plan.ts';
 import { purchaseDays } from './purchase-days.ts';
 import { taxTotals } from './tax-totals.ts';
 import { tellAmount, tellCount } from './tell.ts';
-import type { DeliveryBand, DepositTerms, Discount, LabourCharge, PricingTerms } from './terms.ts';
+import type { DeliveryBand, DepositTerms, LabourCharge, PricingTerms } from './terms.ts';
 
 export interface PricingInput {
   readonly items: readonly { readonly model: Model; readonly count: number }[];
@@ -24,7 +26,9 @@ export interface PricingInput {
   /** Null where the customer collects and brings back. */
   readonly deliveryBand: DeliveryBand | null;
   readonly labour: LabourCharge | null;
-  readonly discount: Discount | null;
+  /** Lines added at the Desk, in their order. */
+  readonly manual: readonly ManualLine[];
+  readonly discounts: DiscountChoices;
   readonly deposit: DepositTerms | null;
 }
 
@@ -34,15 +38,18 @@ export function pricePlan(input: PricingInput): PricedPlan {
   const hire = sumMinor(
     goods.filter(({ kind }) => kind === 'hire' || kind === 'workshop enquiry').map(({ net_minor }) => net_minor),
   );
-  const discount = input.discount === null ? [] : discountLine({ discount: input.discount, hire, terms });
-  const discounted = sumMinor([hire, ...discount.map(({ net_minor }) => net_minor)]);
   const mass = input.items.reduce((sum, { model, count }) => sum + model.mass * count, 0);
-  const lines: readonly PricedLine[] = [
+  const charged: readonly PricedLine[] = [
     ...goods,
-    ...discount,
-    ...(input.waiver === 'taken' ? waiverLine({ hire: discounted, terms }) : []),
+    ...input.manual.map((line) => manualPriced({ line, days: input.days, currency: terms.currency })),
     ...(input.deliveryBand === null ? [] : deliveryLines({ band: input.deliveryBand, mass, terms })),
     ...(input.labour === null ? [] : labourLine({ labour: input.labour, terms })),
+  ];
+  const discounted = discountLines({ lines: charged, choices: input.discounts, terms });
+  const lines = [
+    ...charged,
+    ...discounted.lines,
+    ...(input.waiver === 'taken' ? waiverLine({ hire: leftOfHire({ hire, discounted }), terms }) : []),
   ];
   const totals = taxTotals({ lines, categories: terms.taxCategories });
   const deposit =
@@ -52,6 +59,7 @@ export function pricePlan(input: PricingInput): PricedPlan {
     days: input.days,
     lines,
     hire_minor: hire,
+    groups: groupSums({ input, discounted }),
     taxes: totals.taxes,
     net_minor: totals.net_minor,
     tax_minor: totals.tax_minor,
@@ -59,6 +67,29 @@ export function pricePlan(input: PricingInput): PricedPlan {
     deposit_minor: deposit,
     notes: tellNotes(input),
   };
+}
+
+function leftOfHire({ hire, discounted }: { readonly hire: Minor; readonly discounted: DiscountedLines }): Minor {
+  return toMinor(hire - (discounted.groups.find(({ group }) => group === 'hire')?.given_minor ?? 0));
+}
+
+/** A price typed below that of the house's list is given away like a discount. */
+function groupSums({
+  input,
+  discounted,
+}: {
+  readonly input: PricingInput;
+  readonly discounted: DiscountedLines;
+}): readonly GroupSum[] {
+  const { days, terms, manual } = input;
+  return discounted.groups.map(({ group, before_minor, given_minor }) => {
+    const mine = manual.filter(({ kind }) => groupOf(kind) === group);
+    const under = mine.reduce(
+      (sum, line) => sum + listedNet({ line, days }) - manualPriced({ line, days, currency: terms.currency }).net_minor,
+      0,
+    );
+    return { group, listed_minor: toMinor(before_minor + under), given_minor: toMinor(given_minor + under) };
+  });
 }
 
 interface GoodsInput {

@@ -5,6 +5,8 @@
  * Read next: price-plan.ts.
  */
 import type { Minor } from '#lib/money/money.ts';
+import type { LineGroup } from './discounts.ts';
+import type { ManualUnit } from './manual-line.ts';
 import type { TaxSum } from './tax-totals.ts';
 
 export const PRICED_KINDS = [
@@ -16,6 +18,12 @@ export const PRICED_KINDS = [
   'collection',
   'labour',
   'discount',
+  'transport',
+  'operated hire',
+  'training',
+  'consumables',
+  're-hired',
+  'made to fit',
 ] as const;
 export type PricedKind = (typeof PRICED_KINDS)[number];
 
@@ -25,6 +33,8 @@ export interface PricedLine {
   readonly number: string;
   readonly name: string;
   readonly quantity: number;
+  /** What the quantity counts; pieces, or hours of labour, where it is absent. */
+  readonly unit?: ManualUnit;
   readonly unit_minor: Minor;
   readonly net_minor: Minor;
   /** Tax category code. */
@@ -35,11 +45,19 @@ export interface PricedLine {
   readonly purchase_after_days: number | null;
 }
 
+/** A group of lines at the house's own prices, and what is given away of it. */
+export interface GroupSum {
+  readonly group: LineGroup;
+  readonly listed_minor: Minor;
+  readonly given_minor: Minor;
+}
+
 export interface PricedPlan {
   readonly currency: string;
   readonly days: number;
   readonly lines: readonly PricedLine[];
   readonly hire_minor: Minor;
+  readonly groups: readonly GroupSum[];
   readonly taxes: readonly TaxSum[];
   readonly net_minor: Minor;
   readonly tax_minor: Minor;

@@ -1,15 +1,17 @@
 /*
  * Prices a plan by the house's terms: what the crews carry, the days charged, waiver, delivery, labour where operated, tax.
  * Invariant: labour is priced only where our own people work; a price that the independent check does not find too is an incident, never shown.
- * Not here: discounts and manual lines.
+ * Not here: whether a discount may be quoted (discount-of.ts).
  * Read next: ../pricing/price-plan.ts.
  */
 import { checkPrice } from '#lib/checking/check-price.ts';
 import type { HouseFacts } from '#lib/contracts/house.ts';
+import { NO_CHOICES, type PriceChoices } from '#lib/contracts/price-choices.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
+import type { Minor } from '#lib/money/money.ts';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';
 import { chargeableDays } from '#lib/pricing/chargeable-days.ts';
 import { pricePlan } from '#lib/pricing/price-plan.ts';
@@ -26,9 +28,11 @@ interface Pricing {
   readonly outcome: PlanOutcome;
   /** Without a band agreed the house's first is taken, and the price says so. */
   readonly agreed: CustomerTerms;
+  /** What the Desk added and gave away; a plan without either where it is absent. */
+  readonly choices?: PriceChoices;
 }
 
-export function priceOutcome({ house, models, site, outcome, agreed }: Pricing): PricedPlan {
+export function priceOutcome({ house, models, site, outcome, agreed, choices = NO_CHOICES }: Pricing): PricedPlan {
   const counts = new Map<string, number>();
   for (const { item, count } of outcome.kits.flatMap((kit) => kit.items))
     counts.set(item, (counts.get(item) ?? 0) + count);
@@ -37,6 +41,8 @@ export function priceOutcome({ house, models, site, outcome, agreed }: Pricing):
   const agreedBand = house.deliveryBands.find(({ id }) => id === agreed.deliveryBand);
   const deliveryBand = agreedBand ?? house.deliveryBands[0] ?? null;
   const deposit = agreed.account === 'new' ? house.deposit : null;
+  const { waiver, discounts } = choices;
+  const manual = choices.lines.map(({ list_item, ...line }) => ({ ...line, list_minor: listPrice(house, list_item) }));
   const priced = pricePlan({
     items: models.flatMap((model) => {
       const count = counts.get(model.number);
@@ -44,10 +50,11 @@ export function priceOutcome({ house, models, site, outcome, agreed }: Pricing):
     }),
     days: chargeableDays({ window, rule: house.charging, transitDays: 0 }).days,
     terms: house.pricing,
-    waiver: 'taken',
+    waiver,
     deliveryBand,
     labour: site.operated ? { hours, minor_per_hour: house.labourMinorPerHour } : null,
-    discount: null,
+    manual,
+    discounts,
     deposit,
   });
   const wrong = checkPrice({
@@ -57,10 +64,11 @@ export function priceOutcome({ house, models, site, outcome, agreed }: Pricing):
     days: site.days,
     charging: house.charging,
     terms: house.pricing,
-    waiver: 'taken',
+    waiver,
     band: deliveryBand,
     operated_minor_per_hour: site.operated ? house.labourMinorPerHour : null,
-    discountPercent: null,
+    manual,
+    discounts,
     depositPercent: deposit?.percentOfGross ?? null,
     priced,
   });
@@ -70,4 +78,9 @@ export function priceOutcome({ house, models, site, outcome, agreed }: Pricing):
   );
   const notes = [...lackingSentences({ outcome, models }), ...(agreedBand === undefined ? [BAND_ASSUMED] : [])];
   return notes.length === 0 ? priced : { ...priced, notes: [...priced.notes, ...notes] };
+}
+
+/** An item that is no longer on the list leaves the line as it was typed. */
+function listPrice({ priceList }: HouseFacts, item: string | null): Minor | null {
+  return priceList.find(({ id }) => id === item)?.unit_minor ?? null;
 }

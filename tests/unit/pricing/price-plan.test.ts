@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Model } from '#lib/equipment/model.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { bestRate } from '#lib/pricing/best-rate.ts';
+import { NO_DISCOUNTS } from '#lib/pricing/discounts.ts';
 import { type PricingInput, pricePlan } from '#lib/pricing/price-plan.ts';
 import { demoHouse, demoModels } from '#seeds/load.ts';
 
@@ -22,7 +23,8 @@ function priced(change: Partial<PricingInput> = {}) {
     waiver: 'declined',
     deliveryBand: null,
     labour: null,
-    discount: null,
+    manual: [],
+    discounts: NO_DISCOUNTS,
     deposit: null,
     ...change,
   });
@@ -69,7 +71,7 @@ describe('the price of a plan', () => {
         { model: model('S-303'), count: 1 },
       ],
       waiver: 'taken',
-      discount: { percent: 10, reason: 'frame agreement' },
+      discounts: { groups: [{ group: 'hire', percent: 10, reason: 'frame agreement' }], whole: null },
     });
     const hire = 2 * 10_550;
     expect(plan.hire_minor).toBe(hire);
