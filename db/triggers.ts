@@ -30,6 +30,9 @@ const TRIGGERS: Readonly<Record<string, string>> = {
     BEGIN SELECT RAISE(ABORT, 'an approval is decided once, by another person'); END`,
   discount_approval_kept: `BEFORE DELETE ON discount_approval BEGIN SELECT RAISE(ABORT, 'an approval is kept'); END`,
   audit_entry_kept_update: `BEFORE UPDATE ON audit_entry BEGIN SELECT RAISE(ABORT, 'the log is only added to'); END`,
+  record_change_kept_update: `BEFORE UPDATE ON record_change BEGIN SELECT RAISE(ABORT, 'the history is only added to'); END`,
+  record_change_kept_delete: `BEFORE DELETE ON record_change BEGIN SELECT RAISE(ABORT, 'the history is only added to'); END`,
+  model_kept_delete: `BEFORE DELETE ON model BEGIN SELECT RAISE(ABORT, 'a model is retired, never deleted'); END`,
   audit_entry_kept_delete: `BEFORE DELETE ON audit_entry BEGIN SELECT RAISE(ABORT, 'the log is only added to'); END`,
 };
 

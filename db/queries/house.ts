@@ -4,13 +4,34 @@
  * Not here: what a number looks like (lib/services).
  * Read next: ../schema/house.ts.
  */
-import { eq } from 'drizzle-orm';
+import { and, eq } from 'drizzle-orm';
 import type { DbOrTx } from '../client.ts';
 import { house } from '../schema/house.ts';
 import { numberSeries } from '../schema/number-series.ts';
 
 export function readHouse(db: DbOrTx): string | undefined {
   return db.select({ facts: house.facts_json }).from(house).where(eq(house.id, 1)).get()?.facts;
+}
+
+export function readHouseVersion(db: DbOrTx): number {
+  return db.select({ version: house.version }).from(house).where(eq(house.id, 1)).get()?.version ?? 0;
+}
+
+interface HouseChange {
+  readonly factsJson: string;
+  readonly at: string;
+  /** The version that the change was made from. */
+  readonly version: number;
+}
+
+/** False where somebody changed the house since that version. */
+export function changeHouse(db: DbOrTx, { factsJson, at, version }: HouseChange): boolean {
+  const done = db
+    .update(house)
+    .set({ facts_json: factsJson, updated_at: at, version: version + 1 })
+    .where(and(eq(house.id, 1), eq(house.version, version)))
+    .run();
+  return done.changes === 1;
 }
 
 export function writeHouse(db: DbOrTx, row: { readonly factsJson: string; readonly at: string }): void {

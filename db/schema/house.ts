@@ -10,4 +10,6 @@ export const house = sqliteTable('house', {
   id: integer('id').primaryKey(),
   facts_json: text('facts_json').notNull(),
   updated_at: text('updated_at').notNull(),
+  /** Grows by one with every change, so that two people never overwrite each other unseen. */
+  version: integer('version').notNull().default(1),
 });

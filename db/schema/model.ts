@@ -1,8 +1,8 @@
 /*
  * Models that can be hired, with their typed facts as catalogue JSON.
- * Invariant: facts_json passes the schema of lib/contracts/equipment.ts.
- * Not here: serial-numbered pieces (unit.ts).
- * Read next: unit.ts.
+ * Invariant: facts_json passes the schema of lib/contracts/equipment.ts; a model is retired, never deleted.
+ * Not here: serial-numbered pieces (unit.ts), dated rates (rate-card.ts) and what changed when (record-change.ts).
+ * Read next: rate-card.ts.
  */
 import { integer, sqliteTable, text } from 'drizzle-orm/sqlite-core';
 
@@ -13,4 +13,8 @@ export const model = sqliteTable('model', {
   facts_json: text('facts_json').notNull(),
   /** Pieces on the shelf of a counted model; null where every piece is a unit. */
   counted_stock: integer('counted_stock'),
+  /** Grows by one with every change, so that two people never overwrite each other unseen. */
+  version: integer('version').notNull().default(1),
+  /** The day from which it is no longer chosen; null while it is. */
+  retired_on: text('retired_on'),
 });

@@ -6,6 +6,7 @@
  */
 import type { Coupling } from '#lib/equipment/coupling.ts';
 import type { Model } from '#lib/equipment/model.ts';
+import { mustCount } from '#lib/rules/must-count.ts';
 import type { Subject } from './chain.ts';
 import { atMost, type Discrepancy, holds } from './discrepancy.ts';
 import { highestAtValve, needsLimiter, stallAtValve } from './highest-torque.ts';
@@ -81,6 +82,7 @@ function checkOptions(subject: Subject): readonly Discrepancy[] {
   const { chain, assembly, lineDuty } = subject;
   const needed = needsLimiter(subject);
   const bothWays = chain.limiter?.bothDirections ?? false;
+  const counted = mustCount({ duty: lineDuty.duty, site: subject.site });
   return [
     ...holds(assembly.figures.limiterRequired === needed, {
       code: 'assembly-limiter-required',
@@ -94,13 +96,13 @@ function checkOptions(subject: Subject): readonly Discrepancy[] {
       expected: 'a torque limiter for both ways',
       found: chain.limiter?.number ?? 'none',
     }),
-    ...holds(assembly.figures.counterRequired === lineDuty.duty.countTurns, {
+    ...holds(assembly.figures.counterRequired === counted, {
       code: 'assembly-counter-required',
-      sentence: `A turns counter is ${lineDuty.duty.countTurns ? '' : 'not '}required here; the assembly says otherwise.`,
-      expected: String(lineDuty.duty.countTurns),
+      sentence: `A turns counter is ${counted ? '' : 'not '}required here; the assembly says otherwise.`,
+      expected: String(counted),
       found: String(assembly.figures.counterRequired),
     }),
-    ...holds(!lineDuty.duty.countTurns || chain.counter !== null, {
+    ...holds(!counted || chain.counter !== null, {
       code: 'assembly-counter-missing',
       sentence: 'A turns counter is required and is not in the assembly.',
       expected: 'a turns counter',

@@ -4,7 +4,9 @@
  * Not here: the grip on wheel or nut (check-grip.ts).
  * Read next: check-grip.ts.
  */
-import type { Model } from '#lib/equipment/model.ts';
+import type { HouseRule } from '#lib/duty/site.ts';
+import { DUTY_CLASSES } from '#lib/equipment/drive.ts';
+import type { Model, RestraintModel } from '#lib/equipment/model.ts';
 import type { Subject } from './chain.ts';
 import { atMost, type Discrepancy, holds } from './discrepancy.ts';
 import { isOutsideZones, mayStand } from './plate-check.ts';
@@ -143,18 +145,64 @@ function checkRoom({ chain, lineDuty }: Subject): readonly Discrepancy[] {
   ];
 }
 
-function checkHouseRules({ chain, site }: Subject): readonly Discrepancy[] {
-  return site.houseRules.flatMap((rule) => {
-    const broken =
-      (rule.kind === 'no-source' && rule.value === chain.drive.facts.power.kind) ||
-      (rule.kind === 'no-restraint-kind' && rule.value === chain.restraint.facts.kind);
-    return holds(!broken, {
+function checkHouseRules(subject: Subject): readonly Discrepancy[] {
+  return subject.site.houseRules.flatMap((rule) => {
+    const breakers = rulesBrokenBy(subject, rule);
+    return holds(breakers.length === 0, {
       code: 'assembly-house-rule',
       sentence: `The assembly breaks a rule of the house: ${rule.sentence}`,
-      expected: `no ${rule.value}`,
-      found: rule.kind === 'no-source' ? chain.drive.number : chain.restraint.number,
+      expected: `${rule.kind} ${rule.value}`,
+      found: breakers.join(', '),
     });
   });
+}
+
+/** Numbers of the parts that a house rule forbids, worked out without the rule’s own predicate. */
+function rulesBrokenBy({ chain, site, lineDuty }: Subject, { kind, value }: HouseRule): readonly string[] {
+  const { drive, head, restraint } = chain;
+  const most = Number.parseFloat(value);
+  const classRank = DUTY_CLASSES.indexOf(drive.facts.dutyClass);
+  const when = (broken: boolean, part: { readonly number: string }): readonly string[] => (broken ? [part.number] : []);
+  switch (kind) {
+    case 'no-source':
+      return when(value === drive.facts.power.kind, drive);
+    case 'largest-class':
+      return when(
+        DUTY_CLASSES.some((name, rank) => name === value && rank < classRank),
+        drive,
+      );
+    case 'no-head-kind':
+      return when(value === head.facts.kind, head);
+    case 'no-adapter-kind':
+      return chain.adapters.flatMap((adapter) => when(value === adapter.facts.kind, adapter));
+    case 'no-restraint-kind':
+      return when(value === restraint.facts.kind, restraint);
+    case 'always-limiter':
+      return when(chain.limiter === null, drive);
+    case 'counter-above-turns':
+      return when(chain.counter === null && lineDuty.duty.turns.high > most, drive);
+    case 'no-lithium-by':
+      return when(site.transport === value && drive.facts.power.kind === 'battery', drive);
+    case 'persons-at-every-valve':
+      return when(site.personsPerCrew < most, drive);
+    case 'max-lift':
+      return [drive, head, restraint, ...chain.adapters, ...chain.extensions].flatMap((part) =>
+        when(part.mass > most, part),
+      );
+    case 'max-sound':
+      return when(drive.facts.soundPressure > most, drive);
+    case 'max-vibration':
+      return when(drive.facts.vibration > most, drive);
+    case 'no-restraint-to':
+      return when(onlyAnchor(restraint) === value, restraint);
+    case 'no-chain-to':
+      return when(restraint.facts.kind === 'reaction arm with chain' && onlyAnchor(restraint) === value, restraint);
+  }
+}
+
+/** The anchor of a restraint that can have no other. */
+function onlyAnchor({ facts }: RestraintModel): string | undefined {
+  return facts.needs.length === 1 ? facts.needs[0] : undefined;
 }
 
 /** Lines that are never planned at all. */

@@ -15,9 +15,9 @@ export function planInput({ context, taken, site }: CommandInput): WorkOutInput 
   return {
     lines: uniqueTags(taken.lines),
     site,
-    models: houseModels(context),
+    models: houseModels(context, site.startsOn),
     free: freePieces(context, { window: rangeOfDays(site.startsOn, site.days) }),
-    labour_minor_per_hour: houseFacts(context).labourMinorPerHour,
+    labour_minor_per_hour: houseFacts(context, site.startsOn).labourMinorPerHour,
     preferences: ['cost', 'pieces', 'time', 'surest'],
     constraints: NO_CONSTRAINTS,
     budget: { seconds: 40, nodes: 20_000 },

@@ -18,6 +18,14 @@ import { couplingSchema, couplingToJson } from './equipment-coupling.ts';
 import { notNegative, positive, range, share, text, toMillimetres } from './equipment-quantity.ts';
 
 export const HEAD_KINDS = ['inline', 'right-angle', 'open-centre'] as const;
+export const ADAPTER_KINDS = [
+  'peg plate',
+  'self-centring driver',
+  'spoke driver',
+  'bolt-on plate',
+  'drive socket',
+  'valve key',
+] as const satisfies readonly AdapterFacts['kind'][];
 
 export const headFactsSchema = z
   .strictObject({
@@ -107,7 +115,7 @@ const sectionSchema = z
 
 export const adapterFactsSchema = z
   .strictObject({
-    kind: z.enum(['peg plate', 'self-centring driver', 'spoke driver', 'bolt-on plate', 'drive socket', 'valve key']),
+    kind: z.enum(ADAPTER_KINDS),
     input: couplingSchema,
     wheel: wheelSchema.optional(),
     sockets: z.array(socketSchema).min(1).optional(),

@@ -5,11 +5,12 @@
  * Read next: ../pricing/terms.ts, ../../seeds/house.json.
  */
 import { z } from 'zod';
-import type { HouseRule } from '#lib/duty/site.ts';
+import { HOUSE_RULE_KINDS, type HouseRule } from '#lib/duty/site.ts';
 import { isIsoDate } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { type Minor, toMinor } from '#lib/money/money.ts';
 import { type Kilograms, kilograms } from '#lib/units/quantity.ts';
+import { wrongRuleValue } from './house-rule-values.ts';
 import { type PriceList, priceListSchema } from './price-list.ts';
 
 const text = z.string().trim().min(1);
@@ -48,46 +49,84 @@ const bandSchema = z.strictObject({
   per_extra_100_kg_minor: minor,
 });
 
-const ruleSchema = z.strictObject({
-  id: text,
-  kind: z.enum(['no-source', 'persons-at-every-valve', 'no-restraint-kind', 'no-restraint-to', 'max-lift']),
-  value: text,
-  sentence: text,
+export const houseRuleSchema = z
+  .strictObject({
+    id: text.max(60).regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'holds small letters, digits and hyphens only'),
+    kind: z.enum(HOUSE_RULE_KINDS),
+    value: text.max(60),
+    sentence: text.max(300),
+    /** Who asks for it, or where it was agreed; printed beside the rule. */
+    source: text.max(200).optional(),
+    /** Switched off: kept, and not asked. */
+    off: z.literal(true).optional(),
+  })
+  .superRefine((rule, context) => {
+    const wrong = wrongRuleValue(rule);
+    if (wrong !== null) context.addIssue({ code: 'custom', path: ['value'], message: wrong });
+  });
+
+/** What is a price, and therefore holds from a day on. */
+const priceFields = {
+  tax_categories: z.array(taxCategorySchema).min(1),
+  tax_of: z.strictObject({ hire: text, waiver: text, sale: text, delivery: text, labour: text }),
+  waiver: z.strictObject({ percent, leaves_out: z.array(text) }),
+  deposit: z.strictObject({ new_customer_percent: percent, reason: text }),
+  delivery_bands: z.array(bandSchema).min(1),
+  labour_minor_per_hour: minor,
+  price_list: priceListSchema,
+};
+
+/** What is no price, and holds at once. */
+const standingFields = {
+  name: text,
+  line: text,
+  address: z.array(text).min(1),
+  telephone: text,
+  email: text,
+  registration: text,
+  currency: z.string().regex(/^[A-Z]{3}$/, 'is not a code of ISO 4217'),
+  depots: z.array(z.strictObject({ code: text, name: text, address: z.array(text).min(1) })).min(1),
+  terms: termsSchema,
+  turnaround_days: z.int().min(0),
+  lift_limit_kg: z.number().positive(),
+};
+
+export const houseStandingSchema = z.strictObject(standingFields);
+
+export const housePricesSchema = z.strictObject(priceFields).superRefine(knowsItsTaxes);
+
+export const houseRulesSchema = z.array(houseRuleSchema).superRefine((rules, context) => {
+  for (const [index, { id }] of rules.entries()) {
+    if (rules.findIndex((rule) => rule.id === id) < index)
+      context.addIssue({ code: 'custom', path: [index, 'id'], message: `is used twice: ${id}` });
+  }
 });
 
+export type HouseStandingJson = z.input<typeof houseStandingSchema>;
+export type HousePricesJson = z.input<typeof housePricesSchema>;
+export type HouseRuleJson = z.input<typeof houseRuleSchema>;
+
 const houseSchema = z
-  .strictObject({
-    name: text,
-    line: text,
-    address: z.array(text).min(1),
-    telephone: text,
-    email: text,
-    registration: text,
-    currency: z.string().regex(/^[A-Z]{3}$/, 'is not a code of ISO 4217'),
-    depots: z.array(z.strictObject({ code: text, name: text, address: z.array(text).min(1) })).min(1),
-    tax_categories: z.array(taxCategorySchema).min(1),
-    tax_of: z.strictObject({ hire: text, waiver: text, sale: text, delivery: text, labour: text }),
-    terms: termsSchema,
-    waiver: z.strictObject({ percent, leaves_out: z.array(text) }),
-    deposit: z.strictObject({ new_customer_percent: percent, reason: text }),
-    delivery_bands: z.array(bandSchema).min(1),
-    labour_minor_per_hour: minor,
-    turnaround_days: z.int().min(0),
-    lift_limit_kg: z.number().positive(),
-    house_rules: z.array(ruleSchema),
-    price_list: priceListSchema,
-  })
-  .superRefine((house, context) => {
-    for (const [use, code] of Object.entries(house.tax_of)) {
-      if (!house.tax_categories.some((category) => category.code === code)) {
-        context.addIssue({
-          code: 'custom',
-          path: ['tax_of', use],
-          message: `names the category ${code}, which is not listed`,
-        });
-      }
-    }
-  });
+  .strictObject({ ...standingFields, ...priceFields, house_rules: houseRulesSchema })
+  .superRefine(knowsItsTaxes);
+
+export type HouseJson = z.input<typeof houseSchema>;
+
+interface TaxUse {
+  readonly tax_of: Readonly<Record<string, string>>;
+  readonly tax_categories: readonly { readonly code: string }[];
+}
+
+function knowsItsTaxes(house: TaxUse, context: z.RefinementCtx): void {
+  for (const [use, code] of Object.entries(house.tax_of)) {
+    if (house.tax_categories.some((category) => category.code === code)) continue;
+    context.addIssue({
+      code: 'custom',
+      path: ['tax_of', use],
+      message: `names the category ${code}, which is not listed`,
+    });
+  }
+}
 
 export interface HouseFacts {
   readonly name: string;
@@ -200,7 +239,9 @@ function readHouse(house: z.output<typeof houseSchema>): HouseFacts {
     labourMinorPerHour: house.labour_minor_per_hour,
     turnaroundDays: house.turnaround_days,
     liftLimit: kilograms(house.lift_limit_kg),
-    houseRules: house.house_rules,
     priceList: house.price_list,
+    houseRules: house.house_rules
+      .filter((rule) => rule.off !== true)
+      .map(({ id, kind, value, sentence }) => ({ id, kind, value, sentence })),
   };
 }

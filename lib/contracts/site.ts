@@ -5,7 +5,7 @@
  * Read next: ../duty/site.ts.
  */
 import { z } from 'zod';
-import { POWER_SOURCES, type Site } from '#lib/duty/site.ts';
+import { HOUSE_RULE_KINDS, POWER_SOURCES, type Site } from '#lib/duty/site.ts';
 import { type IsoDate, isIsoDate } from '#lib/kernel/date-range.ts';
 import { LIMITS } from '#lib/kernel/limits.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
@@ -49,7 +49,7 @@ const text = z.string().trim().min(1).max(200);
 
 const houseRule = z.strictObject({
   id: text,
-  kind: z.enum(['no-source', 'persons-at-every-valve', 'no-restraint-kind', 'no-restraint-to', 'max-lift']),
+  kind: z.enum(HOUSE_RULE_KINDS),
   value: text,
   sentence: z.string().trim().min(1).max(500),
 });

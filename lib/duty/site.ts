@@ -10,10 +10,28 @@ import type { Known } from '#lib/units/known-value.ts';
 export const POWER_SOURCES = ['battery', 'air', 'petrol'] as const;
 export type PowerSource = (typeof POWER_SOURCES)[number];
 
+export const HOUSE_RULE_KINDS = [
+  'no-source',
+  'largest-class',
+  'no-head-kind',
+  'no-adapter-kind',
+  'no-restraint-kind',
+  'no-restraint-to',
+  'no-chain-to',
+  'always-limiter',
+  'counter-above-turns',
+  'no-lithium-by',
+  'persons-at-every-valve',
+  'max-lift',
+  'max-sound',
+  'max-vibration',
+] as const;
+export type HouseRuleKind = (typeof HOUSE_RULE_KINDS)[number];
+
 /** A rule of this house, customer or site, held as data. */
 export interface HouseRule {
   readonly id: string;
-  readonly kind: 'no-source' | 'persons-at-every-valve' | 'no-restraint-kind' | 'no-restraint-to' | 'max-lift';
+  readonly kind: HouseRuleKind;
   readonly value: string;
   readonly sentence: string;
 }

@@ -9,6 +9,7 @@ import type { Site } from '#lib/duty/site.ts';
 import { selectOnDrive } from '#lib/engineering/direction.ts';
 import type { Assembly, AssemblyFigures, AssemblyParts, DirectionSettings } from '#lib/equipment/assembly.ts';
 import type { Model } from '#lib/equipment/model.ts';
+import { mustCount } from '#lib/rules/must-count.ts';
 import { seatsOf } from '#lib/rules/ways-of-working.ts';
 import { kilograms, seconds } from '#lib/units/quantity.ts';
 import { assemblyFindings, chainModels } from './assembly-findings.ts';
@@ -75,7 +76,7 @@ function directionSettings({ whole, limiterUpTo }: ResolvedChain, direction: Dir
 }
 
 function figuresOf({ whole, accessories }: ResolvedChain): AssemblyFigures {
-  const { core, duty, reaction, restraint, secondChain, links } = whole;
+  const { core, reaction, restraint, secondChain, links } = whole;
   const { figures } = core;
   const pieces = [...chainModels(whole).map((model) => ({ model, count: 1 })), ...accessories];
   const grip = gripTime({ elements: links });
@@ -88,7 +89,7 @@ function figuresOf({ whole, accessories }: ResolvedChain): AssemblyFigures {
     sureAtValve: figures.sureAtValve,
     totalRatio: figures.totalRatio,
     limiterRequired: figures.limiterRequired,
-    counterRequired: duty.countTurns,
+    counterRequired: mustCount(whole),
     reactionForce: reaction.force,
     sideLoad: reaction.sideLoad,
     energyPerVisit: figures.energyPerVisit,

@@ -6,6 +6,7 @@
  */
 import type { Model, OptionModel } from '#lib/equipment/model.ts';
 import type { Core, FactsOf, LineFacts, Scope } from '#lib/rules/facts.ts';
+import { mustCount } from '#lib/rules/must-count.ts';
 import type { RuleOf } from '#lib/rules/rule.ts';
 import { coreFigures, newCoreMemo } from './core-figures.ts';
 import { type ElementTable, elementTable, remembering } from './element-table.ts';
@@ -85,7 +86,7 @@ function countersOf({ facts, stock, wishes }: ClassQuestion): Counters {
   const options = wishedIn(wishes, 'option');
   const wished = stock.counters.filter(({ number }) => options?.has(number) ?? false);
   if (wished.length > 0) return wished;
-  return facts.duty.countTurns ? [null, ...stock.counters] : [null];
+  return mustCount(facts) ? [null, ...stock.counters] : [null];
 }
 
 /** Cores of a frame, gear by gear. */

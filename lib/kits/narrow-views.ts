@@ -41,6 +41,7 @@ export const CORE_WITHOUT_COUNTER: ReadonlySet<string> = new Set([
   'limiter-reaches-torque',
   'limiter-both-ways',
   'head-carries-torque',
+  'house-always-limiter',
 ]);
 
 /** Grip rules that of a core look at the head alone. */

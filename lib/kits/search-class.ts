@@ -6,6 +6,7 @@
  */
 import type { Model, OptionModel } from '#lib/equipment/model.ts';
 import type { Core, CoreFigures, GripCase, LineFacts } from '#lib/rules/facts.ts';
+import { mustCount } from '#lib/rules/must-count.ts';
 import { type CoreMemo, coreFigures, newCoreMemo, unlimitedFigures } from './core-figures.ts';
 import type { Frame, Frames } from './frames.ts';
 import { gripCases } from './grip-cases.ts';
@@ -204,7 +205,7 @@ function countersFor(
     .filter((model) => model.role === 'option')
     .filter((model) => model.facts.kind === 'turns counter');
   if (wished.length > 0) return wished.filter(allows);
-  return facts.duty.countTurns ? [null, ...stock.counters.filter(allows)] : [null];
+  return mustCount(facts) ? [null, ...stock.counters.filter(allows)] : [null];
 }
 
 function holdsWishedOptions({ wishes }: ClassQuestion, limiter: OptionModel | null): boolean {

@@ -9,6 +9,7 @@ import { COUNTING_RULES } from './counting.ts';
 import { COUPLING_RULES } from './couplings.ts';
 import type { Scope } from './facts.ts';
 import { HOUSE_RULES } from './house.ts';
+import { HOUSE_PART_RULES } from './house-parts.ts';
 import { METHOD_RULES } from './method.ts';
 import { NO_WHEEL_RULES } from './no-wheel.ts';
 import { PART_RATING_RULES } from './part-ratings.ts';
@@ -45,6 +46,7 @@ export const RULES: readonly Rule[] = [
   ...COUNTING_RULES,
   ...PEOPLE_RULES,
   ...HOUSE_RULES,
+  ...HOUSE_PART_RULES,
   ...COUPLING_RULES,
 ];
 

@@ -6,34 +6,27 @@
  */
 
 import type { HouseRule } from '#lib/duty/site.ts';
+import type { RestraintModel } from '#lib/equipment/model.ts';
 import { inUsUnits } from '#lib/units/format-quantity.ts';
 import { figure } from '#lib/units/say-figure.ts';
-import { besideIt } from '#lib/units/us-beside.ts';
-import type { LineFacts } from './facts.ts';
+import { brokenRule, SOURCE, siteWith, wordsOf } from './broken-rule.ts';
+import type { LineFacts, PartFacts } from './facts.ts';
 import type { Rule } from './rule.ts';
 import { lineFacts, said } from './sample-facts.ts';
 import { sampleDrive, sampleHead, sampleRestraint } from './sample-parts.ts';
 
-const SOURCE = 'house rule';
-
-const first = (facts: LineFacts, kind: HouseRule['kind'], breaks: (value: string) => boolean): HouseRule | undefined =>
-  facts.site.houseRules.find((rule) => rule.kind === kind && breaks(rule.value.trim().toLowerCase()));
-
-const siteWith = (kind: HouseRule['kind'], value: string) => ({
-  houseRules: [{ id: 'sample', kind, value, sentence: `Sample house rule: ${kind} ${value}.` }],
-});
-
 /** Anchors that count as pipework. */
 const PIPEWORK: readonly string[] = ['large pipe', 'flange'];
 
-/** A house rule in the words it was agreed in. */
-function wordsOf(rule: HouseRule | undefined): string {
-  const words = rule?.sentence ?? '';
-  return figure({ si: words, us: besideIt(words) });
+interface Anchored {
+  readonly facts: LineFacts;
+  readonly needs: readonly string[];
+  readonly kind: 'no-restraint-to' | 'no-chain-to';
 }
 
-function restraintTo(facts: LineFacts, needs: readonly string[]): HouseRule | undefined {
-  return first(facts, 'no-restraint-to', (value) => {
+/** The rule against an anchor that would be used: the only one that the restraint can have, or the one that stands there. */
+function anchoredAgainst({ facts, needs, kind }: Anchored): HouseRule | undefined {
+  return brokenRule(facts, kind, (value) => {
     const banned = value === 'pipework' || value === 'pipe' ? PIPEWORK : [value];
     const wanted = needs.filter((need) => !banned.includes(need));
     return (
@@ -42,6 +35,17 @@ function restraintTo(facts: LineFacts, needs: readonly string[]): HouseRule | un
     );
   });
 }
+
+const restraintTo = (facts: LineFacts, needs: readonly string[]): HouseRule | undefined =>
+  anchoredAgainst({ facts, needs, kind: 'no-restraint-to' });
+
+const chained = ({ part }: PartFacts): RestraintModel | undefined =>
+  part.role === 'restraint' && part.facts.kind === 'reaction arm with chain' ? part : undefined;
+
+const chainTo = (facts: PartFacts): HouseRule | undefined => {
+  const needs = chained(facts)?.facts.needs;
+  return needs && anchoredAgainst({ facts, needs, kind: 'no-chain-to' });
+};
 
 export const HOUSE_RULES: readonly Rule[] = [
   {
@@ -55,13 +59,14 @@ export const HOUSE_RULES: readonly Rule[] = [
     speaks: (facts) => {
       const { part } = facts;
       return (
-        part.role === 'drive' && first(facts, 'no-source', (value) => value === part.facts.power.kind) !== undefined
+        part.role === 'drive' &&
+        brokenRule(facts, 'no-source', (value) => value === part.facts.power.kind) !== undefined
       );
     },
     sentence: (facts) => {
       const { part } = facts;
       const rule =
-        part.role === 'drive' ? first(facts, 'no-source', (value) => value === part.facts.power.kind) : undefined;
+        part.role === 'drive' ? brokenRule(facts, 'no-source', (value) => value === part.facts.power.kind) : undefined;
       return `${wordsOf(rule)} ${part.name} ${part.number} is left out.`;
     },
     examples: () => [
@@ -89,13 +94,15 @@ export const HOUSE_RULES: readonly Rule[] = [
       const { part } = facts;
       return (
         part.role === 'restraint' &&
-        first(facts, 'no-restraint-kind', (value) => value === part.facts.kind) !== undefined
+        brokenRule(facts, 'no-restraint-kind', (value) => value === part.facts.kind) !== undefined
       );
     },
     sentence: (facts) => {
       const { part } = facts;
       const rule =
-        part.role === 'restraint' ? first(facts, 'no-restraint-kind', (value) => value === part.facts.kind) : undefined;
+        part.role === 'restraint'
+          ? brokenRule(facts, 'no-restraint-kind', (value) => value === part.facts.kind)
+          : undefined;
       return `${wordsOf(rule)} ${part.name} ${part.number} is left out.`;
     },
     examples: () => [
@@ -144,6 +151,33 @@ export const HOUSE_RULES: readonly Rule[] = [
     },
   },
   {
+    id: 'house-no-chain-to',
+    topic: 'house',
+    title: 'The house lays no chain around an anchor',
+    scope: 'part',
+    severity: 'refusal',
+    source: SOURCE,
+    speaksOf: ['house_rules', 'anchor', 'restraint'],
+    speaks: (facts) => chainTo(facts) !== undefined,
+    sentence: (facts) => `${wordsOf(chainTo(facts))} ${facts.part.name} ${facts.part.number} would be chained there.`,
+    examples: () => {
+      const at = { site: siteWith('no-chain-to', 'pipework'), place: { anchor: said('large pipe') } };
+      const needs = ['structure', 'large pipe'];
+      return [
+        {
+          name: 'a chain to pipe',
+          facts: { ...lineFacts(at), part: sampleRestraint({ facts: { kind: 'reaction arm with chain', needs } }) },
+          speaks: true,
+        },
+        {
+          name: 'a bar to pipe',
+          facts: { ...lineFacts(at), part: sampleRestraint({ facts: { kind: 'reaction arm with fixed bar', needs } }) },
+          speaks: false,
+        },
+      ];
+    },
+  },
+  {
     id: 'house-max-lift',
     topic: 'house',
     title: 'The house limits the mass of a piece',
@@ -151,9 +185,10 @@ export const HOUSE_RULES: readonly Rule[] = [
     severity: 'refusal',
     source: SOURCE,
     speaksOf: ['house_rules'],
-    speaks: (facts) => first(facts, 'max-lift', (value) => facts.part.mass > Number.parseFloat(value)) !== undefined,
+    speaks: (facts) =>
+      brokenRule(facts, 'max-lift', (value) => facts.part.mass > Number.parseFloat(value)) !== undefined,
     sentence: (facts) =>
-      `${wordsOf(first(facts, 'max-lift', (value) => facts.part.mass > Number.parseFloat(value)))} ${facts.part.name} ${facts.part.number} has ${figure({ si: `${facts.part.mass} kg`, us: inUsUnits('kg', facts.part.mass) })}.`,
+      `${wordsOf(brokenRule(facts, 'max-lift', (value) => facts.part.mass > Number.parseFloat(value)))} ${facts.part.name} ${facts.part.number} has ${figure({ si: `${facts.part.mass} kg`, us: inUsUnits('kg', facts.part.mass) })}.`,
     examples: () => [
       {
         name: 'too heavy',
@@ -176,10 +211,10 @@ export const HOUSE_RULES: readonly Rule[] = [
     source: SOURCE,
     speaksOf: ['house_rules', 'persons_per_crew'],
     speaks: (facts) =>
-      first(facts, 'persons-at-every-valve', (value) => facts.site.personsPerCrew < Number.parseFloat(value)) !==
+      brokenRule(facts, 'persons-at-every-valve', (value) => facts.site.personsPerCrew < Number.parseFloat(value)) !==
       undefined,
     sentence: (facts) =>
-      `${wordsOf(first(facts, 'persons-at-every-valve', (value) => facts.site.personsPerCrew < Number.parseFloat(value)))} The crews have ${facts.site.personsPerCrew}.`,
+      `${wordsOf(brokenRule(facts, 'persons-at-every-valve', (value) => facts.site.personsPerCrew < Number.parseFloat(value)))} The crews have ${facts.site.personsPerCrew}.`,
     examples: () => [
       { name: 'three asked', facts: lineFacts({ site: siteWith('persons-at-every-valve', '3') }), speaks: true },
       { name: 'two asked', facts: lineFacts({ site: siteWith('persons-at-every-valve', '2') }), speaks: false },

@@ -29,7 +29,7 @@ export function gatherPapers(
   const outcome = plan.plans.find(({ preference }) => preference === enquiry.preference) ?? plan.plans[0];
   if (!outcome)
     return failed({ code: 'plan-not-current', sentence: 'The plan holds no kits: plan the enquiry again.' });
-  const house = houseFacts(context);
+  const house = houseFacts(context, enquiry.site.startsOn);
   return ok({
     number: input.number,
     issuedOn: today(context),

@@ -8,7 +8,7 @@ import { type BookedUnit, type BookingRow, bookedUnits, bookingsOfEnquiry } from
 import { listQuotes, type QuoteSummary } from '#db/queries/quotes.ts';
 import type { Context } from './context.ts';
 import { today } from './context.ts';
-import { houseModels } from './house-facts.ts';
+import { knownModels } from './house-facts.ts';
 import { type QuoteStanding, quoteStanding } from './quote-standing.ts';
 
 export interface BookingView {
@@ -43,7 +43,7 @@ export function listIssuedQuotes(context: Context, enquiryId: number): readonly 
 
 function bookingView(context: Context, booking: BookingRow): BookingView {
   const units = bookedUnits(context.database.db, booking.id);
-  const names = new Map(houseModels(context).map(({ number, name }) => [number, name]));
+  const names = new Map(knownModels(context).map(({ number, name }) => [number, name]));
   const [first] = units;
   return {
     number: booking.number,

@@ -16,7 +16,7 @@ import { listSoundAssemblies } from '#lib/planning/list-sound-assemblies.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
-import { houseModels } from './house-facts.ts';
+import { houseModels, knownModels } from './house-facts.ts';
 import { type LineView, lineView } from './line-view.ts';
 import { type LineKey, loadLine } from './load-line.ts';
 import { readPlan } from './plan-enquiry.ts';
@@ -53,20 +53,22 @@ export function openLine(
   const { enquiry, record } = loaded.value;
   const { site, constraints, row: enquiryRow } = enquiry;
   const duty = dutyOf({ record, site, siteKey: enquiryRow.site_json });
-  const models = houseModels(context);
+  const models = houseModels(context, site.startsOn);
   const { system = 'si' } = input;
   const lineDuty = { line: record.line, duty };
   const listed = listSoundAssemblies({ lineDuty, site, models, constraints, limit: ASSEMBLIES_SHOWN });
+  // A plan may hold models that were retired since.
+  const known = knownModels(context, site.startsOn);
   const planned = plannedFor(context, { ...input, tag: record.line.tag }).map((part) => ({
     ...part,
-    picture: driveLine({ assembly: part.assembly, models, line: record.line, duty, system }),
+    picture: driveLine({ assembly: part.assembly, models: known, line: record.line, duty, system }),
   }));
   const shown = planned[0]?.assembly ?? listed.assemblies[0];
   const none = listed.unserved;
   return ok({
     line: lineView(record, duty),
     duty,
-    ladder: torqueLadder({ duty, system, ...(shown ? { assembly: shown, models } : {}) }),
+    ladder: torqueLadder({ duty, system, ...(shown ? { assembly: shown, models: known } : {}) }),
     planned,
     assemblies: listed.assemblies,
     more: listed.more,

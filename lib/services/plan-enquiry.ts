@@ -95,9 +95,9 @@ export function prepareInput(
   const input: WorkOutInput = {
     lines: uniqueTags(readSchedule(context, enquiry.value).map(({ line, row }) => ({ line, row: row.row }))),
     site,
-    models: houseModels(context),
+    models: houseModels(context, site.startsOn),
     free: freePieces(context, { window: rangeOfDays(site.startsOn, site.days), enquiryId }),
-    labour_minor_per_hour: houseFacts(context).labourMinorPerHour,
+    labour_minor_per_hour: houseFacts(context, site.startsOn).labourMinorPerHour,
     preferences: PREFERENCES,
     constraints,
     budget: { seconds: PLAN_SECONDS, nodes: PLAN_NODES },

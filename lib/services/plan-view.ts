@@ -16,7 +16,7 @@ import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
 import { crewDaysOf } from './crew-days-of.ts';
-import { houseFacts, houseModels } from './house-facts.ts';
+import { houseFacts, knownModels } from './house-facts.ts';
 import { type PlanState, planState, prepareInput, readPlan } from './plan-enquiry.ts';
 import { priceOutcome } from './price-outcome.ts';
 
@@ -90,17 +90,21 @@ export function readPlanView(
   const shown = input.preference ?? prepared.value.enquiry.preference;
   const outcome = worked.plans.find((plan) => plan.preference === shown) ?? worked.plans[0];
   if (!outcome) return ok(null);
+  const { site } = prepared.value.input;
+  const house = houseFacts(context, site.startsOn);
+  // An older plan may hold models that were retired since.
+  const models = knownModels(context, site.startsOn);
   const price = (plan: PlanOutcome): PricedPlan =>
     priceOutcome({
-      house: houseFacts(context),
-      models: prepared.value.input.models,
-      site: prepared.value.input.site,
+      house,
+      models,
+      site,
       outcome: plan,
       agreed: prepared.value.enquiry.customer.terms,
     });
   return ok({
     state: state.value,
-    currency: houseFacts(context).pricing.currency,
+    currency: house.pricing.currency,
     shown: outcome.preference,
     summaries: worked.plans.map((plan) => summaryOf(plan, price(plan))),
     kits: outcome.kits.map((kit) => ({
@@ -110,9 +114,9 @@ export function readPlanView(
     })),
     crewDays: crewDaysOf({
       outcome,
-      models: prepared.value.input.models,
-      house: houseFacts(context),
-      site: prepared.value.input.site,
+      models,
+      house,
+      site,
     }),
     lines: outcome.lines.map((line) => ({
       tag: line.tag,
@@ -156,7 +160,7 @@ interface ItemsInput {
 }
 
 function itemViews(context: Context, { outcome, crew, items }: ItemsInput): readonly KitItemView[] {
-  const models = new Map(houseModels(context).map((model) => [model.number, model]));
+  const models = new Map(knownModels(context).map((model) => [model.number, model]));
   const users = new Map<string, string[]>();
   for (const line of outcome.lines) {
     for (const part of line.parts) {

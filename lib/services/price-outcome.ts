@@ -7,9 +7,10 @@
 import { checkPrice } from '#lib/checking/check-price.ts';
 import type { HouseFacts } from '#lib/contracts/house.ts';
 import { NO_CHOICES, type PriceChoices } from '#lib/contracts/price-choices.ts';
+import { dateText } from '#lib/documents/print-values.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Model } from '#lib/equipment/model.ts';
-import { rangeOfDays } from '#lib/kernel/date-range.ts';
+import { type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import type { Minor } from '#lib/money/money.ts';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';
@@ -20,6 +21,11 @@ import { lackingSentences } from './crew-numbers.ts';
 import type { CustomerTerms } from './customer-facts.ts';
 
 const BAND_ASSUMED = "No delivery band is agreed with this customer yet: the house's first band is assumed.";
+
+/** The date that rules is the first day of hire, not the day of the quote: a hire has one set of rates from its first day to its last. */
+function ratesRule(startsOn: IsoDate): string {
+  return `Rates and charges are those that hold on ${dateText(startsOn)}, the first day of hire.`;
+}
 
 interface Pricing {
   readonly house: HouseFacts;
@@ -76,8 +82,12 @@ export function priceOutcome({ house, models, site, outcome, agreed, choices = N
     wrong.length === 0,
     `The independent check does not agree with the price: ${wrong.map(({ sentence }) => sentence).join(' ')}`,
   );
-  const notes = [...lackingSentences({ outcome, models }), ...(agreedBand === undefined ? [BAND_ASSUMED] : [])];
-  return notes.length === 0 ? priced : { ...priced, notes: [...priced.notes, ...notes] };
+  const notes = [
+    ratesRule(site.startsOn),
+    ...lackingSentences({ outcome, models }),
+    ...(agreedBand === undefined ? [BAND_ASSUMED] : []),
+  ];
+  return { ...priced, notes: [...priced.notes, ...notes] };
 }
 
 /** An item that is no longer on the list leaves the line as it was typed. */

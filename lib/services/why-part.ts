@@ -25,6 +25,11 @@ export function whyPart(context: Context, question: PartQuestion): Result<PartAn
   const { site, row: enquiryRow } = enquiry;
   const duty = dutyOf({ record, site, siteKey: enquiryRow.site_json });
   return ok(
-    explainPart({ lineDuty: { line: record.line, duty }, site, models: houseModels(context), part: question.part }),
+    explainPart({
+      lineDuty: { line: record.line, duty },
+      site,
+      models: houseModels(context, site.startsOn),
+      part: question.part,
+    }),
   );
 }
