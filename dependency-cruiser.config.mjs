@@ -22,6 +22,7 @@ const core = {
   checking: ['kernel', 'units', 'money', 'engineering', 'equipment', 'duty', 'rules'],
   intake: ['kernel', 'units', 'duty'],
   found: ['kernel', 'units', 'duty', 'intake'],
+  schedule: ['kernel', 'units', 'intake'],
   // The one pure function that joins the decisions, so that a worker thread can run the whole chain without services.
   planning:
     'kernel units money engineering equipment duty rules kits fleet checking pricing stock packing contracts'.split(
@@ -74,7 +75,7 @@ const table = [
   },
   {
     folder: 'app',
-    may: ['services', 'contracts', 'documents', 'kernel', 'units', 'money'].map((name) => `lib/${name}`),
+    may: ['services', 'contracts', 'documents', 'schedule', 'kernel', 'units', 'money'].map((name) => `lib/${name}`),
     packages: ['next', 'react', 'react-dom', '@tanstack/react-virtual', '@fontsource/noto-sans', 'zod'],
     node: true,
   },

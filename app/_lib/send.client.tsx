@@ -1,8 +1,15 @@
 'use client';
 
+import { SCREEN_HEADER, screenName } from './screen-name.ts';
+
 export type Sent<Value> =
   | { readonly ok: true; readonly value: Value }
-  | { readonly ok: false; readonly sentence: string };
+  | {
+      readonly ok: false;
+      readonly sentence: string;
+      /** Whether the house gave an answer at all: what was refused is not sent again by itself. */
+      readonly answered: boolean;
+    };
 
 interface Message {
   readonly method: 'GET' | 'POST' | 'PATCH' | 'DELETE';
@@ -17,14 +24,18 @@ export async function send<Value>({ method, path, body }: Message): Promise<Sent
     const response = await fetch(path, {
       method,
       ...(body === undefined ? {} : { body: form ? body : JSON.stringify(body) }),
-      ...(body === undefined || form ? {} : { headers: { 'content-type': 'application/json' } }),
+      headers: {
+        [SCREEN_HEADER]: screenName(),
+        ...(body === undefined || form ? {} : { 'content-type': 'application/json' }),
+      },
     });
     const answer: unknown = await response.json();
     if (response.ok) return { ok: true, value: answer as Value };
-    return { ok: false, sentence: titleOf(answer) };
+    return { ok: false, sentence: titleOf(answer), answered: response.status < 500 };
   } catch {
     return {
       ok: false,
+      answered: false,
       sentence: 'The house did not answer: check the connection and try again. Nothing you typed is lost.',
     };
   }

@@ -4,7 +4,7 @@
  * Not here: reading cells (lib/intake).
  * Read next: ../schema/schedule-line.ts, ../schema/list-file.ts.
  */
-import { and, asc, desc, eq, inArray, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, sql } from 'drizzle-orm';
 import type { DbOrTx } from '../client.ts';
 import { listFile } from '../schema/list-file.ts';
 import { scheduleLine } from '../schema/schedule-line.ts';
@@ -42,6 +42,44 @@ export function findLine(
     .get();
 }
 
+/** What tells whether a line is still the one that was read. */
+export interface LineStamp {
+  readonly id: number;
+  readonly version: number;
+  readonly position: number;
+}
+
+/** Stamps of all lines in the order of the list. */
+export function lineStamps(db: DbOrTx, enquiryId: number): readonly LineStamp[] {
+  return db
+    .select({ id: scheduleLine.id, version: scheduleLine.version, position: scheduleLine.position })
+    .from(scheduleLine)
+    .where(eq(scheduleLine.enquiry_id, enquiryId))
+    .orderBy(asc(scheduleLine.position), asc(scheduleLine.id))
+    .all();
+}
+
+/** The lines named, in no order; SQLite reads the ids out of one text, however many they are. */
+export function findLines(
+  db: DbOrTx,
+  key: { readonly enquiryId: number; readonly lineIds: readonly number[] },
+): readonly LineRow[] {
+  return db
+    .select()
+    .from(scheduleLine)
+    .where(and(eq(scheduleLine.enquiry_id, key.enquiryId), idAmong(key.lineIds)))
+    .all();
+}
+
+export function countLines(db: DbOrTx, enquiryId: number): number {
+  const row = db
+    .select({ lines: sql<number>`count(*)` })
+    .from(scheduleLine)
+    .where(eq(scheduleLine.enquiry_id, enquiryId))
+    .get();
+  return row?.lines ?? 0;
+}
+
 export function lastPosition(db: DbOrTx, enquiryId: number): number {
   const row = db
     .select({ last: sql<number | null>`max(${scheduleLine.position})` })
@@ -51,22 +89,74 @@ export function lastPosition(db: DbOrTx, enquiryId: number): number {
   return row?.last ?? 0;
 }
 
-export function insertLines(db: DbOrTx, rows: readonly Omit<LineRow, 'id' | 'version'>[]): readonly number[] {
-  return rows.map((row) => Number(db.insert(scheduleLine).values(row).returning({ id: scheduleLine.id }).get().id));
+/** The highest row number that a line of the enquiry bears. */
+export function lastRow(db: DbOrTx, enquiryId: number): number {
+  const row = db
+    .select({ last: sql<number | null>`max(${scheduleLine.row})` })
+    .from(scheduleLine)
+    .where(eq(scheduleLine.enquiry_id, enquiryId))
+    .get();
+  return row?.last ?? 0;
 }
 
-export function changeLine(
+/** Rows that one statement writes: SQLite takes so many values at once. */
+const ROWS_AT_ONCE = 500;
+
+type NewLineRow = Omit<LineRow, 'id' | 'version' | 'listed_json'> & Partial<Pick<LineRow, 'listed_json'>>;
+
+/** Answers with the new ids, in the order of the rows. */
+export function insertLines(db: DbOrTx, rows: readonly NewLineRow[]): readonly number[] {
+  const ids: number[] = [];
+  for (let start = 0; start < rows.length; start += ROWS_AT_ONCE) {
+    const some = rows.slice(start, start + ROWS_AT_ONCE);
+    const made = db.insert(scheduleLine).values(some).returning({ id: scheduleLine.id }).all();
+    ids.push(...made.map(({ id }) => id).toSorted((a, b) => a - b));
+  }
+  return ids;
+}
+
+/** Lines that were removed come back under their own ids, one version on. */
+export function restoreLines(db: DbOrTx, rows: readonly LineRow[]): void {
+  for (let start = 0; start < rows.length; start += ROWS_AT_ONCE) {
+    const some = rows.slice(start, start + ROWS_AT_ONCE).map((row) => ({ ...row, version: row.version + 1 }));
+    db.insert(scheduleLine).values(some).run();
+  }
+}
+
+export interface LineTexts {
+  readonly id: number;
+  readonly cells_json: string;
+  readonly measured_json: string;
+}
+
+/** One statement, however many lines. */
+export function changeLines(db: DbOrTx, lines: readonly LineTexts[]): void {
+  if (lines.length === 0) return;
+  db.run(sql`UPDATE ${scheduleLine} SET
+      cells_json = changed.value ->> 'cells_json',
+      measured_json = changed.value ->> 'measured_json',
+      version = version + 1
+    FROM json_each(${JSON.stringify(lines)}) AS changed
+    WHERE ${scheduleLine}.id = changed.value ->> 'id'`);
+}
+
+/** Gives lines another place; their cells, and so their versions, stay. */
+export function placeLines(db: DbOrTx, places: readonly { readonly id: number; readonly position: number }[]): void {
+  if (places.length === 0) return;
+  db.run(sql`UPDATE ${scheduleLine} SET position = placed.value ->> 'position'
+    FROM json_each(${JSON.stringify(places)}) AS placed
+    WHERE ${scheduleLine}.id = placed.value ->> 'id'`);
+}
+
+/** Keeps what the newest list says of lines, beside what the Desk made of it. */
+export function relistLines(
   db: DbOrTx,
-  change: { readonly lineId: number; readonly cellsJson: string; readonly measuredJson: string },
+  lines: readonly { readonly id: number; readonly listed: string | null }[],
 ): void {
-  db.update(scheduleLine)
-    .set({
-      cells_json: change.cellsJson,
-      measured_json: change.measuredJson,
-      version: sql`${scheduleLine.version} + 1`,
-    })
-    .where(eq(scheduleLine.id, change.lineId))
-    .run();
+  if (lines.length === 0) return;
+  db.run(sql`UPDATE ${scheduleLine} SET listed_json = said.value ->> 'listed'
+    FROM json_each(${JSON.stringify(lines)}) AS said
+    WHERE ${scheduleLine}.id = said.value ->> 'id'`);
 }
 
 export function deleteLines(
@@ -74,8 +164,12 @@ export function deleteLines(
   key: { readonly enquiryId: number; readonly lineIds: readonly number[] },
 ): void {
   db.delete(scheduleLine)
-    .where(and(eq(scheduleLine.enquiry_id, key.enquiryId), inArray(scheduleLine.id, [...key.lineIds])))
+    .where(and(eq(scheduleLine.enquiry_id, key.enquiryId), idAmong(key.lineIds)))
     .run();
+}
+
+function idAmong(lineIds: readonly number[]) {
+  return sql`${scheduleLine.id} IN (SELECT value FROM json_each(${JSON.stringify(lineIds)}))`;
 }
 
 export function insertListFile(db: DbOrTx, row: Omit<ListFileRow, 'id'>): number {

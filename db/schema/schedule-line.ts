@@ -21,6 +21,8 @@ export const scheduleLine = sqliteTable(
     /** Columns whose value was measured on the valve. */
     measured_json: text('measured_json').notNull().default('[]'),
     version: integer('version').notNull().default(1),
+    /** The cells as the newest list gave them; null for a line typed at the Desk. */
+    listed_json: text('listed_json'),
   },
   (table) => [index('schedule_line_by_enquiry').on(table.enquiry_id, table.position)],
 );

@@ -41,7 +41,15 @@ export const enquiryEditSchema = z
 export const cellEditsSchema = z
   .object({
     edits: z
-      .array(z.object({ lineId, column: z.string().max(60), text: cellText, measured: z.boolean().optional() }))
+      .array(
+        z.object({
+          lineId,
+          column: z.string().max(60),
+          text: cellText,
+          was: z.string().optional(),
+          measured: z.boolean().optional(),
+        }),
+      )
       .min(1)
       .max(LIMITS.schedule_lines),
   })
@@ -58,17 +66,47 @@ export const newLinesSchema = z
         z.object({
           cells: z.record(z.string(), cellText),
           measured: z.array(z.string()).optional(),
-          place: z.object({ position: z.number().int(), row: z.number().int().nonnegative() }).optional(),
+          place: z.object({ position: z.number(), row: z.number().int().nonnegative() }).optional(),
         }),
       )
       .min(1)
       .max(LIMITS.schedule_lines),
+    after: z.number().int().nonnegative().optional(),
   })
-  .meta({ id: 'NewLines', description: 'Lines typed or pasted.' });
+  .meta({ id: 'NewLines', description: 'Lines typed or pasted; `after` names the line they follow, 0 the beginning.' });
 
 export const removedLinesSchema = z
   .object({ lineIds: z.array(lineId).min(1).max(LIMITS.schedule_lines) })
   .meta({ id: 'RemovedLines' });
+
+export const namedLinesSchema = z
+  .object({ lineIds: z.array(lineId).max(LIMITS.schedule_lines) })
+  .meta({ id: 'NamedLines', description: 'Lines to read.' });
+
+export const movedLinesSchema = z
+  .object({ lineIds: z.array(lineId).min(1).max(LIMITS.schedule_lines), before: z.number().int().nonnegative() })
+  .meta({ id: 'MovedLines', description: 'Lines and the line that they come before; 0 is the end.' });
+
+const columnName = z.string().max(60);
+
+export const bulkEditSchema = z
+  .object({
+    lineIds: z.array(lineId).max(LIMITS.schedule_lines).optional(),
+    edit: z.discriminatedUnion('kind', [
+      z.object({ kind: z.literal('set'), column: columnName, text: cellText }),
+      z.object({ kind: z.literal('measured'), column: columnName }),
+      z.object({ kind: z.literal('unmeasured'), column: columnName }),
+      z.object({
+        kind: z.literal('replace'),
+        find: cellText.min(1),
+        put: cellText,
+        columns: z.array(columnName).max(LIMITS.list_columns),
+        match: z.enum(['part', 'whole']),
+        letters: z.enum(['any', 'exact']),
+      }),
+    ]),
+  })
+  .meta({ id: 'BulkEdit', description: 'One column of many lines, or a text replaced wherever it stands.' });
 
 export const mappingSchema = z
   .object({

@@ -6,6 +6,7 @@
  */
 import { addAuditEntry } from '#db/queries/audit.ts';
 import { changeEnquiry as changeRow, type EnquiryChange } from '#db/queries/enquiries.ts';
+import { insertScheduleChange } from '#db/queries/schedule-changes.ts';
 import { constraintsToJson, type PlanConstraints } from '#lib/contracts/constraints.ts';
 import { parseSite } from '#lib/contracts/site.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
@@ -14,6 +15,7 @@ import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp, today } from './context.ts';
 import { readEnquiry } from './enquiry-record.ts';
+import { announceChange } from './live-changes.ts';
 
 export interface EnquiryEdit {
   readonly enquiryId: number;
@@ -36,7 +38,7 @@ export function changeEnquiry(context: Context, edit: EnquiryEdit): Result<{ rea
     if (!site.ok) return site;
   }
   const at = timestamp(context);
-  return context.database.db.transaction(
+  const done = context.database.db.transaction(
     (tx): Result<{ readonly version: number }> => {
       const done = changeRow(tx, {
         id: edit.enquiryId,
@@ -58,10 +60,16 @@ export function changeEnquiry(context: Context, edit: EnquiryEdit): Result<{ rea
         subject: `enquiry ${edit.enquiryId}`,
         detail_json: JSON.stringify(columnsOf(edit)),
       });
+      insertScheduleChange(tx, {
+        ...{ enquiry_id: edit.enquiryId, at, who: context.actor.name, screen: context.screen ?? '' },
+        ...{ kind: 'enquiry', detail_json: '{}' },
+      });
       return ok({ version: (edit.version ?? before.value.row.version) + 1 });
     },
     { behavior: 'immediate' },
   );
+  if (done.ok) announceChange(edit.enquiryId);
+  return done;
 }
 
 function columnsOf(edit: EnquiryEdit): EnquiryChange {

@@ -19,6 +19,8 @@ export interface Context {
   readonly database: OpenDatabase;
   readonly now: () => Date;
   readonly actor: Actor;
+  /** The browser window that asks, so that it knows its own changes again; absent where none does. */
+  readonly screen?: string;
 }
 
 export function timestamp(context: Context): string {
@@ -27,4 +29,9 @@ export function timestamp(context: Context): string {
 
 export function today(context: Context): IsoDate {
   return timestamp(context).slice(0, 10);
+}
+
+/** The clock in milliseconds, for working in turns. */
+export function milliseconds(context: Context): number {
+  return context.now().getTime();
 }

@@ -1,32 +1,30 @@
 /*
  * Saves edits of cells as they are made and answers with the lines as they now read.
- * Invariant: what was typed is kept even when it cannot be read; all edits of one call are saved together.
- * Not here: undo, which is the same call with the texts from before (they come back in the answer).
- * Read next: list-lines.ts.
+ * Invariant: what was typed is kept even when it cannot be read; a cell that somebody else wrote meanwhile is told, never written over unseen.
+ * Not here: taking an edit back (undo-change.ts).
+ * Read next: apply-change.ts.
  */
-import { addAuditEntry } from '#db/queries/audit.ts';
-import { changeEnquiry as touch } from '#db/queries/enquiries.ts';
-import { changeLine, findLine } from '#db/queries/schedule.ts';
 import { type Column, isColumn } from '#lib/intake/columns.ts';
 import { LIMITS } from '#lib/kernel/limits.ts';
-import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { failed, ok, type Refused, type Result } from '#lib/kernel/result.ts';
+import type { CellChange } from '#lib/schedule/schedule-change.ts';
+import { applyChange } from './apply-change.ts';
 import { authorise } from './authorise.ts';
-import { type Context, timestamp } from './context.ts';
+import { type ChangeAnswer, changeAnswer } from './change-answer.ts';
+import type { Context } from './context.ts';
 import { readEnquiry } from './enquiry-record.ts';
-import { type LineView, lineView } from './line-view.ts';
-import { dutyOf, readRecord, readWritten } from './schedule-record.ts';
-import { siteKnowledge } from './site-knowledge.ts';
 
 export interface CellEdit {
   readonly lineId: number;
   readonly column: string;
   readonly text: string;
+  /** What the writer saw in the cell; where it says something else by now, nothing is written and both texts are told. */
+  readonly was?: string | undefined;
   /** Marks the value as measured on the valve, or no longer so; absent leaves the mark as it is. */
   readonly measured?: boolean | undefined;
 }
 
-export interface CellsEdited {
-  readonly lines: readonly LineView[];
+export interface CellsEdited extends ChangeAnswer {
   /** The same cells with the texts they had: sending these back undoes the edit. */
   readonly undo: readonly CellEdit[];
 }
@@ -39,48 +37,29 @@ export function editCells(
   if (!allowed.ok) return allowed;
   const enquiry = readEnquiry(context, input.enquiryId);
   if (!enquiry.ok) return enquiry;
-  const refused = input.edits.map(refuseEdit).find((refusal) => refusal !== undefined);
+  const refused = input.edits.map(refuseCell).find((refusal) => refusal !== undefined);
   if (refused) return failed(refused);
-  const at = timestamp(context);
-  const saved = context.database.db.transaction(
-    (tx): Result<{ readonly undo: readonly CellEdit[]; readonly ids: readonly number[] }> => {
-      const undo: CellEdit[] = [];
-      const ids = new Set<number>();
-      for (const edit of input.edits) {
-        const row = findLine(tx, { enquiryId: input.enquiryId, lineId: edit.lineId });
-        if (!row)
-          return failed({
-            code: 'no-such-line',
-            sentence: 'A line of this edit was removed by somebody else; load the schedule again.',
-          });
-        undo.unshift(applyEdit(tx, row, edit));
-        ids.add(edit.lineId);
-      }
-      touch(tx, { id: input.enquiryId, at, set: { state: 'being worked' } });
-      addAuditEntry(tx, {
-        at,
-        who: context.actor.name,
-        action: 'cells edited',
-        subject: `enquiry ${input.enquiryId}`,
-        detail_json: JSON.stringify({ edits: input.edits, before: undo }),
-      });
-      return ok({ undo, ids: [...ids] });
-    },
+  const cells = input.edits.map((edit) => ({ ...edit, column: edit.column as Column }));
+  const applied = context.database.db.transaction(
+    (tx) => applyChange(context, tx, { enquiryId: input.enquiryId, kind: 'edited', change: { cells } }),
     { behavior: 'immediate' },
   );
-  if (!saved.ok) return saved;
-  const { site, row: enquiryRow } = enquiry.value;
-  const knowledge = siteKnowledge(context, enquiry.value);
-  const lines = saved.value.ids.flatMap((lineId) => {
-    const row = findLine(context.database.db, { enquiryId: input.enquiryId, lineId });
-    if (!row) return [];
-    const record = readRecord(row, knowledge);
-    return [lineView(record, dutyOf({ record, site, siteKey: enquiryRow.site_json }))];
-  });
-  return ok({ lines, undo: saved.value.undo });
+  if (applied.clashes.length > 0 && applied.clashes.length === cells.length && applied.clashes.every(isGone))
+    return failed({
+      code: 'no-such-line',
+      sentence: 'A line of this edit was removed by somebody else; load the schedule again.',
+    });
+  const lineIds = [...new Set(input.edits.map(({ lineId }) => lineId))];
+  const answer = changeAnswer(context, { enquiry: enquiry.value, applied, lineIds });
+  return ok({ ...answer, undo: applied.done.cells.map(undoOf).toReversed() });
 }
 
-function refuseEdit(edit: CellEdit): { readonly code: string; readonly sentence: string } | undefined {
+function isGone({ kind }: { readonly kind: string }): boolean {
+  return kind === 'gone';
+}
+
+/** Why a cell cannot be written at all. */
+export function refuseCell(edit: { readonly column: string; readonly text: string }): Refused | undefined {
   if (!isColumn(edit.column)) {
     return { code: 'no-such-column', sentence: `“${edit.column}” is not a column of the schedule.` };
   }
@@ -93,19 +72,6 @@ function refuseEdit(edit: CellEdit): { readonly code: string; readonly sentence:
   return undefined;
 }
 
-type Tx = Parameters<typeof findLine>[0];
-type Row = NonNullable<ReturnType<typeof findLine>>;
-
-/** Writes one edit and answers with the edit that takes it back. */
-function applyEdit(tx: Tx, row: Row, edit: CellEdit): CellEdit {
-  const record = readWritten(row);
-  const column = edit.column as Column;
-  const { [column]: before, ...others } = record.cells;
-  const wasMeasured = record.measured.includes(column);
-  const cells = edit.text.trim() === '' ? others : { ...others, [column]: edit.text };
-  const unmarked = record.measured.filter((name) => name !== column);
-  const isMeasured = edit.measured ?? wasMeasured;
-  const measured = isMeasured && edit.text.trim() !== '' ? [...unmarked, column] : unmarked;
-  changeLine(tx, { lineId: row.id, cellsJson: JSON.stringify(cells), measuredJson: JSON.stringify(measured) });
-  return { lineId: edit.lineId, column, text: before ?? '', measured: wasMeasured };
+function undoOf({ lineId, column, before, measuredBefore }: CellChange): CellEdit {
+  return { lineId, column, text: before, measured: measuredBefore };
 }

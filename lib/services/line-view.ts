@@ -42,6 +42,10 @@ export interface LineView {
 }
 
 export function lineView(record: LineRecord, duty: Duty): LineView {
+  return viewOfLine(record, dutyView(duty));
+}
+
+export function viewOfLine(record: LineRecord, duty: DutyView): LineView {
   return {
     id: record.row.id,
     row: record.row.row,
@@ -53,7 +57,7 @@ export function lineView(record: LineRecord, duty: Duty): LineView {
     problems: record.problems,
     known: record.known,
     visits: record.visits,
-    duty: dutyView(duty),
+    duty,
   };
 }
 

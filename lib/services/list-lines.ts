@@ -1,17 +1,17 @@
 /*
- * A window of an enquiry's schedule for a long table, filtered by text or by trouble.
- * Invariant: of a window only its own duties are worked out; the total counts what the filter lets through.
- * Not here: editing (edit-cells.ts).
- * Read next: line-view.ts.
+ * Lines of an enquiry's schedule for a long table: by place under a filter, or by their ids.
+ * Invariant: of what is asked only its own duties are worked out; the total counts what the filter lets through.
+ * Not here: editing (edit-cells.ts), filters that ask the duty (order-lines.ts).
+ * Read next: line-views.ts, order-lines.ts.
  */
-import { type LineRow, listLines as listRows } from '#db/queries/schedule.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
+import { cellsPass, NO_FILTER } from '#lib/schedule/line-filter.ts';
 import { authorise } from './authorise.ts';
-import type { Context } from './context.ts';
-import { type EnquiryRecord, readEnquiry } from './enquiry-record.ts';
-import { type LineView, lineView } from './line-view.ts';
-import { dutyOf, readRecord } from './schedule-record.ts';
-import { type SiteKnowledge, siteKnowledge } from './site-knowledge.ts';
+import { type Context, milliseconds } from './context.ts';
+import { readEnquiry } from './enquiry-record.ts';
+import type { LineView } from './line-view.ts';
+import { lineViewer } from './line-views.ts';
+import { keptSchedule } from './schedule-cache.ts';
 
 export interface LineWindow {
   readonly enquiryId: number;
@@ -36,13 +36,56 @@ export function listLines(context: Context, window: LineWindow): Result<LinesVie
   if (!allowed.ok) return allowed;
   const enquiry = readEnquiry(context, window.enquiryId);
   if (!enquiry.ok) return enquiry;
-  const text = window.text?.trim().toLowerCase() ?? '';
-  const knowledge = siteKnowledge(context, enquiry.value);
-  const rows = listRows(context.database.db, window.enquiryId)
-    .filter((row) => text === '' || row.cells_json.toLowerCase().includes(text))
-    .filter((row) => window.only !== 'problems' || readRecord(row, knowledge).problems.length > 0);
+  const filter = { ...NO_FILTER, text: window.text ?? '', findings: window.only ?? ('all' as const) };
+  const rows = keptSchedule(context, enquiry.value.row).filter((read) => cellsPass(filter, read));
   const shown = rows.slice(window.from, window.from + Math.min(window.count, MOST_LINES));
-  return ok({ total: rows.length, from: window.from, lines: shown.map(viewOf(enquiry.value, knowledge)) });
+  const viewer = lineViewer(context, enquiry.value);
+  return ok({ total: rows.length, from: window.from, lines: shown.map(viewer.line) });
+}
+
+/** One stretch of working before others get their turn. */
+const STRETCH_MS = 10;
+
+/** The lines named that are there, each with its duty; others get their turn in between. */
+export async function readLines(
+  context: Context,
+  input: { readonly enquiryId: number; readonly lineIds: readonly number[] },
+): Promise<Result<readonly LineView[]>> {
+  const allowed = authorise(context, 'read enquiries');
+  if (!allowed.ok) return allowed;
+  const enquiry = readEnquiry(context, input.enquiryId);
+  if (!enquiry.ok) return enquiry;
+  const viewer = lineViewer(context, enquiry.value);
+  const wanted = new Set(input.lineIds.slice(0, MOST_LINES));
+  const lines: LineView[] = [];
+  let pause = milliseconds(context) + STRETCH_MS;
+  for (const read of keptSchedule(context, enquiry.value.row)) {
+    if (!wanted.has(read.row.id)) continue;
+    lines.push(viewer.line(read));
+    if (milliseconds(context) < pause) continue;
+    await new Promise((resolve) => setImmediate(resolve));
+    pause = milliseconds(context) + STRETCH_MS;
+  }
+  return ok(lines);
+}
+
+export interface LineCells extends Pick<LineView, 'id' | 'cells' | 'measured'> {}
+
+/** What the cells of lines say, without their duties: for copying and filling far beyond what is in sight. */
+export function readCells(
+  context: Context,
+  input: { readonly enquiryId: number; readonly lineIds: readonly number[] },
+): Result<readonly LineCells[]> {
+  const allowed = authorise(context, 'read enquiries');
+  if (!allowed.ok) return allowed;
+  const enquiry = readEnquiry(context, input.enquiryId);
+  if (!enquiry.ok) return enquiry;
+  const wanted = new Set(input.lineIds);
+  return ok(
+    keptSchedule(context, enquiry.value.row)
+      .filter(({ row }) => wanted.has(row.id))
+      .map(({ row, cells, measured }) => ({ id: row.id, cells, measured })),
+  );
 }
 
 /** The whole schedule at once, for paper. */
@@ -51,12 +94,5 @@ export function listAllLines(context: Context, enquiryId: number): Result<readon
   if (!allowed.ok) return allowed;
   const enquiry = readEnquiry(context, enquiryId);
   if (!enquiry.ok) return enquiry;
-  return ok(listRows(context.database.db, enquiryId).map(viewOf(enquiry.value, siteKnowledge(context, enquiry.value))));
-}
-
-function viewOf({ site, row: { site_json } }: EnquiryRecord, knowledge: SiteKnowledge) {
-  return (row: LineRow): LineView => {
-    const record = readRecord(row, knowledge);
-    return lineView(record, dutyOf({ record, site, siteKey: site_json }));
-  };
+  return ok(keptSchedule(context, enquiry.value.row).map(lineViewer(context, enquiry.value).line));
 }

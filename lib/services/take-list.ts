@@ -4,22 +4,15 @@
  * Not here: reading files (receive-list.ts).
  * Read next: ../intake/take-rows.ts.
  */
-import { addAuditEntry } from '#db/queries/audit.ts';
-import { changeEnquiry as changeRow } from '#db/queries/enquiries.ts';
-import {
-  deleteLines,
-  findListFile,
-  insertLines,
-  lastPosition,
-  listLines,
-  settleListFile,
-} from '#db/queries/schedule.ts';
+import { findListFile, lastPosition, lineStamps, settleListFile } from '#db/queries/schedule.ts';
 import type { Mapping } from '#lib/intake/propose-mapping.ts';
 import { readTables } from '#lib/intake/read-table.ts';
 import { type Taken, takeRows } from '#lib/intake/take-rows.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { applyChange } from './apply-change.ts';
 import { authorise } from './authorise.ts';
-import { type Context, timestamp } from './context.ts';
+import type { Context } from './context.ts';
+import { announceChange } from './live-changes.ts';
 
 export interface ListChoice {
   readonly enquiryId: number;
@@ -50,29 +43,18 @@ export interface TakeListChoice extends ListChoice {
   readonly existing: 'keep' | 'replace';
 }
 
-export async function takeList(context: Context, choice: TakeListChoice): Promise<Result<Taken['counts']>> {
+/** What became of the rows, and the number of the change, for undo. */
+export type ListTaken = Taken['counts'] & { readonly change: number };
+
+export async function takeList(context: Context, choice: TakeListChoice): Promise<Result<ListTaken>> {
   const allowed = authorise(context, 'change enquiries');
   if (!allowed.ok) return allowed;
   const taken = await previewList(context, choice);
   if (!taken.ok) return taken;
-  const at = timestamp(context);
-  context.database.db.transaction(
+  const change = context.database.db.transaction(
     (tx) => {
-      if (choice.existing === 'replace') {
-        const old = listLines(tx, choice.enquiryId).map((line) => line.id);
-        if (old.length > 0) deleteLines(tx, { enquiryId: choice.enquiryId, lineIds: old });
-      }
+      const old = choice.existing === 'replace' ? lineStamps(tx, choice.enquiryId).map(({ id }) => id) : [];
       const start = lastPosition(tx, choice.enquiryId);
-      insertLines(
-        tx,
-        taken.value.lines.map((line, index) => ({
-          enquiry_id: choice.enquiryId,
-          position: start + index + 1,
-          row: line.row,
-          cells_json: JSON.stringify(line.cells),
-          measured_json: '[]',
-        })),
-      );
       settleListFile(tx, {
         fileId: choice.fileId,
         mappingJson: JSON.stringify({ table: choice.table, mapping: choice.mapping }),
@@ -82,16 +64,14 @@ export async function takeList(context: Context, choice: TakeListChoice): Promis
           problems: taken.value.problems,
         }),
       });
-      changeRow(tx, { id: choice.enquiryId, at, set: { state: 'being worked' } });
-      addAuditEntry(tx, {
-        at,
-        who: context.actor.name,
-        action: 'list taken',
-        subject: `enquiry ${choice.enquiryId}`,
-        detail_json: JSON.stringify(taken.value.counts),
-      });
+      const add = taken.value.lines.map(({ row, cells }, index) => ({
+        ...{ position: start + index + 1, row, cells, measured: [], listed: cells },
+      }));
+      return applyChange(context, tx, { enquiryId: choice.enquiryId, kind: 'list', change: { remove: old, add } })
+        .change;
     },
     { behavior: 'immediate' },
   );
-  return ok(taken.value.counts);
+  if (change > 0) announceChange(choice.enquiryId);
+  return ok({ ...taken.value.counts, change });
 }
