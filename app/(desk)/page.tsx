@@ -1,0 +1,45 @@
+import type { Metadata } from 'next';
+import { Suspense } from 'react';
+import { asking } from '#app/_lib/asking.ts';
+import { HomeCards } from '#app/_ui/home-cards.tsx';
+import { HomeFigures } from '#app/_ui/home-figures.tsx';
+import { HomeStart } from '#app/_ui/home-start.tsx';
+import { Waiting } from '#app/_ui/waiting.tsx';
+import { dateText } from '#lib/documents/print-values.ts';
+import { openHome } from '#lib/services/open-home.ts';
+import { USE_WINDOWS } from '#lib/services/open-house-figures.ts';
+
+export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'Home' };
+
+interface HomePageProps {
+  readonly searchParams: Promise<Readonly<Record<string, string | readonly string[] | undefined>>>;
+}
+
+export default async function HomePage({ searchParams }: HomePageProps) {
+  const home = openHome(await asking());
+  if (!home.ok) {
+    return (
+      <>
+        <h1>Home</h1>
+        <p className="notice refusal">{home.reason.sentence}</p>
+      </>
+    );
+  }
+  const asked = await searchParams;
+  return (
+    <>
+      <div className="heading">
+        <h1>What needs you today</h1>
+        <small>{dateText(home.value.today)}</small>
+      </div>
+      {home.value.enquiries === 0 ? <HomeStart /> : <HomeCards home={home.value} />}
+      <Suspense fallback={<Waiting what="The figures are being added up." />}>
+        <HomeFigures
+          days={USE_WINDOWS.find((days) => String(days) === asked.days) ?? USE_WINDOWS[1]}
+          depot={typeof asked.depot === 'string' ? asked.depot : ''}
+        />
+      </Suspense>
+    </>
+  );
+}

@@ -1,0 +1,104 @@
+import type { ReactNode } from 'react';
+import { dateText, moneyText } from '#lib/documents/print-values.ts';
+import type { HomeView } from '#lib/services/open-home.ts';
+import { HomeCard } from './home-card.tsx';
+import { momentText } from './plan-words.ts';
+import { StateMark } from './state-mark.tsx';
+
+/** What needs somebody today, one card a kind; what asks for something has an amber edge. */
+export function HomeCards({ home }: { readonly home: HomeView }) {
+  return (
+    <div className="cards">
+      <HomeCard
+        title="Due"
+        entries={home.due}
+        asks={home.due.some(({ inDays }) => inDays <= 0)}
+        empty="No answer is due within a week. An enquiry shows here once it has a day by which the customer waits for it."
+        tell={({ inDays, dueOn, mine, assignedName }) => (
+          <>
+            <Mark urgent={inDays <= 0}>{dayText({ inDays, day: dueOn, past: 'overdue since' })}</Mark>{' '}
+            {mine ? 'yours' : assignedName === '' ? 'nobody’s yet' : assignedName}
+          </>
+        )}
+      />
+      <HomeCard
+        title="Quotes about to lapse"
+        entries={home.lapsing}
+        tab="/papers"
+        asks={home.lapsing.length > 0}
+        empty="No open quote ends within a week."
+        tell={({ inDays, validUntil, quote, total_minor, currency }) => (
+          <>
+            <Mark urgent={inDays < 2}>{dayText({ inDays, day: validUntil, past: 'lapsed on' })}</Mark> {quote},{' '}
+            {moneyText(total_minor, currency)} {currency}
+          </>
+        )}
+      />
+      <HomeCard
+        title="Discounts to decide"
+        entries={home.approvals}
+        tab="/papers"
+        asks={home.approvals.some(({ own }) => !own)}
+        empty="Nobody waits for a discount to be approved."
+        tell={({ reason, askedByName, own }) => `${own ? 'You asked' : `${askedByName} asks`}: ${reason}`}
+      />
+      <HomeCard
+        title="Short of equipment"
+        entries={home.short}
+        tab="/kits"
+        asks={home.short.length > 0}
+        empty="Everything that is planned or booked is there on its dates."
+        tell={({ kind, startsOn, sentences }) => (
+          <>
+            <Mark urgent={kind === 'booked'}>
+              {kind} from {dateText(startsOn)}
+            </Mark>{' '}
+            {sentences.slice(0, 2).join(' ')}
+            {sentences.length > 2 ? ` And ${sentences.length - 2} more.` : ''}
+          </>
+        )}
+      />
+      <HomeCard
+        title="Not back yet"
+        entries={home.late}
+        tab="/papers"
+        asks={home.late.length > 0}
+        empty="Every booking whose last day is past is back."
+        tell={({ booking, endedBefore, units }) => (
+          <>
+            <Mark urgent>free again from {dateText(endedBefore)}</Mark> {booking}: {units}{' '}
+            {units === 1 ? 'unit is' : 'units are'} not marked as back
+          </>
+        )}
+      />
+      <HomeCard
+        title="Changed last"
+        entries={home.changed.map((row) => ({ ...row, enquiryId: row.id }))}
+        empty="Nothing was changed yet."
+        tell={({ state, updated_at }) => (
+          <>
+            <StateMark state={state} /> {momentText(updated_at)}
+          </>
+        )}
+      />
+    </div>
+  );
+}
+
+function Mark({ urgent = false, children }: { readonly urgent?: boolean; readonly children: ReactNode }) {
+  return <span className={urgent ? 'mark warning' : 'mark'}>{children}</span>;
+}
+
+function dayText({
+  inDays,
+  day,
+  past,
+}: {
+  readonly inDays: number;
+  readonly day: string;
+  readonly past: string;
+}): string {
+  if (inDays < 0) return `${past} ${dateText(day)}`;
+  if (inDays === 0) return 'today';
+  return inDays === 1 ? 'tomorrow' : `in ${inDays} days`;
+}
