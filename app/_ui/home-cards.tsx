@@ -42,6 +42,25 @@ export function HomeCards({ home }: { readonly home: HomeView }) {
         empty="Nobody waits for a discount to be approved."
         tell={({ reason, askedByName, own }) => `${own ? 'You asked' : `${askedByName} asks`}: ${reason}`}
       />
+      <StockCards home={home} />
+      <HomeCard
+        title="Changed last"
+        entries={home.changed.map((row) => ({ ...row, enquiryId: row.id }))}
+        empty="Nothing was changed yet."
+        tell={({ state, updated_at }) => (
+          <>
+            <StateMark state={state} /> {momentText(updated_at)}
+          </>
+        )}
+      />
+    </div>
+  );
+}
+
+/** Equipment that is not where it should be. */
+function StockCards({ home }: { readonly home: HomeView }) {
+  return (
+    <>
       <HomeCard
         title="Short of equipment"
         entries={home.short}
@@ -71,17 +90,7 @@ export function HomeCards({ home }: { readonly home: HomeView }) {
           </>
         )}
       />
-      <HomeCard
-        title="Changed last"
-        entries={home.changed.map((row) => ({ ...row, enquiryId: row.id }))}
-        empty="Nothing was changed yet."
-        tell={({ state, updated_at }) => (
-          <>
-            <StateMark state={state} /> {momentText(updated_at)}
-          </>
-        )}
-      />
-    </div>
+    </>
   );
 }
 
