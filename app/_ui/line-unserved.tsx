@@ -1,29 +1,26 @@
 import type { LineDetail } from '#lib/services/open-line.ts';
 import { LineFindings } from './line-findings.tsx';
 import styles from './plan-sheet.module.css';
-import { ShownSentence } from './shown-units.client.tsx';
+import { ReasonTree } from './reason-tree.tsx';
+import { RepairList } from './repair-list.client.tsx';
+
+interface UnservedProps {
+  readonly enquiryId: number;
+  readonly lineId: number;
+  readonly unserved: NonNullable<LineDetail['unserved']>;
+}
 
 /** Why no assembly serves the line, and what would change that. */
-export function LineUnserved({ unserved }: { readonly unserved: NonNullable<LineDetail['unserved']> }) {
+export function LineUnserved({ enquiryId, lineId, unserved }: UnservedProps) {
   return (
     <div className={styles.refused}>
-      <p>
-        <strong>No equipment serves this line.</strong> These facts and rules cannot all hold:
-      </p>
-      <LineFindings findings={unserved.because} empty="No reasons were recorded." />
-      <h3>It would work</h3>
-      {unserved.repairs.length === 0 ? (
-        <p>No single change was found that would make it possible; ask the workshop.</p>
+      {unserved.reasons === null ? (
+        <LineFindings findings={unserved.because} empty="No reasons were recorded." />
       ) : (
-        <ul className={styles.list}>
-          {unserved.repairs.map((repair) => (
-            <li key={repair.sentence}>
-              <ShownSentence told={repair} />{' '}
-              {repair.cost === undefined ? null : <span className={styles.soft}>({repair.cost})</span>}
-            </li>
-          ))}
-        </ul>
+        <ReasonTree reasons={unserved.reasons} label="Why nothing serves this line" />
       )}
+      <h3>It would work</h3>
+      <RepairList enquiryId={enquiryId} lines={{ lineIds: [lineId] }} offers={unserved.repairs} replan="no" />
     </div>
   );
 }

@@ -1,9 +1,10 @@
 'use client';
 import { useState } from 'react';
 import type { Finding } from '#lib/kernel/finding.ts';
-import { LineFindings } from './line-findings.tsx';
+import type { Reason } from '#lib/kits/reason.ts';
 import { send } from './plan-send.ts';
 import styles from './plan-sheet.module.css';
+import { ReasonTree } from './reason-tree.tsx';
 
 interface WhyProps {
   readonly enquiryId: number;
@@ -18,6 +19,7 @@ interface WhyProps {
 interface PartAnswer {
   readonly fits: boolean;
   readonly because: readonly Finding[];
+  readonly reasons: Reason;
 }
 
 type Shown =
@@ -72,15 +74,7 @@ export function LineWhy({ enquiryId, lineId, tag, groups }: WhyProps) {
       <div aria-live="polite">
         {shown.kind === 'answer' ? (
           <div className={shown.answer.fits ? styles.calm : styles.refused}>
-            <p>
-              <strong>
-                {shown.part} {shown.answer.fits ? `can serve ${tag}.` : `cannot serve ${tag}.`}
-              </strong>
-            </p>
-            <LineFindings
-              findings={shown.answer.because}
-              empty={shown.answer.fits ? 'No rule speaks against it.' : 'No reasons were recorded.'}
-            />
+            <ReasonTree reasons={shown.answer.reasons} label={`Why ${shown.part}, or why not, on ${tag}`} />
           </div>
         ) : null}
         {shown.kind === 'refused' ? <p className={styles.refused}>{shown.sentence}</p> : null}

@@ -11,7 +11,7 @@ import { assessDuty } from '#lib/duty/assess-duty.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { explainPart } from '#lib/kits/explain-part.ts';
-import { findChoices, type LineDuty } from '#lib/kits/find-choices.ts';
+import type { LineDuty } from '#lib/kits/find-choices.ts';
 import { leaveOutPart } from '#lib/planning/leave-out-part.ts';
 import { listSoundAssemblies } from '#lib/planning/list-sound-assemblies.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
@@ -23,6 +23,7 @@ import type { Options } from './arguments.ts';
 import { leftOutLines } from './left-out.ts';
 import { planInput } from './plan-input.ts';
 import { type CommandInput, readInput } from './read-input.ts';
+import { treeLines } from './tree-lines.ts';
 
 const ASSEMBLIES_TOLD = 5;
 
@@ -44,10 +45,9 @@ export async function whyCommand(options: Options): Promise<number> {
     );
     return 0;
   }
-  const [none] = findChoices({ lines: [lineDuty], site, models, constraints: NO_CONSTRAINTS }).unserved;
+  const none = listed.unserved;
   print(options, { tag: line.tag, because: none?.because ?? [], repairs: none?.repairs ?? [] }, [
-    `Nothing serves ${line.tag}:`,
-    ...(none?.because ?? []).map((told) => `  ${sentenceIn(told, options.units)}`),
+    ...(none?.reasons === undefined ? [] : treeLines(none.reasons, options.units)),
     ...(none?.repairs ?? []).map((told) => `  It would work so: ${sentenceIn(told, options.units)}`),
   ]);
   return 3;
@@ -91,10 +91,7 @@ async function tellPart(question: {
   const { options, input, lineDuty, part } = question;
   const { tag } = lineDuty.line;
   const answer = explainPart({ lineDuty, site: input.site, models: houseModels(input.context), part });
-  const lines = [
-    `${part} ${answer.fits ? 'serves' : 'does not serve'} ${tag}.`,
-    ...answer.because.map((told) => `  ${sentenceIn(told, options.units)}`),
-  ];
+  const lines = treeLines(answer.reasons, options.units);
   if (!options.without) {
     print(options, { tag, part, ...answer }, lines);
     return answer.fits ? 0 : 3;

@@ -55,6 +55,14 @@ export const cellEditsSchema = z
   })
   .meta({ id: 'CellEdits', description: 'Texts for cells of the schedule, saved together.' });
 
+export const repairSchema = z
+  .object({
+    tags: z.array(z.string().max(LIMITS.cell_characters)).max(LIMITS.schedule_lines).optional(),
+    lineIds: z.array(lineId).max(LIMITS.schedule_lines).optional(),
+    repair: z.string().min(1).max(1_000),
+  })
+  .meta({ id: 'Repair', description: 'A repair that was offered for lines nothing serves, to be carried out.' });
+
 export const whatIfSchema = z
   .object({ column: z.string().max(60), text: cellText, measured: z.boolean().default(false) })
   .meta({ id: 'WhatIf', description: 'One input of a line with another value, to be worked out and not saved.' });

@@ -45,6 +45,13 @@ export function raiseGuessedBounds({
   return raised;
 }
 
+const RAISED = 'Raised to what a valve bears that is said to be moved so hard';
+
+/** Whether a bound rests on the torque that is said, so that it falls where less is read. */
+export function isRaisedBound({ source }: Known<'N·m'>): boolean {
+  return source.includes(RAISED);
+}
+
 interface Borne {
   readonly said: number;
   readonly torque: number;
@@ -69,7 +76,7 @@ function isGuessed({ basis }: Known<'N·m'>): boolean {
 }
 
 function raise(sheet: Sheet, bound: TorqueBound, { torque }: Borne): TorqueBound {
-  const source = `Raised to what a valve bears that is said to be moved so hard: ${bound.torque.source}`;
+  const source = `${RAISED}: ${bound.torque.source}`;
   return {
     ...bound,
     torque: combine(sheet, {

@@ -6,9 +6,12 @@
  */
 import type { Model } from '#lib/equipment/model.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
+import type { LineFacts } from '#lib/rules/facts.ts';
 import { findingOf } from '#lib/rules/rule.ts';
 import { minimalConflict } from '#lib/solver/minimal-conflict.ts';
 import { BACKGROUND, couldServeWith } from './conflict-table.ts';
+import { conflictTree, findingTree } from './conflict-tree.ts';
+import type { Reason } from './reason.ts';
 import { ALL_REFUSALS } from './refusals.ts';
 import { findRepairs, type Repair } from './repairs.ts';
 import type { ClassQuestion } from './search-class.ts';
@@ -18,28 +21,59 @@ import type { KitConstraints } from './wishes.ts';
 export interface WhyNone {
   readonly because: readonly Finding[];
   readonly repairs: readonly Repair[];
+  /** The same as a tree of facts, rules and parts; where it was asked for in full. */
+  readonly reasons?: Reason;
 }
+
+/** `in full` adds the tree and pairs of repairs: some milliseconds, for one line that is looked at. */
+export type ToldHow = 'in short' | 'in full';
 
 export function explainNone({
   question,
   models,
   constraints,
+  how = 'in short',
 }: {
   readonly question: ClassQuestion;
   readonly models: readonly Model[];
   readonly constraints: KitConstraints;
+  readonly how?: ToldHow | undefined;
 }): WhyNone {
-  const onLine = ALL_REFUSALS.line.filter((rule) => rule.speaks(question.facts));
+  const { facts } = question;
+  const depth = how === 'in full' ? 'pairs too' : 'single changes';
+  const onLine = ALL_REFUSALS.line.filter((rule) => rule.speaks(facts));
   if (onLine.length > 0) {
-    return { because: onLine.map((rule) => findingOf(rule, question.facts)), repairs: [] };
+    const because = onLine.map((rule) => findingOf(rule, facts));
+    return {
+      because,
+      repairs: [],
+      ...(how === 'in full' ? { reasons: treeOf(facts, findingTree(facts, because)) } : {}),
+    };
   }
   const conflict = conflictOf(question);
   const because = conflict === null ? [] : tellConflict({ question, conflict });
   const wished = wishFinding(question);
+  const wish = wished === null ? [] : [wished];
   return {
-    because: wished === null ? because : [wished, ...because],
-    repairs: findRepairs({ question, conflict: conflict ?? [], models, constraints }),
+    because: [...wish, ...because],
+    repairs: findRepairs({ question, conflict: conflict ?? [], models, constraints, depth }),
+    ...(how === 'in full'
+      ? {
+          reasons: treeOf(facts, [
+            ...findingTree(facts, wish),
+            ...conflictTree({ question, conflict: conflict ?? [] }),
+          ]),
+        }
+      : {}),
   };
+}
+
+function treeOf({ line }: LineFacts, children: readonly Reason[]): Reason {
+  const sentence =
+    children.length === 1
+      ? `Nothing the house has serves ${line.tag}, for one reason.`
+      : `Nothing the house has serves ${line.tag}: ${children.length} things cannot all hold, and without any one of them they could.`;
+  return { kind: 'answer', sentence, children };
 }
 
 /** Rules that cannot all hold; null when they can, empty when no couplings join at all. */

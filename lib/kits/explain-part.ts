@@ -9,9 +9,11 @@ import type { AdapterModel, DriveModel, HeadModel, Model } from '#lib/equipment/
 import type { Finding } from '#lib/kernel/finding.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import { findingOf } from '#lib/rules/rule.ts';
+import { conflictTree, findingTree } from './conflict-tree.ts';
 import { conflictOf } from './explain-none.ts';
 import { factsOf, type LineDuty, searchStockFirst } from './find-choices.ts';
 import { findFrames, withoutPartner } from './frames.ts';
+import type { Reason } from './reason.ts';
 import { ALL_REFUSALS, newTally } from './refusals.ts';
 import { type ClassQuestion, searchClass } from './search-class.ts';
 import { stockByRole } from './stock-by-role.ts';
@@ -20,6 +22,8 @@ import { tellConflict } from './tell-conflict.ts';
 export interface PartAnswer {
   readonly fits: boolean;
   readonly because: readonly Finding[];
+  /** The same as a tree of facts, rules and parts. */
+  readonly reasons: Reason;
 }
 
 export function explainPart({
@@ -34,7 +38,7 @@ export function explainPart({
   readonly part: string;
 }): PartAnswer {
   const model = models.find((one) => one.number === part);
-  if (model === undefined) return { fits: false, because: [unknownPart(part)] };
+  if (model === undefined) return simply({ tag: lineDuty.line.tag, fits: false, part, because: [unknownPart(part)] });
   const stock = stockByRole(models);
   const facts = factsOf({ ...lineDuty, site });
   const question: ClassQuestion = {
@@ -46,20 +50,52 @@ export function explainPart({
     tally: newTally(),
     made: 'stock only',
   };
-  if (model.role === 'accessory') return { fits: false, because: [accessoryTold(model)] };
+  if (model.role === 'accessory')
+    return simply({ tag: lineDuty.line.tag, fits: false, part, because: [accessoryTold(model)] });
   const found = model.madeToOrder
     ? searchClass({ ...question, made: 'made to order too' })
     : searchStockFirst(question);
-  if (found.length > 0) return { fits: true, because: [told(question, model, found.length)] };
+  if (found.length > 0)
+    return simply({ tag: lineDuty.line.tag, fits: true, part, because: [told(question, model, found.length)] });
   const together = model.role === 'adapter' ? servesInSet(question, model) : null;
-  if (together !== null) return { fits: true, because: [together] };
+  if (together !== null) return simply({ tag: lineDuty.line.tag, fits: true, part, because: [together] });
   const alone = RULES_OF.part
     .filter((rule) => rule.severity === 'refusal' && rule.speaks({ ...facts, part: model }))
     .map((rule) => findingOf(rule, { ...facts, part: model }));
-  if (alone.length > 0) return { fits: false, because: alone };
+  const refuse = (because: readonly Finding[], children: readonly Reason[]): PartAnswer => ({
+    fits: false,
+    because,
+    reasons: partTree({ fits: false, part, children, tag: facts.line.tag }),
+  });
+  if (alone.length > 0) return refuse(alone, findingTree(facts, alone));
   const conflict = conflictOf(question) ?? [];
-  const because = tellConflict({ question: { ...question, stock: stockAround(stock, model) }, conflict });
-  return { fits: false, because: because.length > 0 ? because : nothingJoins(question, model) };
+  const around = { question: { ...question, stock: stockAround(stock, model) }, conflict };
+  const because = tellConflict(around);
+  if (because.length > 0) return refuse(because, conflictTree(around));
+  const joinless = nothingJoins(question, model);
+  return refuse(joinless, findingTree(facts, joinless));
+}
+
+/** An answer that is one finding and rests on nothing further. */
+function simply(at: {
+  readonly tag: string;
+  readonly fits: boolean;
+  readonly part: string;
+  readonly because: readonly Finding[];
+}): PartAnswer {
+  const { fits, part, tag, because } = at;
+  const children = because.map(({ sentence, source }): Reason => ({ kind: 'fact', sentence, source, children: [] }));
+  return { fits, because, reasons: partTree({ fits, part, children, tag }) };
+}
+
+function partTree(at: {
+  readonly fits: boolean;
+  readonly part: string;
+  readonly tag: string;
+  readonly children: readonly Reason[];
+}): Reason {
+  const { fits, part, tag, children } = at;
+  return { kind: 'answer', sentence: `${part} ${fits ? 'serves' : 'does not serve'} ${tag}.`, children };
 }
 
 /** An adapter that takes only some of the sizes the line may have, with others that take the rest; null where no set holds it. */

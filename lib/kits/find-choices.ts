@@ -14,9 +14,10 @@ import type { LineFacts } from '#lib/rules/facts.ts';
 import { placeOf } from '#lib/rules/place-facts.ts';
 import { seconds } from '#lib/units/quantity.ts';
 import { classKey, shortName } from './class-key.ts';
-import { explainNone } from './explain-none.ts';
+import { explainNone, type ToldHow } from './explain-none.ts';
 import { familiesOf } from './families.ts';
 import { findFrames } from './frames.ts';
+import type { Reason } from './reason.ts';
 import { ALL_REFUSALS, newTally } from './refusals.ts';
 import type { Repair } from './repairs.ts';
 import { type ClassQuestion, canBeServed, type FoundCore, searchClass } from './search-class.ts';
@@ -33,6 +34,7 @@ export interface Unserved {
   readonly classId: string;
   readonly because: readonly Finding[];
   readonly repairs: readonly Repair[];
+  readonly reasons?: Reason;
 }
 
 export interface Choices {
@@ -46,6 +48,8 @@ export interface ChoicesInput {
   readonly site: Site;
   readonly models: readonly Model[];
   readonly constraints: KitConstraints;
+  /** How much is told of lines that nothing serves; in short where nothing is said. */
+  readonly told?: ToldHow;
 }
 
 interface Group {
@@ -72,6 +76,7 @@ export function findChoices(input: ChoicesInput): Choices {
         question: { ...question, wishes: answer.wishes },
         models: input.models,
         constraints: input.constraints,
+        how: input.told,
       });
       unserved.push(...group.lines.map(({ line }) => ({ tag: line.tag, classId: group.id, ...why })));
     } else {

@@ -32,7 +32,7 @@ export interface ListedAssemblies {
 }
 
 export function listAssemblies({ lineDuty, site, models, constraints, limit }: ListInput): ListedAssemblies {
-  const choices = findChoices({ lines: [lineDuty], site, models, constraints });
+  const choices = findChoices({ lines: [lineDuty], site, models, constraints, told: 'in full' });
   const scoreOf = scorer(models);
   let joined = 0;
   const families = choices.classes.flatMap((one) => one.families);

@@ -16,7 +16,8 @@ import { gripCases, likeliestCase } from './grip-cases.ts';
 import { reactionFigures, reactionsOf } from './reactions.ts';
 import type { ClassQuestion } from './search-class.ts';
 
-interface Told {
+/** A part that a rule refuses. */
+export interface RefusedPart {
   /** Made only for the one that is told. */
   readonly finding: () => Finding;
   /** Which part is refused. */
@@ -33,12 +34,7 @@ export function tellConflict({
   readonly conflict: readonly string[];
 }): readonly Finding[] {
   return conflict.flatMap((id) => {
-    const told = [
-      ...tellParts(question, id),
-      ...tellLinks(question, id),
-      ...tellCases(question, id),
-      ...tellCores(question, { id, conflict }),
-    ];
+    const told = refusedBy(question, { id, conflict });
     const nearest = told.toSorted((a, b) => a.broken - b.broken)[0];
     if (nearest === undefined) return [];
     const others = new Set(told.map((one) => one.part)).size - 1;
@@ -48,12 +44,23 @@ export function tellConflict({
   });
 }
 
+/** Everything that one rule of a conflict refuses. */
+export function refusedBy(question: ClassQuestion, asked: Asked): readonly RefusedPart[] {
+  const { id } = asked;
+  return [
+    ...tellParts(question, id),
+    ...tellLinks(question, id),
+    ...tellCases(question, id),
+    ...tellCores(question, asked),
+  ];
+}
+
 interface Asked {
   readonly id: string;
   readonly conflict: readonly string[];
 }
 
-function tellParts({ facts, stock }: ClassQuestion, id: string): readonly Told[] {
+function tellParts({ facts, stock }: ClassQuestion, id: string): readonly RefusedPart[] {
   const rule = RULES_OF.part.find((one) => one.id === id);
   if (rule === undefined) return [];
   const others = RULES_OF.part.filter((one) => one.severity === 'refusal');
@@ -70,13 +77,13 @@ function tellParts({ facts, stock }: ClassQuestion, id: string): readonly Told[]
   });
 }
 
-function tellLinks({ facts, stock, frames }: ClassQuestion, id: string): readonly Told[] {
+function tellLinks({ facts, stock, frames }: ClassQuestion, id: string): readonly RefusedPart[] {
   const rule = RULES_OF.link.find((one) => one.id === id);
   if (rule === undefined) return [];
   return sideAdapters(facts, stock.adapters).flatMap((adapter) =>
     frames.chains.all
       .filter((chain) => chain.length <= 1 && couples(chain, adapter.facts.input))
-      .flatMap((extensions): readonly Told[] => {
+      .flatMap((extensions): readonly RefusedPart[] => {
         const linkFacts = { ...facts, adapter, extensions };
         return rule.speaks(linkFacts)
           ? [{ finding: () => findingOf(rule, linkFacts), part: adapter.number, broken: extensions.length }]
@@ -85,7 +92,7 @@ function tellLinks({ facts, stock, frames }: ClassQuestion, id: string): readonl
   );
 }
 
-function tellCases({ facts, stock }: ClassQuestion, id: string): readonly Told[] {
+function tellCases({ facts, stock }: ClassQuestion, id: string): readonly RefusedPart[] {
   const rule = RULES_OF.case.find((one) => one.id === id);
   const likeliest = likeliestCase(facts);
   if (rule === undefined || likeliest === null) return [];
@@ -115,7 +122,7 @@ function missedBy({ facts }: AdapterModel, gripCase: GripCase): number {
 /** Cores nearest to fitting that are looked at for what they would be joined to. */
 const NEAREST_CORES = 8;
 
-function tellCores(question: ClassQuestion, { id, conflict }: Asked): readonly Told[] {
+function tellCores(question: ClassQuestion, { id, conflict }: Asked): readonly RefusedPart[] {
   const { facts } = question;
   const coreRule = RULES_OF.core.find((one) => one.id === id);
   const gripRule = RULES_OF.grip.find((one) => one.id === id);
@@ -128,7 +135,7 @@ function tellCores(question: ClassQuestion, { id, conflict }: Asked): readonly T
     .map((core) => ({ core, broken: others.filter((one) => one.speaks({ ...facts, core })).length + shortfall(core) }))
     .toSorted((a, b) => a.broken - b.broken);
   if (coreRule !== undefined) {
-    return ranked.flatMap(({ core, broken }): readonly Told[] => {
+    return ranked.flatMap(({ core, broken }): readonly RefusedPart[] => {
       const coreFacts = { ...facts, core };
       if (!coreRule.speaks(coreFacts)) return [];
       return [
@@ -169,9 +176,9 @@ function candidateCores({ facts, frames }: ClassQuestion, passes: (part: Model |
 function tellGrips(
   { facts, stock, frames }: ClassQuestion,
   at: { readonly core: Core; readonly broken: number; readonly rule: (typeof RULES_OF.grip)[number] },
-): readonly Told[] {
+): readonly RefusedPart[] {
   const { core, broken, rule } = at;
-  return sideAdapters(facts, stock.adapters).flatMap((adapter): readonly Told[] => {
+  return sideAdapters(facts, stock.adapters).flatMap((adapter): readonly RefusedPart[] => {
     const refused = frames.chains.all
       .filter((chain) => chain.length <= 1 && couples(chain, adapter.facts.input))
       .map((extensions) => ({ ...facts, core, adapter, extensions }))
@@ -198,10 +205,10 @@ function tellReactions(
     readonly rule: (typeof RULES_OF.reaction)[number];
     readonly passes: (part: Model | null) => boolean;
   },
-): readonly Told[] {
+): readonly RefusedPart[] {
   const { core, broken, rule } = at;
   return reactionsOf({ restraints: stock.restraints.filter(at.passes), stock, facts }).flatMap(
-    (one): readonly Told[] => {
+    (one): readonly RefusedPart[] => {
       const reaction = reactionFigures({ core, restraint: one.restraint });
       const reactionFacts = { ...facts, core, ...one, reaction };
       if (!rule.speaks(reactionFacts)) return [];

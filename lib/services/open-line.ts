@@ -10,8 +10,9 @@ import { torqueLadder } from '#lib/documents/torque-ladder.ts';
 import type { Duty } from '#lib/duty/duty.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
+import type { Finding } from '#lib/kernel/finding.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
-import type { Unserved } from '#lib/kits/find-choices.ts';
+import type { Reason } from '#lib/kits/reason.ts';
 import { listSoundAssemblies } from '#lib/planning/list-sound-assemblies.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { authorise } from './authorise.ts';
@@ -20,6 +21,7 @@ import { houseModels, knownModels } from './house-facts.ts';
 import { type LineView, lineView } from './line-view.ts';
 import { type LineKey, loadLine } from './load-line.ts';
 import { readPlan } from './plan-enquiry.ts';
+import { offersFor, type RepairOffer } from './repair-offers.ts';
 import { dutyOf } from './schedule-record.ts';
 
 export interface LineDetail {
@@ -34,7 +36,14 @@ export interface LineDetail {
   }[];
   readonly assemblies: readonly Assembly[];
   readonly more: number;
-  readonly unserved: Pick<Unserved, 'because' | 'repairs'> | null;
+  readonly unserved: LineUnserved | null;
+}
+
+/** Why nothing serves the line, as a tree, and what would change that. */
+export interface LineUnserved {
+  readonly reasons: Reason | null;
+  readonly because: readonly Finding[];
+  readonly repairs: readonly RepairOffer[];
 }
 
 const ASSEMBLIES_SHOWN = 12;
@@ -72,7 +81,18 @@ export function openLine(
     planned,
     assemblies: listed.assemblies,
     more: listed.more,
-    unserved: none ? { because: none.because, repairs: none.repairs } : null,
+    unserved: none
+      ? {
+          because: none.because,
+          reasons: none.reasons ?? null,
+          repairs: offersFor(context, {
+            enquiry,
+            record,
+            tag: record.line.tag,
+            repairs: none.repairs,
+          }),
+        }
+      : null,
   });
 }
 

@@ -19,6 +19,7 @@ import { crewDaysOf } from './crew-days-of.ts';
 import { houseFacts, knownModels } from './house-facts.ts';
 import { type PlanState, planState, prepareInput, readPlan } from './plan-enquiry.ts';
 import { priceOutcome } from './price-outcome.ts';
+import { offerOf, type RepairOffer } from './repair-offers.ts';
 
 export interface KitItemView {
   readonly number: string;
@@ -67,7 +68,9 @@ export interface PlanView {
   }[];
   readonly crewDays: readonly CrewDaysInput[];
   readonly lines: readonly PlannedLineView[];
-  readonly unserved: WorkedOut['unserved'];
+  readonly unserved: readonly (Omit<WorkedOut['unserved'][number], 'repairs'> & {
+    readonly repairs: readonly RepairOffer[];
+  })[];
   readonly shortage: WorkedOut['shortage'];
   readonly price: PricedPlan | null;
   readonly timings: WorkedOut['timings'];
@@ -125,7 +128,7 @@ export function readPlanView(
       crews: line.parts.map((part) => part.crew),
       assembly: outcome.assemblies[line.parts[0]?.assembly ?? ''] ?? null,
     })),
-    unserved: worked.unserved,
+    unserved: worked.unserved.map((line) => ({ ...line, repairs: line.repairs.map(offerOf) })),
     shortage: worked.shortage ?? null,
     price: price(outcome),
     timings: worked.timings,

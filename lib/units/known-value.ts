@@ -49,7 +49,8 @@ export function known<U extends Unit>(
     `A known value needs low ≤ nominal ≤ high, not ${low}, ${nominal}, ${high}.`,
   );
   invariant(origin.source.length > 0, 'A known value needs a source sentence.');
-  return { low: low as Quantity<U>, nominal: nominal as Quantity<U>, high: high as Quantity<U>, unit, ...origin };
+  const { basis, source } = origin;
+  return { low: low as Quantity<U>, nominal: nominal as Quantity<U>, high: high as Quantity<U>, unit, basis, source };
 }
 
 export function exactly<U extends Unit>(unit: U, value: number, origin: Origin): Known<U> {

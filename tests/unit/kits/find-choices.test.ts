@@ -164,6 +164,8 @@ describe('choices', () => {
       sentence: 'Measure the wheel: 200 mm to 500 mm is too wide a range; at about 350 mm it can be served.',
       inUs: 'Measure the wheel: 7.87 in to 19.7 in is too wide a range; at about 13.8 in it can be served.',
       cost: 'a measurement',
+      id: 'measure-wheel',
+      steps: [{ kind: 'cell', column: 'wheel_diameter', text: '350 mm' }],
     });
   });
 

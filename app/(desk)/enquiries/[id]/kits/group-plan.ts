@@ -57,6 +57,6 @@ export function groupRefusals(unserved: PlanView['unserved']): readonly RefusedG
     key,
     tags,
     because: first.because.map(({ about: _about, id: _id, severity: _severity, ...told }) => told),
-    repairs: first.repairs.map((repair) => ({ ...repair, cost: repair.cost ?? '' })),
+    repairs: first.repairs,
   }));
 }

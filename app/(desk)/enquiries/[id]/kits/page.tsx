@@ -6,6 +6,7 @@ import { PlanEffort } from '#app/_ui/plan-effort.tsx';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { gapText, moneyIn, PREFERENCE_NAMES, proofText, ROLE_NAMES } from '#app/_ui/plan-words.ts';
+import { RepairDone } from '#app/_ui/repair-done.client.tsx';
 import { countText, hoursText, massText } from '#lib/documents/print-values.ts';
 import { listModelsView } from '#lib/services/list-models-view.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/open-enquiry.ts';
@@ -34,6 +35,7 @@ export default async function KitsPage({ params }: { readonly params: Promise<{ 
   return (
     <div className={styles.page}>
       <PlanRun enquiryId={enquiryId} state={plan} lines={lines} />
+      <RepairDone enquiryId={enquiryId} replan="yes" />
       {view.value === null ? (
         // Without a plan the choices must still be within reach: one of them may be why there is none.
         <PlanKits {...{ enquiryId, version, names }} choices={constraints} roles={ROLES} kits={[]} />

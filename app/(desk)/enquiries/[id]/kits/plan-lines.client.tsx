@@ -2,7 +2,9 @@
 import { useState } from 'react';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
+import { RepairList } from '#app/_ui/repair-list.client.tsx';
 import { ShownSentence, ShownSource } from '#app/_ui/shown-units.client.tsx';
+import type { RepairOffer } from '#lib/services/repair-offers.ts';
 import type { Told } from '#lib/units/say-figure.ts';
 
 /** Lines that are done with the same assembly. */
@@ -21,7 +23,7 @@ export interface RefusedGroup {
   readonly key: string;
   readonly tags: readonly string[];
   readonly because: readonly (Told & { readonly source: string })[];
-  readonly repairs: readonly (Told & { readonly cost: string })[];
+  readonly repairs: readonly RepairOffer[];
 }
 
 const GROUPS_A_PAGE = 20;
@@ -105,21 +107,8 @@ export function PlanRefusals({
                 </li>
               ))}
             </ul>
-            {group.repairs.length === 0 ? (
-              <p>No single change was found that would make it possible; ask the workshop.</p>
-            ) : (
-              <>
-                <p>It would work:</p>
-                <ul className={styles.list}>
-                  {group.repairs.map((repair) => (
-                    <li key={repair.sentence}>
-                      <ShownSentence told={repair} />{' '}
-                      {repair.cost === '' ? null : <span className={styles.soft}>({repair.cost})</span>}
-                    </li>
-                  ))}
-                </ul>
-              </>
-            )}
+            <p>It would work:</p>
+            <RepairList enquiryId={enquiryId} lines={{ tags: group.tags }} offers={group.repairs} replan="yes" />
           </li>
         ))}
       </ul>

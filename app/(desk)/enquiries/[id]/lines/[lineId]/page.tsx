@@ -16,6 +16,7 @@ import { PlanPicture } from '#app/_ui/plan-picture.tsx';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PREFERENCE_NAMES, ROLE_NAMES } from '#app/_ui/plan-words.ts';
+import { RepairDone } from '#app/_ui/repair-done.client.tsx';
 import { ShownSentence, ShownSource } from '#app/_ui/shown-units.client.tsx';
 import { listModelsView, type ModelView } from '#lib/services/list-models-view.ts';
 import { type LineDetail, openLine } from '#lib/services/open-line.ts';
@@ -49,7 +50,8 @@ export default async function LinePage({ params }: LinePageProps) {
   return (
     <div className={styles.page}>
       <LineHead detail={detail.value} enquiryId={key.enquiryId} system={system} />
-      {unserved === null ? null : <LineUnserved unserved={unserved} />}
+      <RepairDone enquiryId={key.enquiryId} replan="no" />
+      {unserved === null ? null : <LineUnserved {...key} unserved={unserved} />}
       <section className={styles.panel} aria-labelledby="torque">
         <h2 id="torque">Torque</h2>
         <PlanPicture drawing={ladder} id="ladder" />

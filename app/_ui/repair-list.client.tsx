@@ -1,0 +1,74 @@
+'use client';
+import { useRouter } from 'next/navigation';
+import { useState } from 'react';
+import type { RepairOffer } from '#lib/services/repair-offers.ts';
+import { send } from './plan-send.ts';
+import styles from './plan-sheet.module.css';
+import { type Done, keepDone } from './repair-done.client.tsx';
+import { ShownSentence } from './shown-units.client.tsx';
+
+interface RepairsProps {
+  readonly enquiryId: number;
+  readonly offers: readonly RepairOffer[];
+  /** The lines that it is for. */
+  readonly lines: { readonly lineIds: readonly number[] } | { readonly tags: readonly string[] };
+  /** Whether the plan is worked out again at once. */
+  readonly replan: 'yes' | 'no';
+}
+
+/** What would make a line possible, each with a button where it can be written here. */
+export function RepairList({ enquiryId, offers, lines, replan }: RepairsProps) {
+  const router = useRouter();
+  const [busy, setBusy] = useState('');
+  const [problem, setProblem] = useState('');
+
+  async function apply({ sentence, inUs, action }: RepairOffer): Promise<void> {
+    setBusy(sentence);
+    setProblem('');
+    const path = `/api/v1/enquiries/${enquiryId}`;
+    const sent = await send({ path: `${path}/repairs`, method: 'POST', body: { ...lines, repair: sentence } });
+    if (sent.ok && replan === 'yes') await send({ path: `${path}/plan`, method: 'POST' });
+    setBusy('');
+    if (!sent.ok) return setProblem(sent.sentence);
+    const told = { sentence, ...(inUs === undefined ? {} : { inUs }) };
+    keepDone(enquiryId, { ...(sent.value as Omit<Done, 'action' | 'told'>), action: action ?? '', told });
+    router.refresh();
+  }
+
+  if (offers.length === 0) {
+    return (
+      <p>
+        No change of the line or the site was found that would make it possible, nor two together; ask the workshop.
+      </p>
+    );
+  }
+  return (
+    <>
+      <ul className={styles.bare}>
+        {offers.map((offer) => (
+          <li key={offer.sentence} className={styles.offer}>
+            <span>
+              <ShownSentence told={offer} />{' '}
+              {offer.cost === undefined ? null : <span className={styles.soft}>({offer.cost})</span>}
+            </span>
+            {offer.action === null ? (
+              <span className={styles.soft}>
+                Nothing to press: somebody else decides this; type it into the line or the site once it is known.
+              </span>
+            ) : (
+              <button type="button" className={styles.offerButton} disabled={busy !== ''} onClick={() => apply(offer)}>
+                {busy === offer.sentence ? 'Writing it…' : offer.action}
+                {offer.reach === 'all lines' ? ' (for all lines)' : ''}
+              </button>
+            )}
+          </li>
+        ))}
+      </ul>
+      {problem === '' ? null : (
+        <p className={styles.refused} role="alert">
+          {problem}
+        </p>
+      )}
+    </>
+  );
+}
