@@ -5,6 +5,8 @@ const config: NextConfig = {
   poweredByHeader: false,
   // Native modules, and packages that read their own files by path, are loaded from node_modules rather than bundled.
   serverExternalPackages: ['highs', 'better-sqlite3', 'pdfkit', 'bwip-js'],
+  // Which sources the build was made from; an issued quote names them (lib/services/made-with.ts).
+  env: { KITWRIGHT_SOURCES: process.env.KITWRIGHT_SOURCES ?? 'unbuilt' },
   // `npm run check` proves the types of the whole project, tests included; a start need not do it again.
   typescript: { ignoreBuildErrors: true },
 };

@@ -11,6 +11,8 @@ import { bookingUnit } from '../schema/booking-unit.ts';
 import { quote } from '../schema/quote.ts';
 import { unit } from '../schema/unit.ts';
 
+const CANCELLED = 'cancelled';
+
 export type BookingRow = typeof booking.$inferSelect;
 export type BookingUnitRow = typeof bookingUnit.$inferSelect;
 
@@ -30,13 +32,13 @@ export function activeBookingUnitsBeside(db: DbOrTx, enquiryId: number): readonl
     .map(({ row }) => row);
 }
 
-/** Bookings of all revisions of an enquiry's quote. */
+/** Bookings of all revisions of an enquiry's quote, but those that were cancelled. */
 export function bookingsOfEnquiry(db: DbOrTx, enquiryId: number): readonly BookingRow[] {
   return db
     .select({ row: booking })
     .from(booking)
     .innerJoin(quote, eq(quote.id, booking.quote_id))
-    .where(eq(quote.enquiry_id, enquiryId))
+    .where(and(eq(quote.enquiry_id, enquiryId), ne(booking.state, CANCELLED)))
     .all()
     .map(({ row }) => row);
 }
@@ -64,8 +66,19 @@ export function bookedUnits(db: DbOrTx, bookingId: number): readonly BookedUnit[
     .all();
 }
 
+/** The one that stands; a quote may have had others that were cancelled. */
 export function bookingOfQuote(db: DbOrTx, quoteId: number): BookingRow | undefined {
-  return db.select().from(booking).where(eq(booking.quote_id, quoteId)).get();
+  return db
+    .select()
+    .from(booking)
+    .where(and(eq(booking.quote_id, quoteId), ne(booking.state, CANCELLED)))
+    .get();
+}
+
+/** Sets its units free; the rows stay as what was once booked. */
+export function cancelBooking(db: DbOrTx, { id, note }: { readonly id: number; readonly note: string }): void {
+  db.update(booking).set({ state: CANCELLED, note, held_until: null }).where(eq(booking.id, id)).run();
+  db.update(bookingUnit).set({ active: false }).where(eq(bookingUnit.booking_id, id)).run();
 }
 
 export function insertBooking(db: DbOrTx, row: Omit<BookingRow, 'id'>): number {

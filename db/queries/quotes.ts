@@ -106,3 +106,13 @@ export function findPaper(db: DbOrTx, key: { readonly quoteId: number; readonly 
     .where(and(eq(paper.quote_id, key.quoteId), eq(paper.kind, key.kind)))
     .get();
 }
+
+/** Everything kept with a quote, without the bytes. */
+export function listPapers(db: DbOrTx, quoteId: number): readonly Pick<PaperRow, 'kind' | 'sha256'>[] {
+  return db
+    .select({ kind: paper.kind, sha256: paper.sha256 })
+    .from(paper)
+    .where(eq(paper.quote_id, quoteId))
+    .orderBy(paper.id)
+    .all();
+}

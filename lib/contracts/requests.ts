@@ -142,6 +142,8 @@ export const acceptanceSchema = z
   .object({
     acceptedBy: z.string().trim().max(200).default(''),
     orderNumber: z.string().trim().max(100).default(''),
+    /** Slot of the option that was ordered. */
+    option: z.number().int().nonnegative().optional(),
   })
   .meta({ id: 'Acceptance', description: 'Who said yes for the customer, and the number of their order.' });
 

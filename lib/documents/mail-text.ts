@@ -13,6 +13,11 @@ export interface MailInput {
   readonly currency: string;
   readonly gross_minor: number;
   readonly deposit_minor: number;
+  /** Titles and totals where the quote offers several; the figures above are then those of the first. */
+  readonly options?: readonly { readonly title: string; readonly gross_minor: number }[];
+  readonly orderNumber?: 'asked for' | 'not asked for';
+  /** Number and revision that this one takes the place of. */
+  readonly since?: string;
   /** Valves of the schedule, and those of them that are not served. */
   readonly valves: number;
   readonly unserved: number;
@@ -36,7 +41,10 @@ export function mailText(input: MailInput): string {
         ? ''
         : ` ${countText(input.unserved, 'valve')} ${input.unserved === 1 ? 'is' : 'are'} not served; the quote says why, and what would change it.`
     }`,
-    `The total with tax is ${currency} ${moneyText(input.gross_minor, currency)}; the quote holds until ${dateText(input.validUntil)}.`,
+    ...priceWords(input),
+    ...(input.since === undefined
+      ? []
+      : [`It takes the place of ${input.since}; what changed is told on its first page.`]),
     ...(input.deposit_minor > 0
       ? [`A deposit of ${currency} ${moneyText(input.deposit_minor, currency)} is due with the order.`]
       : []),
@@ -49,7 +57,7 @@ export function mailText(input: MailInput): string {
       : []),
     'Please read the cautions too: all torques, turns and times are estimates until they are measured at the valve, and the rules of the place and the valve maker’s data come first.',
     '',
-    'To order, send the signed acceptance with your order number.',
+    orderWords(input),
     '',
     'Kind regards',
     '',
@@ -58,4 +66,21 @@ export function mailText(input: MailInput): string {
     ...(house.email === undefined ? [] : [house.email]),
     '',
   ].join('\n');
+}
+
+function priceWords({ currency, gross_minor, validUntil, options = [] }: MailInput): readonly string[] {
+  const until = `the quote holds until ${dateText(validUntil)}.`;
+  if (options.length <= 1) return [`The total with tax is ${currency} ${moneyText(gross_minor, currency)}; ${until}`];
+  return [
+    `It offers ${options.length} options, of which you order one:`,
+    ...options.map((option) => `- ${option.title}: ${currency} ${moneyText(option.gross_minor, currency)} with tax`),
+    `Each total is for that option alone; ${until}`,
+  ];
+}
+
+function orderWords({ options = [], orderNumber }: MailInput): string {
+  const which = options.length > 1 ? ', name the option,' : '';
+  if (orderNumber === 'asked for')
+    return `To order, send the signed acceptance${which} with your order number, which we need.`;
+  return `To order, send the signed acceptance${which} with your order number.`;
 }

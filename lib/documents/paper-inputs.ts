@@ -103,6 +103,10 @@ export interface PriceInput {
     readonly label: string;
     readonly how: string;
     readonly quantity: number;
+    /** What the quantity counts, where that is not pieces. */
+    readonly unit?: string;
+    /** After how many days buying would have been cheaper, as a sentence, where the quote is to say so. */
+    readonly purchase?: string;
     readonly amount_minor: number;
     readonly taxCategory: string;
   }[];

@@ -18,7 +18,8 @@ export interface QuotationLineInput {
   /** How the amount came about. */
   readonly sentence: string;
   readonly quantity: number;
-  readonly counted: 'pieces' | 'hours';
+  /** What the quantity counts; pieces where it is absent. */
+  readonly unit?: string;
   readonly unit_minor: number;
   readonly net_minor: number;
   readonly taxCategory: string;
@@ -42,13 +43,32 @@ export interface QuotationInput {
   readonly net_minor: number;
   readonly tax_minor: number;
   readonly gross_minor: number;
+  /** Whole sentences on deposit, account and order number. */
+  readonly payment?: readonly string[];
   /** Whole sentences: scope, what the price rests on, cautions. */
   readonly notes: readonly string[];
   readonly terms: readonly string[];
 }
 
-/** Hours in the code list of UN/ECE Recommendation 20. */
-const HOURS = 'HUR';
+/** Codes of UN/ECE Recommendation 20; from memory of the list. */
+const UNIT_CODES: Readonly<Record<string, string>> = {
+  piece: PIECE,
+  set: 'SET',
+  hour: 'HUR',
+  day: 'DAY',
+  person: 'IE',
+  kilometre: 'KMT',
+  kilogram: 'KGM',
+  litre: 'LTR',
+  metre: 'MTR',
+  'lump sum': 'LS',
+};
+
+function unitCode(unit: string): string {
+  const code = UNIT_CODES[unit];
+  invariant(code !== undefined, `The unit ${unit} has no code of UN/ECE Recommendation 20 here.`);
+  return code;
+}
 
 export function quotationXml(input: QuotationInput): string {
   const { context, currency } = input;
@@ -68,7 +88,7 @@ export function quotationXml(input: QuotationInput): string {
       'cac:SellerSupplierParty': { 'cac:Party': house(context.house) },
       'cac:BuyerCustomerParty': { 'cac:Party': customer(context.customer) },
       'cac:Delivery': delivery(context),
-      'cac:TransactionConditions': { 'cbc:Description': input.terms.map(plain) },
+      'cac:TransactionConditions': { 'cbc:Description': [...(input.payment ?? []), ...input.terms].map(plain) },
       ...(discounts.length === 0 ? {} : { 'cac:AllowanceCharge': discounts.map((line) => allowance({ line, input })) }),
       'cac:TaxTotal': taxTotal(input),
       'cac:QuotedMonetaryTotal': monetaryTotal({ input, charges, discounts }),
@@ -139,6 +159,7 @@ function monetaryTotal({
     'cbc:TaxExclusiveAmount': amount(net_minor, currency),
     'cbc:TaxInclusiveAmount': amount(gross_minor, currency),
     ...(discounts.length === 0 ? {} : { 'cbc:AllowanceTotalAmount': amount(-sum(discounts), currency) }),
+    // Nothing is paid yet (EN 16931, BT-113), so all of it is payable (BT-115); a deposit is a condition, told as one.
     'cbc:PayableAmount': amount(gross_minor, currency),
   };
 }
@@ -151,7 +172,7 @@ function quotationLine({ line, id, input }: LineGiven & { readonly id: string })
     'cac:LineItem': {
       'cbc:ID': id,
       'cbc:Quantity': {
-        '@unitCode': line.counted === 'hours' ? HOURS : PIECE,
+        '@unitCode': unitCode(line.unit ?? 'piece'),
         '#text': String(line.quantity),
       },
       'cbc:LineExtensionAmount': amount(line.net_minor, currency),

@@ -33,7 +33,7 @@ export async function buildWhenChanged() {
   const began = Date.now();
   console.log('> Building the web application');
   const { status } = await run(process.execPath, [packaged('next/dist/bin/next'), 'build'], {
-    env: { ...baseEnvironment, NODE_ENV: 'production' },
+    env: { ...baseEnvironment, NODE_ENV: 'production', KITWRIGHT_SOURCES: wanted },
   });
   if (status !== 0) return false;
   writeFileSync(mark, wanted);

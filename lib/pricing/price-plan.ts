@@ -151,7 +151,7 @@ function saleLine({ model, count, input }: GoodsInput): PricedLine {
   };
 }
 
-function tellNotes({ waiver, terms, deliveryBand, labour, deposit }: PricingInput): readonly string[] {
+function tellNotes({ waiver, terms, deliveryBand, labour }: PricingInput): readonly string[] {
   return [
     waiver === 'taken'
       ? `The damage waiver is no insurance. It leaves out ${terms.waiver.leavesOut.join('; ')}.`
@@ -162,8 +162,5 @@ function tellNotes({ waiver, terms, deliveryBand, labour, deposit }: PricingInpu
     labour === null
       ? 'Dry hire: labour steers the plan and is not part of the price.'
       : 'Operated hire: the hours of our people are priced as planned and charged as worked.',
-    ...(deposit === null
-      ? []
-      : [`A deposit of ${deposit.percentOfGross} % of the total is due before despatch: ${deposit.reason}.`]),
   ];
 }

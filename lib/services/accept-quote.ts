@@ -23,7 +23,7 @@ import type { Unit } from '#lib/stock/unit.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp, today } from './context.ts';
 import { houseFacts, stockQuestion } from './house-facts.ts';
-import type { PapersInput } from './papers-of.ts';
+import { optionInputs, optionOf, type PapersInput } from './papers-of.ts';
 import { quoteStanding } from './quote-standing.ts';
 
 export interface HeldBooking {
@@ -35,8 +35,10 @@ export interface Acceptance {
   readonly quoteId: number;
   /** Who said yes for the customer. */
   readonly acceptedBy?: string;
-  /** Number of the customer's order. */
+  /** Number of the customer's order; needed where the customer's terms say so. */
   readonly orderNumber?: string;
+  /** Slot of the option ordered, where the quote offers several. */
+  readonly option?: number;
 }
 
 export function acceptQuote(context: Context, acceptance: Acceptance): Result<HeldBooking> {
@@ -65,10 +67,38 @@ function accept(tx: DbOrTx, { context, acceptance }: Accepting): Result<HeldBook
     bookings: bookingsOfEnquiry(tx, quote.enquiry_id),
     today: today(context),
   });
-  if (standing.kind === 'superseded' || standing.kind === 'lapsed') return failed(standing.reason);
-  const chosen = unitsFor(context, quote);
+  if ('reason' in standing) return failed(standing.reason);
+  const ordered = orderedOption({ papers: JSON.parse(quote.frozen_json) as PapersInput, acceptance });
+  if (!ordered.ok) return ordered;
+  const chosen = unitsFor(context, ordered.value);
   if (!chosen.ok) return chosen;
-  return ok(hold(tx, { context, acceptance, quote, ...chosen.value }));
+  return ok(hold(tx, { context, acceptance, quote, slot: ordered.value.option?.slot ?? 0, ...chosen.value }));
+}
+
+/** The option that the customer ordered, with what the terms ask of an order. */
+function orderedOption({
+  papers,
+  acceptance,
+}: {
+  readonly papers: PapersInput;
+  readonly acceptance: Acceptance;
+}): Result<PapersInput> {
+  const options = optionInputs(papers);
+  const slot = options.length === 1 ? 0 : acceptance.option;
+  const ordered = slot === undefined ? undefined : optionOf(papers, slot);
+  if (ordered === undefined) {
+    return failed({
+      code: 'option-missing',
+      sentence: `This quote offers ${options.length} options: say which of them the customer ordered.`,
+    });
+  }
+  if (ordered.payment?.orderNumber === 'asked for' && (acceptance.orderNumber ?? '').trim() === '') {
+    return failed({
+      code: 'order-number-missing',
+      sentence: "This customer's terms ask for an order number: type it in, then accept.",
+    });
+  }
+  return ok(ordered);
 }
 
 interface Chosen {
@@ -77,8 +107,7 @@ interface Chosen {
 }
 
 /** Units for everything in the kits that has serial numbers, over the dates that were quoted. */
-function unitsFor(context: Context, quote: QuoteRow): Result<Chosen> {
-  const { outcome, models, site } = JSON.parse(quote.frozen_json) as PapersInput;
+function unitsFor(context: Context, { outcome, models, site }: PapersInput): Result<Chosen> {
   const window = rangeOfDays(site.startsOn, site.days);
   if (window.ends_before <= today(context)) {
     return failed({
@@ -100,16 +129,17 @@ function unitsFor(context: Context, quote: QuoteRow): Result<Chosen> {
 
 interface Holding extends Accepting, Chosen {
   readonly quote: QuoteRow;
+  readonly slot: number;
 }
 
-function hold(tx: DbOrTx, { context, acceptance, quote, units, window }: Holding): HeldBooking {
+function hold(tx: DbOrTx, { context, acceptance, quote, slot, units, window }: Holding): HeldBooking {
   const house = houseFacts(context);
   const number = `B-${String(takeNumber(tx, 'booking')).padStart(5, '0')}`;
   const { acceptedBy = '', orderNumber = '' } = acceptance;
   const bookingId = insertBooking(tx, {
     number,
     quote_id: quote.id,
-    option_slot: 0,
+    option_slot: slot,
     state: 'held',
     held_until: addDays(today(context), house.terms.holdDays),
     note: '',
@@ -141,7 +171,7 @@ function hold(tx: DbOrTx, { context, acceptance, quote, units, window }: Holding
     who: context.actor.name,
     action: 'quote accepted, units held',
     subject: `enquiry ${quote.enquiry_id}`,
-    detail_json: JSON.stringify({ booking: number, serials, acceptedBy, orderNumber }),
+    detail_json: JSON.stringify({ booking: number, option: slot, serials, acceptedBy, orderNumber }),
   });
   return { number, serials };
 }

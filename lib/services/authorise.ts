@@ -11,6 +11,7 @@ const MAY = {
   'read enquiries': ['desk', 'administrator'],
   'change enquiries': ['desk', 'administrator'],
   'issue quotes': ['desk', 'administrator'],
+  'approve discounts': ['desk', 'administrator'],
   'read equipment': ['desk', 'yard', 'administrator'],
   'book equipment': ['desk', 'yard', 'administrator'],
   'record visits': ['desk', 'yard', 'administrator'],

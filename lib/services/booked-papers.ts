@@ -13,7 +13,7 @@ import { authorise } from './authorise.ts';
 import { type Context, timestamp } from './context.ts';
 import type { DrawnPaper } from './draft-paper.ts';
 import { serialsByModel } from './list-issued-quotes.ts';
-import { type PapersInput, packingInput, paperOf } from './papers-of.ts';
+import { optionOf, type PapersInput, packingInput, paperOf } from './papers-of.ts';
 import { readPaper } from './read-paper.ts';
 import { sha256 } from './sha256.ts';
 
@@ -26,8 +26,6 @@ export async function bookedPaper(
 ): Promise<Result<DrawnPaper>> {
   const allowed = authorise(context, 'read enquiries');
   if (!allowed.ok) return allowed;
-  const kept = readPaper(context, input);
-  if (kept.ok) return kept;
   const db = context.database.db;
   const quote = findQuote(db, input.quoteId);
   const booking = quote ? bookingOfQuote(db, quote.id) : undefined;
@@ -37,15 +35,19 @@ export async function bookedPaper(
       sentence: 'Serial numbers are known once the quote is accepted; until then there is the packing list as issued.',
     });
   }
+  // A quote that is accepted again after a cancellation has other units, and papers of their own.
+  const kind = `${input.kind}~${booking.number}`;
+  const kept = readPaper(context, { quoteId: quote.id, kind });
+  if (kept.ok) return kept;
   const bytes = await draw(input.kind, { quote, booking, facts: bookedFacts(context, { quote, booking }) });
   keepPaper(db, {
     quote_id: quote.id,
-    kind: input.kind,
+    kind,
     bytes,
     sha256: sha256(bytes),
     created_at: timestamp(context),
   });
-  return readPaper(context, input);
+  return readPaper(context, { quoteId: quote.id, kind });
 }
 
 interface Booked {
@@ -55,7 +57,8 @@ interface Booked {
 
 /** What the quote was frozen with, and the units that were booked for it. */
 function bookedFacts(context: Context, { quote, booking }: Booked): PapersInput {
-  const frozen = JSON.parse(quote.frozen_json) as PapersInput;
+  const papers = JSON.parse(quote.frozen_json) as PapersInput;
+  const frozen = optionOf(papers, booking.option_slot) ?? papers;
   return {
     ...frozen,
     serials: serialsByModel(bookedUnits(context.database.db, booking.id)),

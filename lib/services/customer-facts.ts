@@ -14,9 +14,17 @@ export interface CustomerTerms {
   readonly deliveryBand: string | null;
   /** A new account pays a deposit before despatch. */
   readonly account: 'credit' | 'new';
+  /** Null where the house's own hold. */
+  readonly paymentDays: number | null;
+  readonly orderNumber: 'asked for' | 'not asked for';
 }
 
-export const NO_TERMS_AGREED: CustomerTerms = { deliveryBand: null, account: 'new' };
+export const NO_TERMS_AGREED: CustomerTerms = {
+  deliveryBand: null,
+  account: 'new',
+  paymentDays: null,
+  orderNumber: 'not asked for',
+};
 
 export interface CustomerFacts {
   readonly id: number;
@@ -35,6 +43,6 @@ export function readCustomer(context: Context, customerId: number): CustomerFact
     id: customerId,
     name,
     onPapers: { name: read.data.name, contact, address },
-    terms: { deliveryBand: delivery_band, account },
+    terms: { deliveryBand: delivery_band, account, paymentDays: null, orderNumber: 'not asked for' },
   };
 }

@@ -11,12 +11,13 @@ import { changeEnquiry as changeRow } from '#db/queries/enquiries.ts';
 import { peekNumber, takeNumber } from '#db/queries/house.ts';
 import { insertPaper, insertQuote, listQuotes } from '#db/queries/quotes.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
-import { drawPaper } from '#lib/workers/draw-paper.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp } from './context.ts';
-import { gatherPapers } from './enquiry-papers.ts';
-import { PAPER_KINDS, type PapersInput, paperOf, validUntil } from './papers-of.ts';
-import { drawQuoteFile, QUOTE_FILE_KINDS } from './quote-files.ts';
+import { mayQuote } from './discount-of.ts';
+import { type Drawn, drawQuote } from './draw-quote.ts';
+import { gatherQuote } from './enquiry-papers.ts';
+import { type PapersInput, validUntil } from './papers-of.ts';
+import { revisionChanges } from './revision-changes.ts';
 import { sha256 } from './sha256.ts';
 
 export interface IssuedQuote {
@@ -34,12 +35,10 @@ export async function issueQuote(
   const allowed = authorise(context, 'issue quotes');
   if (!allowed.ok) return allowed;
   const next = nextNumber(context.database.db, input.enquiryId);
-  const papers = gatherPapers(context, { enquiryId: input.enquiryId, number: next.printed });
-  if (!papers.ok) return papers;
-  const drawn: Drawn[] = [];
-  for (const kind of QUOTE_FILE_KINDS) drawn.push({ kind, bytes: await drawQuoteFile(kind, papers.value) });
-  for (const kind of PAPER_KINDS)
-    drawn.push({ kind, bytes: Buffer.from(await drawPaper(paperOf(kind, papers.value))) });
+  const ready = readyPapers(context, { enquiryId: input.enquiryId, number: next.printed });
+  if (!ready.ok) return ready;
+  const papers = ready.value;
+  const drawn = await drawQuote(papers);
   return context.database.db.transaction(
     (tx): Result<IssuedQuote> => {
       // Drawing took a moment: if somebody issued meanwhile the number on the papers would be wrong.
@@ -49,16 +48,26 @@ export async function issueQuote(
           sentence: 'Another quote was issued at the same moment; issue this one again.',
         });
       }
-      return ok(write(tx, { context, enquiryId: input.enquiryId, next, papers: papers.value, drawn }));
+      return ok(write(tx, { context, enquiryId: input.enquiryId, next, papers, drawn }));
     },
     { behavior: 'immediate' },
   );
 }
 
-/** A paper or a file that goes with the quote, as bytes to keep. */
-interface Drawn {
-  readonly kind: string;
-  readonly bytes: Buffer;
+/** The papers with what changed since the last revision; refused while a discount waits for its approval. */
+function readyPapers(
+  context: Context,
+  input: { readonly enquiryId: number; readonly number: string },
+): Result<PapersInput> {
+  const gathered = gatherQuote(context, input);
+  if (!gathered.ok) return gathered;
+  const { papers, discounts } = gathered.value;
+  for (const discount of discounts) {
+    const may = mayQuote(discount);
+    if (!may.ok) return may;
+  }
+  const changes = revisionChanges(context.database.db, { enquiryId: input.enquiryId, papers });
+  return ok(changes === undefined ? papers : { ...papers, changes });
 }
 
 interface NextNumber {

@@ -5,6 +5,7 @@
  * Read next: ../documents/paper-inputs.ts.
  */
 import type { HouseFacts } from '#lib/contracts/house.ts';
+import type { PriceChoices } from '#lib/contracts/price-choices.ts';
 import { calculationPaper } from '#lib/documents/calculation-paper.ts';
 import { type PackingInput, packingPaper } from '#lib/documents/packing-paper.ts';
 import type { Paper } from '#lib/documents/paper.ts';
@@ -17,7 +18,9 @@ import {
   SHORT_OF_TIME_OR_STOCK,
   type UnservedLine,
 } from '#lib/documents/paper-inputs.ts';
-import { quotePaper } from '#lib/documents/quote-paper.ts';
+import type { QuoteChanges } from '#lib/documents/quote-changes.ts';
+import type { QuoteOptionInput } from '#lib/documents/quote-option-input.ts';
+import { type QuoteInput, quotePaper } from '#lib/documents/quote-paper.ts';
 import { sitePaper } from '#lib/documents/site-paper.ts';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { Site } from '#lib/duty/site.ts';
@@ -26,6 +29,7 @@ import type { Model } from '#lib/equipment/model.ts';
 import { addDays, type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';
 import type { PackedCase } from '#lib/packing/pack-cases.ts';
 import type { PlanOutcome, WorkedOut } from '#lib/planning/worked-out.ts';
+import type { PaymentTerms } from '#lib/pricing/payment-terms.ts';
 import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { crewDaysOf } from './crew-days-of.ts';
@@ -54,23 +58,56 @@ export interface PapersInput {
   readonly serials: Readonly<Record<string, readonly string[]>>;
   /** Absent before a booking. */
   readonly bookingNumber?: string;
+  /** What the Desk chose for the price; absent in quotes from before there was a choice, as all that follows. */
+  readonly choices?: PriceChoices;
+  readonly payment?: PaymentTerms;
+  /** Which option of several this is. */
+  readonly option?: { readonly slot: number; readonly name: string };
+  /** Further options of the same quote: what differs from the first. */
+  readonly others?: readonly OtherOption[];
+  /** Against the revision before. */
+  readonly changes?: QuoteChanges;
+  readonly made?: MadeWith;
+}
+
+export interface OtherOption
+  extends Pick<PapersInput, 'site' | 'worked' | 'outcome' | 'price' | 'choices' | 'payment' | 'option'> {}
+
+/** What it was worked out and drawn with. */
+export interface MadeWith {
+  readonly program: string;
+  /** How many rules were asked, and the hash of their words, severities and sources. */
+  readonly rules: { readonly count: number; readonly sha256: string };
+  /** Discounts above the limit that were approved. */
+  readonly approvals: readonly {
+    readonly about: string;
+    readonly askedBy: string;
+    readonly approvedBy: string;
+    readonly at: string;
+  }[];
+}
+
+/** Each option as if it were a quote of its own; one where there is no choice. */
+export function optionInputs(input: PapersInput): readonly PapersInput[] {
+  const { others = [], ...first } = input;
+  if (others.length === 0) return [first];
+  return [first, ...others.map((other) => ({ ...first, ...other }))].map((option, index) => ({
+    ...option,
+    number: `${input.number}, option ${index + 1}`,
+  }));
+}
+
+/** The option in a slot; the first where none is told apart. */
+export function optionOf(input: PapersInput, slot: number): PapersInput | undefined {
+  const options = optionInputs(input);
+  return options.length === 1 ? options[0] : options.find(({ option }) => option?.slot === slot);
 }
 
 export function paperOf(kind: PaperKind, input: PapersInput): Paper {
   const context = paperContext(input);
   switch (kind) {
     case 'quote':
-      return quotePaper({
-        context,
-        lines: paperLines(input),
-        unserved: unservedLines(input),
-        kits: kitInputs(input),
-        price: priceInput(input),
-        planSentence: planSentence(input),
-        validUntil: validUntil(input),
-        exclusions: EXCLUSIONS,
-        terms: input.house.terms.text,
-      });
+      return quotePaper(quoteInput(input));
     case 'packing-list':
       return packingPaper(packingInput(input));
     case 'site-sheet':
@@ -82,6 +119,37 @@ export function paperOf(kind: PaperKind, input: PapersInput): Paper {
     case 'calculation':
       return calculationPaper({ context, lines: paperLines(input) });
   }
+}
+
+/** The options as the quote tells them, the first first. */
+export function quoteOptions(input: PapersInput): readonly QuoteOptionInput[] {
+  return optionInputs(input).map(quoteOption);
+}
+
+export function quoteInput(input: PapersInput): QuoteInput {
+  const [first = quoteOption(input), ...others] = quoteOptions(input);
+  return {
+    ...first,
+    context: paperContext(input),
+    others,
+    validUntil: validUntil(input),
+    ...(input.changes === undefined ? {} : { changes: input.changes }),
+    exclusions: EXCLUSIONS,
+    terms: input.house.terms.text,
+  };
+}
+
+function quoteOption(input: PapersInput): QuoteOptionInput {
+  return {
+    context: paperContext(input),
+    ...(input.option === undefined ? {} : { name: input.option.name }),
+    lines: paperLines(input),
+    unserved: unservedLines(input),
+    kits: kitInputs(input),
+    price: priceInput(input),
+    payment: input.payment?.sentences ?? [],
+    planSentence: planSentence(input),
+  };
 }
 
 /** What the packing list holds, on paper and as data. */
@@ -226,7 +294,7 @@ export function planSentence({ outcome, site }: Pick<PapersInput, 'outcome' | 's
   return `${fleet.served} of ${fleet.asked} valves that equipment fits are served by ${site.crews} ${site.crews === 1 ? 'crew' : 'crews'} in ${site.days} ${site.days === 1 ? 'day' : 'days'}; chosen for ${wish}, ${proof}.`;
 }
 
-function priceInput({ price }: PapersInput): PriceInput {
+function priceInput({ price, choices }: PapersInput): PriceInput {
   return {
     currency: price.currency,
     days: price.days,
@@ -234,6 +302,10 @@ function priceInput({ price }: PapersInput): PriceInput {
       label: line.number === '' ? line.name : `${line.name} (${line.number})`,
       how: line.sentence,
       quantity: line.quantity,
+      ...unitOf(line),
+      ...(choices?.purchase === 'shown' && line.purchase_after_days !== null
+        ? { purchase: `Buying would have been cheaper after ${line.purchase_after_days} days.` }
+        : {}),
       amount_minor: line.net_minor,
       taxCategory: line.tax,
     })),
@@ -250,6 +322,11 @@ function priceInput({ price }: PapersInput): PriceInput {
     ...(price.deposit_minor > 0 ? { deposit_minor: price.deposit_minor } : {}),
     notes: price.notes,
   };
+}
+
+function unitOf({ kind, unit }: PapersInput['price']['lines'][number]): { readonly unit?: string } {
+  if (unit !== undefined) return { unit };
+  return kind === 'labour' ? { unit: 'hour' } : {};
 }
 
 function caseInputs(input: PapersInput): readonly CaseInput[] {

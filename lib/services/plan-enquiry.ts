@@ -1,9 +1,10 @@
 /*
- * Plans an enquiry in the background and keeps the newest answer: one run an enquiry, a newer request replaces an older one.
+ * Plans an enquiry, or one option of its quote, in the background and keeps the newest answer: one run an option, a newer request replaces an older one.
  * Invariant: a stored plan names the hash of everything it was worked from; a stale plan is told apart from a current one.
  * Not here: the working itself (work-out.ts), which runs in a worker thread.
  * Read next: ../workers/solve.ts, ../planning/work-out.ts.
  */
+import type { OptionKey } from '#db/queries/quote-options.ts';
 import { insertPlan, latestPlan } from '#db/queries/quotes.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
@@ -14,8 +15,12 @@ import { authorise } from './authorise.ts';
 import { type Context, timestamp } from './context.ts';
 import { type EnquiryRecord, PREFERENCES, readEnquiry } from './enquiry-record.ts';
 import { freePieces, houseFacts, houseModels } from './house-facts.ts';
+import { asOption, OWN_SLOT, readOption } from './option-record.ts';
 import { readSchedule } from './schedule-record.ts';
 import { sha256 } from './sha256.ts';
+
+/** An enquiry by its id, or one option of its quote. */
+export type Planned = number | OptionKey;
 
 export type PlanState =
   | { readonly kind: 'none' }
@@ -31,66 +36,69 @@ interface Running {
 }
 
 declare global {
-  var kitwrightRuns: Map<number, Running> | undefined;
-  var kitwrightFailures: Map<number, { readonly hash: string; readonly sentence: string }> | undefined;
+  var kitwrightRuns: Map<string, Running> | undefined;
+  var kitwrightFailures: Map<string, { readonly hash: string; readonly sentence: string }> | undefined;
 }
 
 const PLAN_SECONDS = 40;
 const PLAN_NODES = 20_000;
 
 /** Starts planning unless a current plan or a run of the same input is there already. */
-export function startPlan(context: Context, enquiryId: number): Result<PlanState> {
+export function startPlan(context: Context, asked: Planned): Result<PlanState> {
   const allowed = authorise(context, 'change enquiries');
   if (!allowed.ok) return allowed;
-  const prepared = prepareInput(context, enquiryId);
+  const key = keyOf(asked);
+  const prepared = prepareInput(context, key);
   if (!prepared.ok) return prepared;
   const { input, hash } = prepared.value;
   if (input.lines.length === 0) {
     return failed({ code: 'no-lines', sentence: 'The schedule is empty: take a list in or type a line first.' });
   }
-  const state = planStateOf(context, { enquiryId, hash });
+  const state = planStateOf(context, { ...key, hash });
   if (state.kind === 'running' || (state.kind === 'ready' && state.current)) return ok(state);
-  launch(context, { enquiryId, hash, input });
-  return ok(planStateOf(context, { enquiryId, hash }));
+  launch(context, { ...key, hash, input });
+  return ok(planStateOf(context, { ...key, hash }));
 }
 
-export function planState(context: Context, enquiryId: number): Result<PlanState> {
+export function planState(context: Context, asked: Planned): Result<PlanState> {
   const allowed = authorise(context, 'read enquiries');
   if (!allowed.ok) return allowed;
-  const prepared = prepareInput(context, enquiryId);
+  const prepared = prepareInput(context, asked);
   if (!prepared.ok) return prepared;
-  return ok(planStateOf(context, { enquiryId, hash: prepared.value.hash }));
+  return ok(planStateOf(context, { ...keyOf(asked), hash: prepared.value.hash }));
 }
 
-export function haltPlan(context: Context, enquiryId: number): Result<true> {
+export function haltPlan(context: Context, asked: Planned): Result<true> {
   const allowed = authorise(context, 'change enquiries');
   if (!allowed.ok) return allowed;
-  const running = runs().get(enquiryId);
-  runs().delete(enquiryId);
+  const running = runs().get(nameOf(keyOf(asked)));
+  runs().delete(nameOf(keyOf(asked)));
   running?.run.halt();
   return ok(true);
 }
 
 /** The newest stored plan, whether or not the enquiry has changed since. */
-export function readPlan(context: Context, enquiryId: number): WorkedOut | undefined {
-  const row = latestPlan(context.database.db, { enquiryId, slot: 0 });
+export function readPlan(context: Context, asked: Planned): WorkedOut | undefined {
+  const row = latestPlan(context.database.db, keyOf(asked));
   return row ? (JSON.parse(row.result_json) as WorkedOut) : undefined;
 }
 
 /** Waits for the run that is under way; for tests, papers and the command line. */
-export async function awaitPlan(context: Context, enquiryId: number): Promise<Result<PlanState>> {
+export async function awaitPlan(context: Context, asked: Planned): Promise<Result<PlanState>> {
   await runs()
-    .get(enquiryId)
+    .get(nameOf(keyOf(asked)))
     ?.run.done.catch(() => undefined);
-  return planState(context, enquiryId);
+  return planState(context, asked);
 }
 
 export function prepareInput(
   context: Context,
-  enquiryId: number,
+  asked: Planned,
 ): Result<{ readonly enquiry: EnquiryRecord; readonly input: WorkOutInput; readonly hash: string }> {
-  const enquiry = readEnquiry(context, enquiryId);
+  const key = keyOf(asked);
+  const enquiry = readPlanned(context, key);
   if (!enquiry.ok) return enquiry;
+  const { enquiryId } = key;
   const { site, constraints } = enquiry.value;
   const input: WorkOutInput = {
     lines: uniqueTags(readSchedule(context, enquiry.value).map(({ line, row }) => ({ line, row: row.row }))),
@@ -105,32 +113,58 @@ export function prepareInput(
   return ok({ enquiry: enquiry.value, input, hash: sha256(JSON.stringify(input)) });
 }
 
-function runs(): Map<number, Running> {
+function readPlanned(context: Context, key: OptionKey): Result<EnquiryRecord> {
+  const enquiry = readEnquiry(context, key.enquiryId);
+  if (!enquiry.ok) return enquiry;
+  const option = readOption(context, key);
+  if (option === undefined)
+    return failed({ code: 'no-such-option', sentence: 'That option is not there; load the page again.' });
+  const asked = asOption(enquiry.value, option);
+  if (asked.site.sourcesAllowed.length > 0) return ok(asked);
+  return failed({
+    code: 'option-without-source',
+    sentence: `The site no longer allows any power source that the option “${option.choices.name}” asks for: choose another for it.`,
+  });
+}
+
+function keyOf(asked: Planned): OptionKey {
+  return typeof asked === 'number'
+    ? { enquiryId: asked, slot: OWN_SLOT }
+    : { enquiryId: asked.enquiryId, slot: asked.slot };
+}
+
+function nameOf({ enquiryId, slot }: OptionKey): string {
+  return `${enquiryId}/${slot}`;
+}
+
+function runs(): Map<string, Running> {
   globalThis.kitwrightRuns ??= new Map();
   return globalThis.kitwrightRuns;
 }
 
-function failures(): Map<number, { readonly hash: string; readonly sentence: string }> {
+function failures(): Map<string, { readonly hash: string; readonly sentence: string }> {
   globalThis.kitwrightFailures ??= new Map();
   return globalThis.kitwrightFailures;
 }
 
-export function planStateOf(context: Context, key: { readonly enquiryId: number; readonly hash: string }): PlanState {
-  const running = runs().get(key.enquiryId);
+export function planStateOf(
+  context: Context,
+  asked: { readonly enquiryId: number; readonly slot?: number; readonly hash: string },
+): PlanState {
+  const key = { enquiryId: asked.enquiryId, slot: asked.slot ?? OWN_SLOT, hash: asked.hash };
+  const running = runs().get(nameOf(key));
   if (running && running.hash === key.hash) return { kind: 'running', note: running.note, since: running.since };
-  const failure = failures().get(key.enquiryId);
+  const failure = failures().get(nameOf(key));
   if (failure && failure.hash === key.hash) return { kind: 'failed', sentence: failure.sentence };
-  const row = latestPlan(context.database.db, { enquiryId: key.enquiryId, slot: 0 });
+  const row = latestPlan(context.database.db, key);
   if (!row) return { kind: 'none' };
   return { kind: 'ready', current: row.input_hash === key.hash, planId: row.id, at: row.created_at };
 }
 
-function launch(
-  context: Context,
-  job: { readonly enquiryId: number; readonly hash: string; readonly input: WorkOutInput },
-): void {
-  runs().get(job.enquiryId)?.run.halt();
-  failures().delete(job.enquiryId);
+function launch(context: Context, job: OptionKey & { readonly hash: string; readonly input: WorkOutInput }): void {
+  const name = nameOf(job);
+  runs().get(name)?.run.halt();
+  failures().delete(name);
   const running: Running = {
     hash: job.hash,
     since: timestamp(context),
@@ -139,13 +173,13 @@ function launch(
       running.note = note;
     }),
   };
-  runs().set(job.enquiryId, running);
+  runs().set(name, running);
   running.run.done.then(
     (result) => keep(context, { ...job, running, result }),
     (error: unknown) => {
-      if (runs().get(job.enquiryId) !== running) return;
-      runs().delete(job.enquiryId);
-      failures().set(job.enquiryId, {
+      if (runs().get(name) !== running) return;
+      runs().delete(name);
+      failures().set(name, {
         hash: job.hash,
         sentence: `The plan could not be worked out: ${error instanceof Error ? error.message : String(error)}`,
       });
@@ -153,19 +187,19 @@ function launch(
   );
 }
 
-interface Keeping {
-  readonly enquiryId: number;
+interface Keeping extends OptionKey {
   readonly hash: string;
   readonly running: Running;
   readonly result: WorkedOut;
 }
 
-function keep(context: Context, { enquiryId, hash, running, result }: Keeping): void {
-  if (runs().get(enquiryId) !== running) return;
-  runs().delete(enquiryId);
+function keep(context: Context, { enquiryId, slot, hash, running, result }: Keeping): void {
+  const name = nameOf({ enquiryId, slot });
+  if (runs().get(name) !== running) return;
+  runs().delete(name);
   const wrong = result.plans.flatMap((plan) => plan.discrepancies);
   if (wrong.length > 0) {
-    failures().set(enquiryId, {
+    failures().set(name, {
       hash,
       sentence: `The independent check did not agree with the plan, so it is not shown: ${wrong.slice(0, 3).join(' ')}`,
     });
@@ -173,7 +207,7 @@ function keep(context: Context, { enquiryId, hash, running, result }: Keeping): 
   }
   insertPlan(context.database.db, {
     enquiry_id: enquiryId,
-    option_slot: 0,
+    option_slot: slot,
     input_hash: hash,
     state: 'ready',
     result_json: JSON.stringify(result),

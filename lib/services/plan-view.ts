@@ -5,6 +5,7 @@
  * Read next: price-outcome.ts.
  */
 
+import { NO_CHOICES } from '#lib/contracts/price-choices.ts';
 import type { CrewDaysInput } from '#lib/documents/paper-inputs.ts';
 import { partNumbers } from '#lib/documents/part-numbers.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
@@ -17,6 +18,7 @@ import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
 import { crewDaysOf } from './crew-days-of.ts';
 import { houseFacts, knownModels } from './house-facts.ts';
+import { OWN_SLOT, readOption } from './option-record.ts';
 import { type PlanState, planState, prepareInput, readPlan } from './plan-enquiry.ts';
 import { priceOutcome } from './price-outcome.ts';
 import { offerOf, type RepairOffer } from './repair-offers.ts';
@@ -94,6 +96,7 @@ export function readPlanView(
   const outcome = worked.plans.find((plan) => plan.preference === shown) ?? worked.plans[0];
   if (!outcome) return ok(null);
   const { site } = prepared.value.input;
+  const option = readOption(context, { enquiryId: input.enquiryId, slot: OWN_SLOT });
   const house = houseFacts(context, site.startsOn);
   // An older plan may hold models that were retired since.
   const models = knownModels(context, site.startsOn);
@@ -104,6 +107,7 @@ export function readPlanView(
       site,
       outcome: plan,
       agreed: prepared.value.enquiry.customer.terms,
+      choices: option?.choices ?? NO_CHOICES,
     });
   return ok({
     state: state.value,

@@ -1,5 +1,5 @@
 /*
- * How an issued quote stands today: open to acceptance, accepted, superseded by a revision, or lapsed.
+ * How an issued quote stands today: open to acceptance, accepted, declined, withdrawn, superseded by a revision, or lapsed.
  * Invariant: at most one quote of an enquiry is ever accepted; accepting and showing ask this same function.
  * Not here: whether the units are still free (accept-quote.ts decides that inside its transaction).
  * Read next: accept-quote.ts, list-issued-quotes.ts.
@@ -13,9 +13,10 @@ export type QuoteStanding =
   | { readonly kind: 'open' }
   | { readonly kind: 'accepted' }
   /** It cannot be accepted; the reason says what can be done instead. */
-  | { readonly kind: 'superseded' | 'lapsed'; readonly reason: Refused };
+  | { readonly kind: Closed; readonly reason: Refused };
 
-type IssuedQuote = Pick<QuoteSummary, 'id' | 'number' | 'revision' | 'valid_until'>;
+type Closed = 'superseded' | 'lapsed' | 'declined' | 'withdrawn';
+type IssuedQuote = Pick<QuoteSummary, 'id' | 'number' | 'revision' | 'valid_until' | 'state' | 'state_reason'>;
 
 interface StandingInput {
   readonly quote: IssuedQuote;
@@ -33,10 +34,11 @@ export function quoteStanding({ quote, quotes, bookings, today }: StandingInput)
     return refused({
       kind: 'superseded',
       code: 'accepted-already',
-      sentence: `${named(accepted)} was accepted and booking ${other.number} holds its units; that booking has to be cancelled before another revision can be accepted.`,
+      sentence: `${named(accepted)} was accepted and booking ${other.number} holds its units; cancel that acceptance before another revision is accepted.`,
     });
   }
   const [newest] = quotes;
+  if (quote.state === 'declined' || quote.state === 'withdrawn') return setAside({ quote, kind: quote.state });
   if (newest && newest.id !== quote.id) {
     return refused({
       kind: 'superseded',
@@ -54,10 +56,31 @@ export function quoteStanding({ quote, quotes, bookings, today }: StandingInput)
   return { kind: 'open' };
 }
 
-function named({ number, revision }: IssuedQuote): string {
+const SET_ASIDE = {
+  declined: { code: 'quote-declined', words: 'was declined by the customer' },
+  withdrawn: { code: 'quote-withdrawn', words: 'was withdrawn' },
+} as const;
+
+function setAside({
+  quote,
+  kind,
+}: {
+  readonly quote: IssuedQuote;
+  readonly kind: 'declined' | 'withdrawn';
+}): QuoteStanding {
+  const { code, words } = SET_ASIDE[kind];
+  const why = quote.state_reason === '' ? '' : ` (${quote.state_reason})`;
+  return refused({
+    kind,
+    code,
+    sentence: `${named(quote)} ${words}${why}; open it again, or issue a new revision.`,
+  });
+}
+
+function named({ number, revision }: Pick<IssuedQuote, 'number' | 'revision'>): string {
   return `${number} ${revision}`;
 }
 
-function refused({ kind, ...reason }: Refused & { readonly kind: 'superseded' | 'lapsed' }): QuoteStanding {
+function refused({ kind, ...reason }: Refused & { readonly kind: Closed }): QuoteStanding {
   return { kind, reason };
 }

@@ -10,7 +10,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
 import type { DrawnPaper } from './draft-paper.ts';
-import { FILE_FORMS, isFileKind } from './quote-files.ts';
+import { fileForm } from './quote-files.ts';
 import { sha256 } from './sha256.ts';
 
 export function readPaper(
@@ -30,8 +30,10 @@ export function readPaper(
     sha256(paper.bytes) === paper.sha256,
     `The stored bytes of ${quote.number} ${quote.revision} ${paper.kind} do not match their hash.`,
   );
-  const { extension, mime } = isFileKind(paper.kind) ? FILE_FORMS[paper.kind] : PDF;
-  const name = isFileKind(paper.kind) ? paper.kind.replace(/-[a-z]+$/, '') : paper.kind;
+  const [kind = paper.kind] = paper.kind.split('~');
+  const form = fileForm(kind);
+  const { extension, mime } = form ?? PDF;
+  const name = form === undefined ? kind : kind.replace(/-(xml|csv|xlsx|text)\b/, '');
   return ok({
     fileName: `${quote.number}-${quote.revision}-${name}.${extension}`,
     mime,

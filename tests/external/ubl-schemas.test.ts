@@ -27,7 +27,7 @@ describe('the quotation as XML', () => {
         number: '',
         name: 'Our operators',
         quantity: 4.5,
-        counted: 'hours',
+        unit: 'hour',
         unit_minor: 7_500,
       }),
     ],

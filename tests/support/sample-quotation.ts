@@ -38,7 +38,7 @@ export function charge(line: Partial<QuotationLineInput> & { readonly net_minor:
     name: 'Battery drive, medium',
     sentence: '5 days at the cheapest mix of rates.',
     quantity: 1,
-    counted: 'pieces',
+
     unit_minor: line.net_minor,
     taxCategory: 'S',
     ...line,

@@ -81,7 +81,7 @@ const weekdays: Check = {
 const quotation = () =>
   quotationXml(
     sampleQuotation({
-      lines: [charge({ net_minor: 90_000 }), charge({ net_minor: 7_500, number: '', counted: 'hours' })],
+      lines: [charge({ net_minor: 90_000 }), charge({ net_minor: 7_500, number: '', unit: 'hour' })],
       categories: [{ code: 'S', name: 'Standard', percent: 23 }],
     }),
   );

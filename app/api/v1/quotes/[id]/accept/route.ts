@@ -7,5 +7,7 @@ import { acceptQuote } from '#lib/services/accept-quote.ts';
 export async function POST(request: Request, { params }: EnquiryParams): Promise<Response> {
   const body = await readBody(request, acceptanceSchema);
   if (!body.ok) return problem(body);
-  return respond(acceptQuote(await asking(), { quoteId: idOf((await params).id), ...body.value }), 201);
+  const { option, ...said } = body.value;
+  const acceptance = { quoteId: idOf((await params).id), ...said, ...(option === undefined ? {} : { option }) };
+  return respond(acceptQuote(await asking(), acceptance), 201);
 }
