@@ -29,6 +29,8 @@ const core = {
       ' ',
     ),
   documents: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules'],
+  alike: [],
+  enquiry: ['kernel'],
 };
 const corePackages = { milp: ['highs'], intake: ['papaparse', 'read-excel-file'], documents: ['fast-xml-builder'] };
 const coreFolders = Object.keys(core);
@@ -42,7 +44,7 @@ const table = [
   })),
   {
     folder: 'lib/contracts',
-    may: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules', 'pricing'].map((name) => `lib/${name}`),
+    may: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules', 'pricing', 'enquiry'].map((name) => `lib/${name}`),
     packages: ['zod'],
     node: false,
   },
@@ -75,7 +77,9 @@ const table = [
   },
   {
     folder: 'app',
-    may: ['services', 'contracts', 'documents', 'schedule', 'kernel', 'units', 'money'].map((name) => `lib/${name}`),
+    may: ['services', 'contracts', 'documents', 'schedule', 'kernel', 'units', 'money', 'alike', 'enquiry'].map(
+      (name) => `lib/${name}`,
+    ),
     packages: ['next', 'react', 'react-dom', '@tanstack/react-virtual', '@fontsource/noto-sans', 'zod'],
     node: true,
   },

@@ -7,6 +7,7 @@
 import { fileURLToPath } from 'node:url';
 import { migrate } from 'drizzle-orm/better-sqlite3/migrator';
 import type { OpenDatabase } from './client.ts';
+import { createSearchIndex } from './search-index.ts';
 import { createTriggers } from './triggers.ts';
 
 export function migrationsFolder(): string {
@@ -28,6 +29,7 @@ export function migrateDatabase({ raw, db }: OpenDatabase, folder: string = migr
         `The migration left ${violations.length} rows without their parent; restore the copy of the database and report this.`,
       );
     }
+    createSearchIndex(raw);
     createTriggers(raw);
   } finally {
     raw.pragma('foreign_keys = ON');

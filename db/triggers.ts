@@ -1,10 +1,12 @@
 /*
  * What the database itself refuses: overlapping bookings of one unit, changes to issued quotes and papers, and approvals decided twice or by who asked.
+ * What the database itself refuses: overlapping bookings of one unit, and changes to issued quotes and papers; and what keeps the index of the search up.
  * Invariant: every trigger is dropped and made anew after each migration, so a rebuilt table never loses one.
  * Not here: decisions about stock (lib/stock), which ask before they write.
  * Read next: migrate.ts.
  */
 import type Database from 'better-sqlite3';
+import { searchTriggers } from './search-index.ts';
 
 const OVERLAP = `SELECT 1 FROM booking_unit AS other
   WHERE other.unit_serial = NEW.unit_serial AND other.active = 1 AND other.id IS NOT NEW.id
@@ -29,11 +31,15 @@ const TRIGGERS: Readonly<Record<string, string>> = {
         OR (NEW.state = 'approved' AND NEW.decided_by = OLD.asked_by)
     BEGIN SELECT RAISE(ABORT, 'an approval is decided once, by another person'); END`,
   discount_approval_kept: `BEFORE DELETE ON discount_approval BEGIN SELECT RAISE(ABORT, 'an approval is kept'); END`,
+  attachment_kept_update: `BEFORE UPDATE ON attachment WHEN NEW.bytes IS NOT OLD.bytes OR NEW.sha256 IS NOT OLD.sha256
+    BEGIN SELECT RAISE(ABORT, 'a file is kept as it came'); END`,
+  enquiry_move_kept_update: `BEFORE UPDATE ON enquiry_move BEGIN SELECT RAISE(ABORT, 'the steps of an enquiry are only added to'); END`,
   audit_entry_kept_update: `BEFORE UPDATE ON audit_entry BEGIN SELECT RAISE(ABORT, 'the log is only added to'); END`,
   record_change_kept_update: `BEFORE UPDATE ON record_change BEGIN SELECT RAISE(ABORT, 'the history is only added to'); END`,
   record_change_kept_delete: `BEFORE DELETE ON record_change BEGIN SELECT RAISE(ABORT, 'the history is only added to'); END`,
   model_kept_delete: `BEFORE DELETE ON model BEGIN SELECT RAISE(ABORT, 'a model is retired, never deleted'); END`,
   audit_entry_kept_delete: `BEFORE DELETE ON audit_entry BEGIN SELECT RAISE(ABORT, 'the log is only added to'); END`,
+  ...searchTriggers(),
 };
 
 export const TRIGGER_NAMES: readonly string[] = Object.keys(TRIGGERS);

@@ -5,7 +5,7 @@
  * Read next: units.ts, equipment/, enquiries/.
  */
 import { readFileSync } from 'node:fs';
-import { type CustomerFacts, parseCustomers } from '#lib/contracts/customer.ts';
+import { type DemoCustomer, parseCustomers } from '#lib/contracts/customer.ts';
 import { parseEnquiryFile } from '#lib/contracts/enquiry-file.ts';
 import { parseModels } from '#lib/contracts/equipment.ts';
 import { type HouseFacts, parseHouse } from '#lib/contracts/house.ts';
@@ -65,7 +65,7 @@ export function demoHouseJson(): unknown {
   return readJson('house.json');
 }
 
-export function demoCustomers(): readonly CustomerFacts[] {
+export function demoCustomers(): readonly DemoCustomer[] {
   return readOrStop(parseCustomers(readJson('customers.json')));
 }
 

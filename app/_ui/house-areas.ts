@@ -7,6 +7,7 @@ export interface HouseArea {
 export const HOUSE_AREAS: readonly HouseArea[] = [
   { href: '/', label: 'Home' },
   { href: '/enquiries', label: 'Enquiries' },
+  { href: '/customers', label: 'Customers' },
   { href: '/equipment', label: 'Equipment' },
   { href: '/rules', label: 'Rules' },
 ];

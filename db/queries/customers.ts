@@ -1,12 +1,15 @@
 /*
  * Reads and writes customers.
- * Invariant: lists come in order of name.
- * Not here: terms and prices.
+ * Invariant: lists come in order of name; a change with a version that is no longer the newest changes nothing.
+ * Not here: sites and contacts (places.ts); terms and prices.
  * Read next: ../schema/customer.ts.
  */
-import { asc, eq } from 'drizzle-orm';
+import { and, asc, eq, isNotNull, isNull, type SQL, sql } from 'drizzle-orm';
 import type { DbOrTx } from '../client.ts';
+import { contact } from '../schema/contact.ts';
 import { customer } from '../schema/customer.ts';
+import { enquiry } from '../schema/enquiry.ts';
+import { site } from '../schema/site.ts';
 
 export type CustomerRow = typeof customer.$inferSelect;
 
@@ -22,4 +25,70 @@ type NewCustomerRow = Pick<CustomerRow, 'code' | 'name' | 'facts_json' | 'create
 
 export function insertCustomer(db: DbOrTx, row: NewCustomerRow): number {
   return Number(db.insert(customer).values(row).returning({ id: customer.id }).get().id);
+}
+
+interface CustomerChange {
+  readonly id: number;
+  readonly at: string;
+  readonly set: Partial<Pick<CustomerRow, 'name' | 'facts_json' | 'archived_at'>>;
+  /** Nothing is changed when the row has another one. */
+  readonly version?: number;
+}
+
+export function changeCustomer(db: DbOrTx, { id, at, set, version }: CustomerChange): boolean {
+  const same = version === undefined ? undefined : eq(customer.version, version);
+  const done = db
+    .update(customer)
+    .set({ ...set, updated_at: at, version: sql`${customer.version} + 1` })
+    .where(and(eq(customer.id, id), same))
+    .run();
+  return done.changes === 1;
+}
+
+export interface CustomerAsked {
+  /** Ids that a search found; null for all. */
+  readonly ids: readonly number[] | null;
+  readonly archived: 'yes' | 'no';
+  readonly from: number;
+  readonly count: number;
+}
+
+export interface CustomerListRow {
+  readonly id: number;
+  readonly code: string;
+  readonly name: string;
+  readonly facts_json: string;
+  readonly sites: number;
+  readonly contacts: number;
+  readonly enquiries: number;
+  readonly open_enquiries: number;
+}
+
+export function pageOfCustomers(db: DbOrTx, asked: CustomerAsked): readonly CustomerListRow[] {
+  return db
+    .select({
+      id: customer.id,
+      code: customer.code,
+      name: customer.name,
+      facts_json: customer.facts_json,
+      sites: sql<number>`(SELECT count(*) FROM ${site} WHERE ${site.customer_id} = ${customer.id} AND ${site.archived_at} IS NULL)`,
+      contacts: sql<number>`(SELECT count(*) FROM ${contact} WHERE ${contact.customer_id} = ${customer.id} AND ${contact.archived_at} IS NULL)`,
+      enquiries: sql<number>`(SELECT count(*) FROM ${enquiry} WHERE ${enquiry.customer_id} = ${customer.id})`,
+      open_enquiries: sql<number>`(SELECT count(*) FROM ${enquiry} WHERE ${enquiry.customer_id} = ${customer.id} AND ${enquiry.state} IN ('new', 'being worked', 'quoted'))`,
+    })
+    .from(customer)
+    .where(wanted(asked))
+    .orderBy(asc(sql`${customer.name} COLLATE NOCASE`), asc(customer.id))
+    .limit(asked.count)
+    .offset(asked.from)
+    .all();
+}
+
+export function countCustomers(db: DbOrTx, asked: Pick<CustomerAsked, 'ids' | 'archived'>): number {
+  return db.select({ count: sql<number>`count(*)` }).from(customer).where(wanted(asked)).get()?.count ?? 0;
+}
+
+function wanted({ ids, archived }: Pick<CustomerAsked, 'ids' | 'archived'>): SQL | undefined {
+  const put = archived === 'yes' ? isNotNull(customer.archived_at) : isNull(customer.archived_at);
+  return ids === null ? put : and(put, sql`${customer.id} IN (SELECT value FROM json_each(${JSON.stringify(ids)}))`);
 }

@@ -59,9 +59,7 @@ export function insertEnquiry(db: DbOrTx, row: NewEnquiryRow): number {
   return Number(db.insert(enquiry).values(row).returning({ id: enquiry.id }).get().id);
 }
 
-export type EnquiryChange = Partial<
-  Pick<EnquiryRow, 'title' | 'state' | 'site_json' | 'constraints_json' | 'preference' | 'paper_units' | 'customer_id'>
->;
+export type EnquiryChange = Partial<Omit<EnquiryRow, 'id' | 'number' | 'version' | 'created_at' | 'updated_at'>>;
 
 /** Changes an enquiry; with a version it changes nothing when somebody else was first. Answers whether it did. */
 export function changeEnquiry(
@@ -78,4 +76,14 @@ export function changeEnquiry(
     .where(where)
     .run();
   return done.changes === 1;
+}
+
+/** Everybody whose work an enquiry is. */
+export function peopleWithWork(db: DbOrTx): readonly { readonly id: string; readonly name: string }[] {
+  return db
+    .select({ id: enquiry.assigned_to, name: sql<string>`max(${enquiry.assigned_name})` })
+    .from(enquiry)
+    .where(sql`${enquiry.assigned_to} <> ''`)
+    .groupBy(enquiry.assigned_to)
+    .all();
 }

@@ -4,7 +4,7 @@
  * Not here: the bytes of its papers (paper.ts).
  * Read next: paper.ts.
  */
-import { integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import { index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import { enquiry } from './enquiry.ts';
 
 export const quote = sqliteTable(
@@ -28,5 +28,8 @@ export const quote = sqliteTable(
     currency: text('currency').notNull(),
     frozen_json: text('frozen_json').notNull(),
   },
-  (table) => [uniqueIndex('quote_number_revision').on(table.number, table.revision)],
+  (table) => [
+    uniqueIndex('quote_number_revision').on(table.number, table.revision),
+    index('quote_by_enquiry').on(table.enquiry_id),
+  ],
 );

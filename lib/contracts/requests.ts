@@ -5,6 +5,7 @@
  * Read next: ../services/.
  */
 import { z } from 'zod';
+import { isIsoDate } from '#lib/kernel/date-range.ts';
 import { LIMITS } from '#lib/kernel/limits.ts';
 
 const cellText = z.string().max(LIMITS.cell_characters);
@@ -15,6 +16,12 @@ export const newEnquirySchema = z
     title: z.string().max(200),
     customer: z.union([z.object({ id: z.number().int().positive() }), z.object({ name: z.string().max(200) })]),
     site: z.record(z.string(), z.unknown()).default({}),
+    site_id: z.number().int().positive().optional(),
+    contact_id: z.number().int().positive().optional(),
+    reference: z.string().max(200).optional(),
+    source: z.string().max(60).optional(),
+    due_on: z.string().refine(isIsoDate, 'is not a date in the form YYYY-MM-DD').optional(),
+    mine: z.enum(['yes', 'no']).optional(),
   })
   .meta({ id: 'NewEnquiry', description: 'A new enquiry for a known customer (id) or a new one (name).' });
 

@@ -245,3 +245,18 @@ function writeKnown<Key extends QuantityKey>(
       : `${number(value.low)} to ${number(value.high)} ${bareUnit}`;
   return entry;
 }
+
+/** Keys that belong to one job and not to the place where it is done. */
+const JOB_KEYS: readonly string[] = ['starts_on', 'days', 'crews', 'operated'];
+
+type SiteFacts = Readonly<Record<string, unknown>>;
+
+/** What holds at the place for every job. */
+export function factsOfPlace(json: SiteFacts): SiteFacts {
+  return Object.fromEntries(Object.entries(json).filter(([key]) => !JOB_KEYS.includes(key)));
+}
+
+/** What belongs to this job alone. */
+export function factsOfJob(json: SiteFacts): SiteFacts {
+  return Object.fromEntries(Object.entries(json).filter(([key]) => JOB_KEYS.includes(key)));
+}

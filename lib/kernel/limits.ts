@@ -6,6 +6,7 @@
  */
 export const LIMITS = {
   list_bytes: 10 * 1024 * 1024,
+  attachment_bytes: 10 * 1024 * 1024,
   list_rows: 20_000,
   list_columns: 200,
   cell_characters: 2_000,

@@ -23,6 +23,7 @@ import type { Unit } from '#lib/stock/unit.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp, today } from './context.ts';
 import { houseFacts, stockQuestion } from './house-facts.ts';
+import { moveByDeed } from './move-enquiry.ts';
 import { optionInputs, optionOf, type PapersInput } from './papers-of.ts';
 import { quoteStanding } from './quote-standing.ts';
 
@@ -164,7 +165,9 @@ function hold(tx: DbOrTx, { context, acceptance, quote, slot, units, window }: H
     by: context.actor.name,
     at: timestamp(context),
   });
-  changeRow(tx, { id: quote.enquiry_id, at: timestamp(context), set: { state: 'accepted' } });
+  changeRow(tx, { id: quote.enquiry_id, at: timestamp(context), set: {} });
+  const why = `${quote.number} ${quote.revision}`;
+  moveByDeed(tx, { context, enquiryId: quote.enquiry_id, by: 'quote accepted', to: 'accepted', why });
   const serials = units.map((unit) => unit.serial);
   addAuditEntry(tx, {
     at: timestamp(context),

@@ -29,6 +29,7 @@ import {
 } from '#lib/schedule/schedule-change.ts';
 import { type CellClash, writeCells } from '#lib/schedule/write-cells.ts';
 import { type Context, timestamp } from './context.ts';
+import { moveByDeed } from './move-enquiry.ts';
 
 export interface LineToAdd {
   readonly position: number;
@@ -93,7 +94,8 @@ function record(
   const { enquiryId, kind, done } = entry;
   const at = timestamp(context);
   const { name } = context.actor;
-  touch(tx, { id: enquiryId, at, set: { state: 'being worked' } });
+  touch(tx, { id: enquiryId, at, set: {} });
+  moveByDeed(tx, { context, enquiryId, by: 'work', to: 'being worked' });
   const id = insertScheduleChange(tx, {
     ...{ enquiry_id: enquiryId, at, who: name, screen: context.screen ?? '', kind },
     detail_json: JSON.stringify(done),

@@ -12,6 +12,8 @@ const MAY = {
   'change enquiries': ['desk', 'administrator'],
   'issue quotes': ['desk', 'administrator'],
   'approve discounts': ['desk', 'administrator'],
+  'read customers': ['desk', 'administrator'],
+  'change customers': ['desk', 'administrator'],
   'read equipment': ['desk', 'yard', 'administrator'],
   'book equipment': ['desk', 'yard', 'administrator'],
   'record visits': ['desk', 'yard', 'administrator'],

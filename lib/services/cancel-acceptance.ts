@@ -12,6 +12,7 @@ import { changeQuoteState, findQuote } from '#db/queries/quotes.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp } from './context.ts';
+import { moveByDeed } from './move-enquiry.ts';
 
 export interface Cancellation {
   readonly quoteId: number;
@@ -62,7 +63,8 @@ function cancel(
     by: context.actor.name,
     at,
   });
-  changeRow(tx, { id: quote.enquiry_id, at, set: { state: 'quoted' } });
+  changeRow(tx, { id: quote.enquiry_id, at, set: {} });
+  moveByDeed(tx, { context, enquiryId: quote.enquiry_id, by: 'booking cancelled', to: 'quoted', why: reason });
   addAuditEntry(tx, {
     at,
     who: context.actor.name,

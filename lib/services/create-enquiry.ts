@@ -1,23 +1,38 @@
 /*
- * Opens a new enquiry for a known or a new customer, with a site that holds only what was said.
- * Invariant: the number, the enquiry and the log entry are written together or not at all.
+ * Opens a new enquiry for a known or a new customer, with a site that holds only what was said or what a site of the customer holds.
+ * Invariant: the number, the enquiry, a new customer and the log entries are written together or not at all.
  * Not here: the schedule (receive-list.ts).
  * Read next: open-enquiry.ts.
  */
-import { addAuditEntry } from '#db/queries/audit.ts';
-import { findCustomer, insertCustomer } from '#db/queries/customers.ts';
+import type { DbOrTx } from '#db/client.ts';
+import { findCustomer } from '#db/queries/customers.ts';
 import { insertEnquiry } from '#db/queries/enquiries.ts';
 import { takeNumber } from '#db/queries/house.ts';
+import { findContact, findSite, type SiteRow } from '#db/queries/places.ts';
 import { constraintsToJson, NO_CONSTRAINTS } from '#lib/contracts/constraints.ts';
 import { parseSite } from '#lib/contracts/site.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { actingPerson } from './acting-person.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp, today } from './context.ts';
+import { readCustomer } from './customer-facts.ts';
+import { logChange } from './log-change.ts';
+import { noSuchContact } from './save-contact.ts';
+import { NOTHING_AGREED, writeCustomer } from './save-customer.ts';
+import { noSuchSite } from './save-site.ts';
 
 export interface NewEnquiry {
   readonly title: string;
   readonly customer: { readonly id: number } | { readonly name: string };
   readonly site: unknown;
+  /** A site of the customer whose facts are copied; what `site` says comes on top. */
+  readonly site_id?: number | undefined;
+  readonly contact_id?: number | undefined;
+  readonly reference?: string | undefined;
+  readonly source?: string | undefined;
+  readonly due_on?: string | undefined;
+  /** Whether it is the work of whoever opens it. */
+  readonly mine?: 'yes' | 'no' | undefined;
 }
 
 export function createEnquiry(
@@ -28,59 +43,83 @@ export function createEnquiry(
   if (!allowed.ok) return allowed;
   if (input.title.trim() === '')
     return failed({ code: 'title-missing', sentence: 'Give the enquiry a title, such as the place or the job.' });
-  const site = parseSite(input.site, { startsOn: today(context) });
+  const named = checkCustomer(context, input);
+  if (!named.ok) return named;
+  const place = placeOf(context, input);
+  if (!place.ok) return place;
+  const facts = { ...(place.value === null ? {} : JSON.parse(place.value.facts_json)), ...plain(input.site) };
+  const site = parseSite(facts, { startsOn: today(context) });
   if (!site.ok) return site;
+  return ok(
+    context.database.db.transaction((tx) => write(tx, { context, input, place: place.value, facts }), {
+      behavior: 'immediate',
+    }),
+  );
+}
+
+function checkCustomer(context: Context, { customer, contact_id }: NewEnquiry): Result<true> {
   const db = context.database.db;
-  if ('id' in input.customer && !findCustomer(db, input.customer.id)) {
+  if ('id' in customer && !findCustomer(db, customer.id)) {
     return failed({
       code: 'no-such-customer',
       sentence: 'That customer is not known; choose one from the list or type a new name.',
     });
   }
-  if ('name' in input.customer && input.customer.name.trim() === '') {
+  if ('name' in customer && customer.name.trim() === '') {
     return failed({ code: 'customer-missing', sentence: 'Choose a customer or type the name of a new one.' });
   }
-  const at = timestamp(context);
-  return ok(
-    db.transaction(
-      (tx) => {
-        const customerId =
-          'id' in input.customer ? input.customer.id : newCustomer(tx, { name: input.customer.name, at });
-        const number = `E-${String(takeNumber(tx, 'enquiry')).padStart(5, '0')}`;
-        const id = insertEnquiry(tx, {
-          number,
-          customer_id: customerId,
-          title: input.title.trim(),
-          state: 'new',
-          site_json: JSON.stringify(input.site),
-          constraints_json: JSON.stringify(constraintsToJson(NO_CONSTRAINTS)),
-          preference: 'cost',
-          created_at: at,
-          updated_at: at,
-        });
-        addAuditEntry(tx, {
-          at,
-          who: context.actor.name,
-          action: 'enquiry opened',
-          subject: `enquiry ${id}`,
-          detail_json: JSON.stringify({ number }),
-        });
-        return { id, number };
-      },
-      { behavior: 'immediate' },
-    ),
-  );
+  if (contact_id === undefined) return ok(true);
+  const owner = findContact(db, contact_id)?.customer_id;
+  return 'id' in customer && owner === customer.id ? ok(true) : noSuchContact();
 }
 
-type Tx = Parameters<typeof insertCustomer>[0];
+function placeOf(context: Context, { customer, site_id }: NewEnquiry): Result<SiteRow | null> {
+  if (site_id === undefined) return ok(null);
+  const site = findSite(context.database.db, site_id);
+  return site && 'id' in customer && site.customer_id === customer.id ? ok(site) : noSuchSite();
+}
 
-function newCustomer(tx: Tx, input: { readonly name: string; readonly at: string }): number {
-  const code = `C-${String(takeNumber(tx, 'customer')).padStart(4, '0')}`;
-  return insertCustomer(tx, {
-    code,
-    name: input.name.trim(),
-    facts_json: '{}',
-    created_at: input.at,
-    updated_at: input.at,
+function plain(site: unknown): Readonly<Record<string, unknown>> {
+  return typeof site === 'object' && site !== null ? { ...site } : {};
+}
+
+interface Writing {
+  readonly context: Context;
+  readonly input: NewEnquiry;
+  readonly place: SiteRow | null;
+  readonly facts: Readonly<Record<string, unknown>>;
+}
+
+function write(
+  tx: DbOrTx,
+  { context, input, place, facts }: Writing,
+): { readonly id: number; readonly number: string } {
+  const at = timestamp(context);
+  const customerId =
+    'id' in input.customer
+      ? input.customer.id
+      : writeCustomer(tx, { context, entry: { name: input.customer.name, facts: NOTHING_AGREED } }).id;
+  const number = `E-${String(takeNumber(tx, 'enquiry')).padStart(5, '0')}`;
+  const person = input.mine === 'yes' ? actingPerson(context) : { id: '', name: '' };
+  const id = insertEnquiry(tx, {
+    number,
+    customer_id: customerId,
+    title: input.title.trim(),
+    state: person.id === '' ? 'new' : 'being worked',
+    site_json: JSON.stringify(facts),
+    constraints_json: JSON.stringify(constraintsToJson(NO_CONSTRAINTS)),
+    preference: 'cost',
+    paper_units: readCustomer(context, customerId).terms.units ?? 'si',
+    ...(place === null ? {} : { site_id: place.id, site_version: place.version }),
+    contact_id: input.contact_id ?? null,
+    assigned_to: person.id,
+    assigned_name: person.name,
+    due_on: input.due_on ?? null,
+    reference: input.reference?.trim() ?? '',
+    source: input.source?.trim() ?? '',
+    created_at: at,
+    updated_at: at,
   });
+  logChange(tx, { context, deed: { action: 'enquiry opened', subject: `enquiry ${id}`, detail: { number } } });
+  return { id, number };
 }

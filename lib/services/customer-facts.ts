@@ -1,12 +1,14 @@
 /*
- * What is known of a customer: name, address, contact and the delivery band agreed.
- * Invariant: a customer of whom only the name is known is read without complaint.
- * Not here: the list of customers (list-customers.ts).
+ * What is known of a customer: name, address, contact, what is agreed, and the customer's own house rules.
+ * Invariant: a customer of whom only the name is known is read without complaint; facts that cannot be read stop, they are never dropped.
+ * Not here: the list of customers (list-customers.ts) and changing one (save-customer.ts).
  * Read next: enquiry-record.ts.
  */
-import { findCustomer } from '#db/queries/customers.ts';
-import { customerSchema } from '#lib/contracts/customer.ts';
+import { type CustomerRow, findCustomer } from '#db/queries/customers.ts';
+import { type CustomerFacts as CustomerSheet, customerFactsSchema } from '#lib/contracts/customer.ts';
 import type { CustomerInput } from '#lib/documents/paper-inputs.ts';
+import type { HouseRule } from '#lib/duty/site.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Context } from './context.ts';
 
 export interface CustomerTerms {
@@ -14,16 +16,20 @@ export interface CustomerTerms {
   readonly deliveryBand: string | null;
   /** A new account pays a deposit before despatch. */
   readonly account: 'credit' | 'new';
-  /** Null where the house's own hold. */
+  /** What follows is null where the house's own terms hold. */
   readonly paymentDays: number | null;
+  readonly discountPercent: number | null;
   readonly orderNumber: 'asked for' | 'not asked for';
+  readonly units: UnitSystem | null;
 }
 
 export const NO_TERMS_AGREED: CustomerTerms = {
   deliveryBand: null,
   account: 'new',
   paymentDays: null,
+  discountPercent: null,
   orderNumber: 'not asked for',
+  units: null,
 };
 
 export interface CustomerFacts {
@@ -31,18 +37,38 @@ export interface CustomerFacts {
   readonly name: string;
   readonly onPapers: CustomerInput;
   readonly terms: CustomerTerms;
+  /** The customer's rules; each sentence names whose it is. */
+  readonly houseRules: readonly HouseRule[];
 }
 
 export function readCustomer(context: Context, customerId: number): CustomerFacts {
   const row = findCustomer(context.database.db, customerId);
   const name = row?.name ?? 'Unknown customer';
-  const read = customerSchema.safeParse(JSON.parse(row?.facts_json ?? '{}'));
-  if (!read.success) return { id: customerId, name, onPapers: { name, address: [] }, terms: NO_TERMS_AGREED };
-  const { contact, address, delivery_band, account } = read.data;
+  const facts = sheetOf(row);
   return {
     id: customerId,
     name,
-    onPapers: { name: read.data.name, contact, address },
-    terms: { deliveryBand: delivery_band, account, paymentDays: null, orderNumber: 'not asked for' },
+    onPapers: { name, ...(facts.contact === '' ? {} : { contact: facts.contact }), address: facts.address },
+    terms: {
+      deliveryBand: facts.delivery_band,
+      account: facts.account,
+      paymentDays: facts.payment_days,
+      discountPercent: facts.discount_percent,
+      orderNumber: facts.order_number,
+      units: facts.units,
+    },
+    houseRules: facts.house_rules
+      .filter((rule) => rule.off !== true)
+      .map(({ id, kind, value, sentence }) => ({
+        id: `customer-${id}`,
+        kind,
+        value,
+        sentence: `Rule of ${name}: ${sentence}`,
+      })),
   };
+}
+
+/** The facts as they are stored, every field present. */
+export function sheetOf(row: Pick<CustomerRow, 'facts_json'> | undefined): CustomerSheet {
+  return customerFactsSchema.parse(JSON.parse(row?.facts_json ?? '{}'));
 }

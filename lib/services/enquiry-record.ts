@@ -29,26 +29,31 @@ export interface EnquiryRecord {
 export function readEnquiry(context: Context, enquiryId: number): Result<EnquiryRecord> {
   const db = context.database.db;
   const row = findEnquiry(db, enquiryId);
-  if (!row)
-    return failed({
-      code: 'no-such-enquiry',
-      sentence: `There is no enquiry ${enquiryId}; it may have been removed. Go back to the list.`,
-    });
+  if (!row) return noSuchEnquiry(enquiryId);
   const site = parseSite(JSON.parse(row.site_json), { startsOn: today(context) });
   if (!site.ok) return site;
+  const customer = readCustomer(context, row.customer_id);
+  const ruled = { ...site.value, houseRules: [...customer.houseRules, ...site.value.houseRules] };
   return ok({
     row,
-    customer: readCustomer(context, row.customer_id),
-    site: withHouseRules(context, site.value),
+    customer,
+    site: withHouseRules(context, ruled),
     constraints: parseConstraints(JSON.parse(row.constraints_json)),
     preference: PREFERENCES.find((name) => name === row.preference) ?? 'cost',
     paperUnits: row.paper_units === 'us' ? 'us' : 'si',
   });
 }
 
-/** The rules of the house hold everywhere; those of the site come on top. */
+/** The rules of the house hold everywhere; those of the customer and of the site come on top. */
 export function withHouseRules(context: Context, site: Site): Site {
   const own = new Set(site.houseRules.map(({ id }) => id));
   const house = houseFacts(context).houseRules.filter(({ id }) => !own.has(id));
   return { ...site, houseRules: [...house, ...site.houseRules] };
+}
+
+export function noSuchEnquiry(enquiryId: number): Result<never> {
+  return failed({
+    code: 'no-such-enquiry',
+    sentence: `There is no enquiry ${enquiryId}; it may have been removed. Go back to the list.`,
+  });
 }

@@ -16,6 +16,7 @@ import { type Context, timestamp } from './context.ts';
 import { mayQuote } from './discount-of.ts';
 import { type Drawn, drawQuote } from './draw-quote.ts';
 import { gatherQuote } from './enquiry-papers.ts';
+import { moveByDeed } from './move-enquiry.ts';
 import { type PapersInput, validUntil } from './papers-of.ts';
 import { revisionChanges } from './revision-changes.ts';
 import { sha256 } from './sha256.ts';
@@ -117,7 +118,8 @@ function write(tx: DbOrTx, { context, enquiryId, next, papers, drawn }: Writing)
   });
   for (const { kind, bytes } of drawn)
     insertPaper(tx, { quote_id: id, kind, bytes, sha256: sha256(bytes), created_at: at });
-  changeRow(tx, { id: enquiryId, at, set: { state: 'quoted' } });
+  changeRow(tx, { id: enquiryId, at, set: {} });
+  moveByDeed(tx, { context, enquiryId, by: 'quote issued', to: 'quoted', why: next.printed });
   addAuditEntry(tx, {
     at,
     who: context.actor.name,

@@ -1,10 +1,10 @@
 /*
- * The customers of the house by name.
+ * The customers in use by name.
  * Invariant: reads only.
  * Not here: their enquiries.
  * Read next: create-enquiry.ts.
  */
-import { listCustomers as listRows } from '#db/queries/customers.ts';
+import { findCustomer, listCustomers as listRows } from '#db/queries/customers.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
@@ -18,5 +18,11 @@ export interface CustomerView {
 export function listCustomers(context: Context): Result<readonly CustomerView[]> {
   const allowed = authorise(context, 'read enquiries');
   if (!allowed.ok) return allowed;
-  return ok(listRows(context.database.db).map(({ id, code, name }) => ({ id, code, name })));
+  const inUse = listRows(context.database.db).filter(({ archived_at }) => archived_at === null);
+  return ok(inUse.map(({ id, code, name }) => ({ id, code, name })));
+}
+
+/** Empty where there is none. */
+export function nameOfCustomer(context: Context, id: number): string {
+  return findCustomer(context.database.db, id)?.name ?? '';
 }

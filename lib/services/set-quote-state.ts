@@ -12,6 +12,7 @@ import { changeQuoteState, findQuote, listQuotes } from '#db/queries/quotes.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp, today } from './context.ts';
+import { moveByDeed } from './move-enquiry.ts';
 import { type QuoteStanding, quoteStanding } from './quote-standing.ts';
 
 export const QUOTE_MOVES = ['declined', 'withdrawn', 'issued'] as const;
@@ -46,7 +47,13 @@ function move(
   const at = timestamp(context);
   const reason = moving.reason.trim();
   changeQuoteState(tx, { id: quote.id, state: moving.to, reason, by: context.actor.name, at });
-  changeRow(tx, { id: quote.enquiry_id, at, set: { state: moving.to === 'declined' ? 'declined' : 'quoted' } });
+  changeRow(tx, { id: quote.enquiry_id, at, set: {} });
+  const isDeclined = moving.to === 'declined';
+  moveByDeed(tx, {
+    ...{ context, enquiryId: quote.enquiry_id, why: reason },
+    by: isDeclined ? 'quote declined' : 'quote issued',
+    to: isDeclined ? 'declined' : 'quoted',
+  });
   addAuditEntry(tx, {
     at,
     who: context.actor.name,

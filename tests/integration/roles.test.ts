@@ -6,7 +6,7 @@ import { addLines, removeLines } from '#lib/services/change-lines.ts';
 import { USER_ROLES } from '#lib/services/context.ts';
 import { createEnquiry } from '#lib/services/create-enquiry.ts';
 import { editCells } from '#lib/services/edit-cells.ts';
-import { listEnquiries } from '#lib/services/list-enquiries.ts';
+import { EVERY_ENQUIRY, findEnquiries } from '#lib/services/find-enquiries.ts';
 import { listLines } from '#lib/services/list-lines.ts';
 import { listModelsView } from '#lib/services/list-models-view.ts';
 import { startPlan } from '#lib/services/plan-enquiry.ts';
@@ -19,7 +19,7 @@ describe('who may do what', () => {
   it.each(DESK_ONLY)('a %s neither reads nor changes enquiries', async (role) => {
     const context = await demoHouseContext(role);
     const no = { ok: false, reason: { code: 'not-allowed' } };
-    expect(listEnquiries(context)).toMatchObject(no);
+    expect(findEnquiries(context, EVERY_ENQUIRY)).toMatchObject(no);
     expect(createEnquiry(context, { title: 'x', customer: { name: 'y' }, site: {} })).toMatchObject(no);
     expect(changeEnquiry(context, { enquiryId: 1, title: 'x' })).toMatchObject(no);
     expect(editCells(context, { enquiryId: 1, edits: [] })).toMatchObject(no);
@@ -49,7 +49,7 @@ describe('two people on one enquiry', () => {
       ok: false,
       reason: { code: 'changed-meanwhile' },
     });
-    expect(granted(listEnquiries(context)).find(({ id }) => id === 1)?.title).toBe('First');
+    expect(granted(findEnquiries(context, EVERY_ENQUIRY)).rows.find(({ id }) => id === 1)?.title).toBe('First');
   });
 });
 

@@ -1,15 +1,23 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
-import { momentText } from '#app/_ui/plan-words.ts';
-import { listEnquiries } from '#lib/services/list-enquiries.ts';
+import { enquiryAddress, readEnquiryAddress, type SearchParams } from '#app/_lib/enquiry-list-address.ts';
+import { Pager } from '#app/_ui/pager.tsx';
+import { findEnquiries } from '#lib/services/find-enquiries.ts';
+import { nameOfCustomer } from '#lib/services/list-customers.ts';
+import { listPeople } from '#lib/services/list-people.ts';
+import { EnquiryFilters } from './enquiry-filters.tsx';
+import { EnquiryRows } from './enquiry-rows.tsx';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Enquiries' };
 
-export default async function EnquiriesPage() {
-  const enquiries = listEnquiries(await asking());
-  if (!enquiries.ok) return <p className="notice refusal">{enquiries.reason.sentence}</p>;
+export default async function EnquiriesPage({ searchParams }: { readonly searchParams: Promise<SearchParams> }) {
+  const asked = readEnquiryAddress(await searchParams);
+  const context = await asking();
+  const found = findEnquiries(context, asked);
+  if (!found.ok) return <p className="notice refusal">{found.reason.sentence}</p>;
+  const customer = asked.customerId === null ? '' : nameOfCustomer(context, asked.customerId);
   return (
     <>
       <div className="heading">
@@ -18,41 +26,34 @@ export default async function EnquiriesPage() {
           New enquiry
         </Link>
       </div>
-      {enquiries.value.length === 0 ? (
-        <p className="empty">No enquiry yet. Open one, then take in the customer’s valve list.</p>
+      <EnquiryFilters asked={asked} found={found.value} people={listPeople(context)} customer={customer} />
+      {found.value.rows.length === 0 ? (
+        <Nothing all={found.value.counts.all ?? 0} />
       ) : (
-        <div className="wide">
-          <table>
-            <thead>
-              <tr>
-                <th>Number</th>
-                <th>Title</th>
-                <th className="wide-only">Customer</th>
-                <th>State</th>
-                <th className="number">Lines</th>
-                <th className="wide-only">Changed</th>
-              </tr>
-            </thead>
-            <tbody>
-              {enquiries.value.map((enquiry) => (
-                <tr key={enquiry.id}>
-                  <td className="tag">
-                    <Link href={`/enquiries/${enquiry.id}`}>{enquiry.number}</Link>
-                  </td>
-                  <td>
-                    {enquiry.title}
-                    <small className="narrow-only">{enquiry.customer}</small>
-                  </td>
-                  <td className="wide-only">{enquiry.customer}</td>
-                  <td>{enquiry.state}</td>
-                  <td className="number">{enquiry.lines}</td>
-                  <td className="wide-only">{momentText(enquiry.updated_at)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
+        <>
+          <EnquiryRows found={found.value} asked={asked} />
+          <Pager
+            {...{ page: found.value.page, pages: found.value.pages, total: found.value.total, what: 'enquiries' }}
+            hrefOf={(page) => enquiryAddress({ asked, change: { page } })}
+          />
+        </>
       )}
     </>
+  );
+}
+
+function Nothing({ all }: { readonly all: number }) {
+  return (
+    <div className="empty">
+      <h2>{all === 0 ? 'No enquiry here' : 'None in this state'}</h2>
+      <p>
+        {all === 0
+          ? 'An enquiry is what a customer asks for: a list of valves, a place and some days. Open one, then take in the list; or look with fewer words.'
+          : `There are ${all} in other states: choose “all” above.`}
+      </p>
+      <Link className="button" href={all === 0 ? '/enquiries/new' : '/enquiries?state=all'}>
+        {all === 0 ? 'New enquiry' : 'Show all'}
+      </Link>
+    </div>
   );
 }

@@ -1,11 +1,14 @@
 import { asking } from '#app/_lib/asking.ts';
+import { readEnquiryAddress } from '#app/_lib/enquiry-list-address.ts';
 import { problem, readBody, respond } from '#app/_lib/respond.ts';
 import { newEnquirySchema } from '#lib/contracts/requests.ts';
 import { createEnquiry } from '#lib/services/create-enquiry.ts';
-import { listEnquiries } from '#lib/services/list-enquiries.ts';
+import { findEnquiries } from '#lib/services/find-enquiries.ts';
 
-export async function GET(): Promise<Response> {
-  return respond(listEnquiries(await asking()));
+/** A page of the list, by the same filters as its address. */
+export async function GET(request: Request): Promise<Response> {
+  const asked = readEnquiryAddress({ state: 'all', ...Object.fromEntries(new URL(request.url).searchParams) });
+  return respond(findEnquiries(await asking(), asked));
 }
 
 export async function POST(request: Request): Promise<Response> {

@@ -1,0 +1,1 @@
+CREATE INDEX `quote_by_enquiry` ON `quote` (`enquiry_id`);

@@ -1,0 +1,145 @@
+/*
+ * Asks the full-text index and the small tables beside it.
+ * Invariant: what is typed is always words to look for, never a query language; the newest come first.
+ * Not here: what the index holds (../search-index.ts).
+ * Read next: ../search-index.ts.
+ */
+import { sql } from 'drizzle-orm';
+import type { DbOrTx } from '../client.ts';
+import { model } from '../schema/model.ts';
+import { unit } from '../schema/unit.ts';
+import { type SearchSource, SOURCES, SPAN } from '../search-index.ts';
+
+export interface SearchHit {
+  readonly id: number;
+  /** With the words that were found between the two marks. */
+  readonly title: string;
+  readonly snippet: string;
+}
+
+/** Characters that no text holds stand around what was found. */
+export const MARK_BEGIN = '\u0002';
+export const MARK_END = '\u0003';
+
+interface Asked {
+  readonly words: string;
+  readonly source: SearchSource;
+  readonly most: number;
+}
+
+export function searchText(db: DbOrTx, { words, source, most }: Asked): readonly SearchHit[] {
+  const match = matchOf(words);
+  if (match === '') return [];
+  const [low, high] = rowsOf(source);
+  return db.all<SearchHit>(sql`
+    SELECT rowid - ${low} AS id,
+      highlight(search_text, 0, ${MARK_BEGIN}, ${MARK_END}) AS title,
+      snippet(search_text, 1, ${MARK_BEGIN}, ${MARK_END}, '…', 16) AS snippet
+    FROM search_text WHERE search_text MATCH ${match} AND rowid BETWEEN ${low} AND ${high}
+    ORDER BY rowid DESC LIMIT ${most}`);
+}
+
+/** Ids of every row of a source that holds the words, for lists that are filtered. */
+export function searchIds(db: DbOrTx, { words, source, most }: Asked): readonly number[] {
+  const match = matchOf(words);
+  if (match === '') return [];
+  const [low, high] = rowsOf(source);
+  return db
+    .all<{ readonly id: number }>(sql`
+      SELECT rowid - ${low} AS id FROM search_text WHERE search_text MATCH ${match} AND rowid BETWEEN ${low} AND ${high}
+      ORDER BY rowid DESC LIMIT ${most}`)
+    .map(({ id }) => id);
+}
+
+/** The customers to whom sites or contacts belong. */
+export function customersOfHits(
+  db: DbOrTx,
+  { source, ids }: { readonly source: 'site' | 'contact'; readonly ids: readonly number[] },
+): readonly number[] {
+  const { table } = SOURCES[source];
+  return db
+    .all<{ readonly id: number }>(
+      sql`SELECT DISTINCT customer_id AS id FROM ${sql.raw(table)} WHERE id IN ${listOf(ids)}`,
+    )
+    .map(({ id }) => id);
+}
+
+interface Owner {
+  readonly id: number;
+  readonly name: string;
+}
+
+/** What the rows that were found belong to: their customer, or their enquiry. */
+export function ownersOf(
+  db: DbOrTx,
+  { source, ids }: { readonly source: SearchSource; readonly ids: readonly number[] },
+): ReadonlyMap<number, Owner> {
+  if (source === 'customer' || ids.length === 0) return new Map();
+  const { table } = SOURCES[source];
+  const isOfCustomer = source === 'site' || source === 'contact' || source === 'enquiry';
+  const owner = isOfCustomer ? 'customer' : 'enquiry';
+  const name = isOfCustomer ? 'owner.name' : "owner.number || ' ' || owner.title";
+  const rows = db.all<Owner & { readonly row: number }>(sql`
+    SELECT found.id AS row, owner.id AS id, ${sql.raw(name)} AS name FROM ${sql.raw(table)} AS found
+    JOIN ${sql.raw(owner)} AS owner ON owner.id = found.${sql.raw(`${owner}_id`)} WHERE found.id IN ${listOf(ids)}`);
+  return new Map(rows.map(({ row, id, name: words }) => [row, { id, name: words }]));
+}
+
+function listOf(ids: readonly number[]) {
+  return sql`(SELECT value FROM json_each(${JSON.stringify(ids)}))`;
+}
+
+export interface NamedHit {
+  readonly number: string;
+  readonly name: string;
+}
+
+export function searchModels(db: DbOrTx, asked: Pick<Asked, 'words' | 'most'>): readonly NamedHit[] {
+  return db
+    .select({ number: model.number, name: model.name })
+    .from(model)
+    .where(sql.join(likes(asked.words, sql`${model.number} || ' ' || ${model.name}`), sql` AND `))
+    .orderBy(model.number)
+    .limit(asked.most)
+    .all();
+}
+
+export function searchUnits(db: DbOrTx, asked: Pick<Asked, 'words' | 'most'>): readonly NamedHit[] {
+  return db
+    .select({ number: unit.serial, name: model.name })
+    .from(unit)
+    .innerJoin(model, sql`${model.number} = ${unit.model_number}`)
+    .where(sql.join(likes(asked.words, sql`${unit.serial}`), sql` AND `))
+    .orderBy(unit.serial)
+    .limit(asked.most)
+    .all();
+}
+
+function likes(...[words, column]: readonly [words: string, column: ReturnType<typeof sql>]) {
+  const all = wordsOf(words);
+  if (all.length === 0) return [sql`0`];
+  return all.map((word) => sql`${column} LIKE ${`%${word.replace(/[\\%_]/g, '\\$&')}%`} ESCAPE '\\'`);
+}
+
+function rowsOf(source: SearchSource): readonly [number, number] {
+  const low = SOURCES[source].number * SPAN;
+  return [low, low + SPAN - 1];
+}
+
+/** Each word as a phrase whose last part may go on; a word without a letter or digit would be no phrase at all. */
+function matchOf(words: string): string {
+  return wordsOf(words)
+    .filter((word) => /[\p{L}\p{N}]/u.test(word))
+    .map((word) => `"${word.replaceAll('"', '""')}"*`)
+    .join(' ');
+}
+
+const WORDS_MOST = 12;
+
+function wordsOf(words: string): readonly string[] {
+  return words
+    .replace(/[\p{Cc}]/gu, ' ')
+    .split(/\s+/)
+    .filter((word) => word !== '')
+    .slice(0, WORDS_MOST);
+}
