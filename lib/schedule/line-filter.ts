@@ -4,15 +4,15 @@
  * Not here: working duties out (lib/services/order-lines.ts).
  * Read next: order-lines.ts.
  */
-import type { Cells, Column } from '#lib/intake/columns.ts';
-import { isColumn } from '#lib/intake/columns.ts';
+import { COLUMN_NAMES, type Column } from '#lib/intake/column-names.ts';
+import type { Cells } from '#lib/intake/columns.ts';
 
 /** Figures of the duty that the table shows beside the cells. */
 export const DUTY_COLUMNS = ['starting', 'running', 'turns', 'neverExceed'] as const;
 export type DutyColumn = (typeof DUTY_COLUMNS)[number];
 
-const BASES = ['measured', 'stated', 'standard', 'computed', 'rule of thumb', 'assumed'] as const;
-export type BasisName = (typeof BASES)[number];
+export const BASES = ['measured', 'stated', 'standard', 'computed', 'rule of thumb', 'assumed'] as const;
+type BasisName = (typeof BASES)[number];
 
 export type CellTest =
   | { readonly kind: 'has' | 'is' | 'lacks'; readonly text: string }
@@ -55,6 +55,10 @@ interface SeenDuty {
 /** Whether the duty must be known to tell. */
 export function asksDuty({ findings, bases, sort }: LineFilter): boolean {
   return findings === 'warnings' || findings === 'clear' || bases.length > 0 || (sort !== null && isDuty(sort.column));
+}
+
+export function isBasis(text: string): text is BasisName {
+  return BASES.some((name) => name === text);
 }
 
 export function isDuty(column: string): column is DutyColumn {
@@ -148,6 +152,13 @@ function readWhere(text: string): LineFilter['cells'][number] | LineFilter['base
   if (kind === 'empty' || kind === 'filled' || kind === 'measured' || kind === 'unmeasured')
     return { column, test: { kind } };
   return undefined;
+}
+
+const NAMES: ReadonlySet<string> = new Set(COLUMN_NAMES);
+
+/** The names alone: a browser that reads an address need not load what each column means. */
+function isColumn(text: string): text is Column {
+  return NAMES.has(text);
 }
 
 function readSort(text: string): LineFilter['sort'] {

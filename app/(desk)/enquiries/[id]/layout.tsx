@@ -4,7 +4,10 @@ import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { dateText } from '#lib/documents/print-values.ts';
 import { openEnquiry } from '#lib/services/open-enquiry.ts';
+import { newestChange } from '#lib/services/read-changes.ts';
 import { EnquiryTabs } from './enquiry-tabs.client.tsx';
+import { LiveEnquiry } from './live-enquiry.client.tsx';
+import { OutdatedNotice } from './outdated-notice.client.tsx';
 
 export const dynamic = 'force-dynamic';
 
@@ -14,8 +17,10 @@ interface EnquiryLayoutProps {
 }
 
 export default async function EnquiryLayout({ children, params }: EnquiryLayoutProps) {
-  const enquiry = openEnquiry(await asking(), idOf((await params).id));
+  const context = await asking();
+  const enquiry = openEnquiry(context, idOf((await params).id));
   if (!enquiry.ok) notFound();
+  const newest = newestChange(context, enquiry.value.id);
   const { id, number, title, customer, state, site } = enquiry.value;
   return (
     <>
@@ -29,7 +34,10 @@ export default async function EnquiryLayout({ children, params }: EnquiryLayoutP
         </small>
       </div>
       <EnquiryTabs id={id} />
-      {children}
+      <LiveEnquiry enquiryId={id} after={newest.ok ? newest.value : 0}>
+        <OutdatedNotice enquiryId={id} />
+        {children}
+      </LiveEnquiry>
     </>
   );
 }

@@ -1,0 +1,90 @@
+'use client';
+
+import { useRef } from 'react';
+import styles from './schedule-table.module.css';
+import { linesMeant, type ToolsProps } from './schedule-tools.client.tsx';
+import { moveBlock } from './use-sheet-keys.client.tsx';
+
+interface LineToolsProps extends ToolsProps {
+  readonly onChosen: (ids: ReadonlySet<number>) => void;
+}
+
+/** Lines come, go, are doubled and change places. */
+export function LineTools(props: LineToolsProps) {
+  const { schedule, walk, chosen, onChosen } = props;
+  const menu = useRef<HTMLDivElement>(null);
+  const { order } = schedule.lines;
+
+  function remove(): void {
+    const lineIds = linesMeant(props);
+    if (lineIds.length > 0) schedule.take({ kind: 'remove', lineIds });
+    onChosen(new Set());
+  }
+
+  async function double(): Promise<void> {
+    const lineIds = linesMeant(props);
+    const cells = await schedule.lines.cells(lineIds);
+    const lines = lineIds.flatMap((id) => {
+      const line = cells.get(id);
+      return line
+        ? [{ cells: { ...line.cells, tag: `${line.cells.tag ?? ''} copy`.trim() }, measured: line.measured }]
+        : [];
+    });
+    schedule.take({ kind: 'add', lines, after: lineIds.at(-1) });
+  }
+
+  function insertAbove(): void {
+    const first = linesMeant(props)[0];
+    const at = first === undefined ? 0 : (schedule.lines.placeOf(first) ?? 0);
+    if (schedule.isWhole) schedule.addLine(order[at - 1] ?? 0);
+    else schedule.tell('Lines are inserted in the list’s own order: drop the filter and the sorting first.');
+  }
+
+  function open(button: HTMLElement): void {
+    const pane = menu.current;
+    if (!pane) return;
+    const place = button.getBoundingClientRect();
+    pane.style.left = `${Math.max(8, Math.min(place.left, window.innerWidth - 228))}px`;
+    pane.style.top = `${place.bottom + 4}px`;
+    pane.togglePopover();
+  }
+
+  function then(work: () => void): () => void {
+    return () => {
+      menu.current?.hidePopover();
+      work();
+    };
+  }
+
+  const move = (way: 'up' | 'down') => moveBlock({ schedule, walk: walk.current, lineIds: linesMeant(props), way });
+  return (
+    <>
+      <button type="button" onClick={() => schedule.addLine()}>
+        Add a line
+      </button>
+      <button type="button" disabled={chosen.size === 0} onClick={remove}>
+        {chosen.size < 2 ? 'Remove the line' : `Remove ${chosen.size} lines`}
+      </button>
+      <button type="button" aria-haspopup="true" onClick={(event) => open(event.currentTarget)}>
+        Lines…
+      </button>
+      <div ref={menu} popover="auto" className={styles.menu}>
+        <button type="button" onClick={then(insertAbove)}>
+          Insert a line above
+        </button>
+        <button type="button" onClick={then(() => void double())}>
+          Double these lines
+        </button>
+        <button type="button" onClick={then(() => move('up'))}>
+          Move up <small>Alt+↑</small>
+        </button>
+        <button type="button" onClick={then(() => move('down'))}>
+          Move down <small>Alt+↓</small>
+        </button>
+        <button type="button" onClick={then(remove)}>
+          Remove these lines
+        </button>
+      </div>
+    </>
+  );
+}

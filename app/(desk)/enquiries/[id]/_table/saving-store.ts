@@ -1,0 +1,168 @@
+import type { Clash } from '#lib/services/change-answer.ts';
+import { readKept, writeKept } from './kept-jobs.ts';
+import { doJob, type Job, type JobDone, type Work } from './schedule-jobs.ts';
+
+export interface Refusal {
+  readonly job: Job;
+  readonly sentence: string;
+}
+
+export interface SavingState {
+  readonly jobs: readonly Job[];
+  /** Why saving fails at present; it is tried again by itself. */
+  readonly trouble: string;
+  readonly refused: readonly Refusal[];
+  readonly clashes: readonly Clash[];
+  readonly past: readonly (readonly number[])[];
+  readonly future: readonly (readonly number[])[];
+}
+
+export interface SavingStore {
+  readonly state: () => SavingState;
+  /** Calls back after every change of the state, and with what was done. */
+  readonly follow: (listener: Listener) => () => void;
+  readonly take: (work: readonly Work[]) => void;
+  readonly step: (way: 'undo' | 'redo') => void;
+  readonly again: (refusal?: Refusal) => void;
+  readonly letGo: (refusal: Refusal) => void;
+  readonly settle: (clash: Clash) => void;
+}
+
+type Listener = (done?: JobDone) => void;
+
+const stores = new Map<number, SavingStore>();
+
+/** The queue of one enquiry in this window; it goes on saving while other screens are looked at. */
+export function savingStore(enquiryId: number): SavingStore {
+  const store = stores.get(enquiryId) ?? openStore(enquiryId);
+  stores.set(enquiryId, store);
+  return store;
+}
+
+/** Waits before a failed save is tried again; the last one for ever after. */
+const WAITS_MS = [1000, 3000, 8000, 20_000];
+
+function openStore(enquiryId: number): SavingStore {
+  const kept = readKept(enquiryId);
+  // What stood first may have reached the house before the window was loaded again; only texts of cells bear sending twice.
+  const jobs = kept.jobs.filter((job, index) => index > 0 || job.kind === 'cells');
+  let state: SavingState = { ...kept, jobs, trouble: '', refused: [], clashes: [] };
+  const listeners = new Set<Listener>();
+  const groups = new Map<string, readonly number[]>();
+  let busy = false;
+  let failures = 0;
+  let timer = 0;
+
+  function set(next: Partial<SavingState>, done?: JobDone): void {
+    state = { ...state, ...next };
+    writeKept(enquiryId, state);
+    for (const listener of listeners) listener(done);
+  }
+
+  async function work(): Promise<void> {
+    if (busy) return;
+    busy = true;
+    window.clearTimeout(timer);
+    for (let job = state.jobs[0]; job; job = state.jobs[0]) {
+      const sent = await doJob(`/api/v1/enquiries/${enquiryId}`, withChanges(job, state));
+      if (!sent.ok && !sent.answered && job.kind === 'cells') {
+        timer = window.setTimeout(() => void work(), WAITS_MS[Math.min(failures, WAITS_MS.length - 1)]);
+        failures += 1;
+        set({ trouble: sent.sentence });
+        break;
+      }
+      failures = 0;
+      const rest = { jobs: state.jobs.slice(1), trouble: '' };
+      if (sent.ok) {
+        const clashes = withClashes(state.clashes, sent.value.clashes);
+        set({ ...rest, clashes, ...remembered(state, { job, done: sent.value, groups }) }, sent.value);
+      } else set({ ...rest, refused: [...state.refused, { job, sentence: sent.sentence }] });
+    }
+    busy = false;
+  }
+
+  function put(more: readonly Job[]): void {
+    set({ jobs: [...state.jobs, ...more] });
+    void work();
+  }
+
+  function step(way: 'undo' | 'redo'): void {
+    // What could not be saved yet is taken back without the house.
+    if (way === 'undo' && !busy && state.jobs.length > 0) {
+      const jobs = state.jobs.slice(0, -1);
+      set({ jobs, ...(jobs.length === 0 ? { trouble: '' } : {}) });
+      return;
+    }
+    put([{ ...named(), kind: 'undo', changes: [], way }]);
+  }
+
+  window.addEventListener('online', () => void work());
+  window.addEventListener('beforeunload', (event) => {
+    if (state.jobs.length + state.refused.length > 0) event.preventDefault();
+  });
+  void work();
+
+  return {
+    state: () => state,
+    step,
+    follow: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    take: (all) => {
+      const { group } = named();
+      put(all.map((one) => ({ ...named(), ...one, group })));
+    },
+    again: (refusal) => {
+      if (refusal) {
+        set({ refused: state.refused.filter((one) => one !== refusal) });
+        put([refusal.job]);
+      } else void work();
+    },
+    letGo: (refusal) => set({ refused: state.refused.filter((one) => one !== refusal) }),
+    settle: (clash) => set({ clashes: state.clashes.filter((one) => one !== clash) }),
+  };
+}
+
+/** Which change is taken back is known only when its turn comes: what is being saved before it counts. */
+function withChanges(job: Job, { past, future }: SavingState): Job {
+  if (job.kind !== 'undo' || job.way === 'any') return job;
+  return { ...job, changes: (job.way === 'undo' ? past : future).at(-1) ?? [] };
+}
+
+interface Remembering {
+  readonly job: Job;
+  readonly done: JobDone;
+  readonly groups: Map<string, readonly number[]>;
+}
+
+/** What can be taken back and made again after a job was done. */
+function remembered(state: SavingState, { job, done, groups }: Remembering): Pick<SavingState, 'past' | 'future'> {
+  const { past, future } = state;
+  const { changes } = done;
+  if (job.kind === 'undo' && job.way !== 'any') {
+    const more = changes.length > 0 ? [changes] : [];
+    return job.way === 'undo'
+      ? { past: past.slice(0, -1), future: [...future, ...more] }
+      : { past: [...past, ...more], future: future.slice(0, -1) };
+  }
+  if (changes.length === 0) return { past, future };
+  const before = groups.get(job.group);
+  const all = [...(before ?? []), ...changes];
+  groups.set(job.group, all);
+  return { past: [...(before ? past.slice(0, -1) : past), all], future: [] };
+}
+
+let made = 0;
+
+function named(): { readonly key: string; readonly group: string } {
+  made += 1;
+  const key = `${Date.now()}-${made}`;
+  return { key, group: key };
+}
+
+function withClashes(before: readonly Clash[], more: readonly Clash[]): readonly Clash[] {
+  const isOther = (old: Clash): boolean =>
+    !more.some(({ lineId, column }) => old.lineId === lineId && old.column === column);
+  return more.length === 0 ? before : [...before.filter(isOther), ...more];
+}
