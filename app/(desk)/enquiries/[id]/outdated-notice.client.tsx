@@ -22,7 +22,7 @@ export function OutdatedNotice({ enquiryId }: { readonly enquiryId: number }) {
   const isTable = path === `/enquiries/${enquiryId}`;
   return (
     <>
-      {others.length > 0 && (
+      {!isTable && others.length > 0 && (
         <p className="soft" role="status">
           {others.join(', ')} {others.length === 1 ? 'has' : 'have'} this enquiry open too.
         </p>

@@ -1,6 +1,6 @@
 'use client';
 
-import { useRef } from 'react';
+import { useRef, useState } from 'react';
 import type { LineFilter } from '#lib/schedule/line-filter.ts';
 import { ColumnFilter } from './column-filter.client.tsx';
 import type { GridColumn } from './grid-columns.ts';
@@ -48,6 +48,7 @@ interface HeadProps extends Pick<ColumnHeadsProps, 'filter' | 'onShow' | 'onHide
 
 function Head({ column, at, filter, onShow, onHide }: HeadProps) {
   const box = useRef<HTMLDivElement>(null);
+  const [isOpen, setOpen] = useState(false);
   const { sort } = filter;
   const isSorted = sort !== null && sort.column === column.name;
   const isFiltered = [...filter.cells, ...filter.bases].some((one) => one.column === column.name);
@@ -74,16 +75,25 @@ function Head({ column, at, filter, onShow, onHide }: HeadProps) {
         {isSorted && <span aria-hidden="true">{sort.way === 'up' ? ' ↑' : ' ↓'}</span>}
         {isFiltered && <span className={styles.filtered}> filtered</span>}
       </button>
-      <div ref={box} popover="auto" className={styles.pane} role="dialog" aria-label={`Column ${column.label}`}>
-        <ColumnFilter
-          column={column}
-          filter={filter}
-          onShow={(next) => {
-            box.current?.hidePopover();
-            onShow(next);
-          }}
-          onHide={() => onHide(column.name)}
-        />
+      <div
+        ref={box}
+        popover="auto"
+        className={styles.pane}
+        role="dialog"
+        aria-label={`Column ${column.label}`}
+        onToggle={(event) => setOpen(event.newState === 'open')}
+      >
+        {isOpen && (
+          <ColumnFilter
+            column={column}
+            filter={filter}
+            onShow={(next) => {
+              box.current?.hidePopover();
+              onShow(next);
+            }}
+            onHide={() => onHide(column.name)}
+          />
+        )}
       </div>
     </div>
   );

@@ -30,8 +30,7 @@ export function SheetCell({ place, label, help, text, known, isStop, onSave }: S
     }
     if (event.key === 'F2') {
       event.preventDefault();
-      input.dataset.inside = 'yes';
-      input.setSelectionRange(input.value.length, input.value.length);
+      walkInside(input);
     }
   }
 
@@ -56,9 +55,7 @@ export function SheetCell({ place, label, help, text, known, isStop, onSave }: S
       onChange={(event) => {
         event.target.dataset.dirty = 'yes';
       }}
-      onDoubleClick={(event) => {
-        event.currentTarget.dataset.inside = 'yes';
-      }}
+      onDoubleClick={(event) => walkInside(event.currentTarget)}
       onFocus={(event) => event.target.select()}
       onKeyDown={onKeyDown}
       onBlur={onBlur}
@@ -93,6 +90,11 @@ function useKeptTyping({ text, onSave }: Pick<SheetCellProps, 'text' | 'onSave'>
   }, []);
 
   return box;
+}
+
+function walkInside(input: HTMLInputElement): void {
+  input.dataset.inside = 'yes';
+  input.setSelectionRange(input.value.length, input.value.length);
 }
 
 /** Nothing is being typed any more, and arrows walk from cell to cell again. */

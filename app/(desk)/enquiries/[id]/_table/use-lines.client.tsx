@@ -35,6 +35,8 @@ export interface Lines {
 }
 
 const AT_ONCE = 40;
+/** A question that got no answer is asked again. */
+const AGAIN_MS = 2500;
 
 /** The order of all lines, and those lines that came into sight; an answer to an older question is dropped. */
 export function useLines({ path, first }: { readonly path: string; readonly first: FirstLines }): Lines {
@@ -59,6 +61,14 @@ export function useLines({ path, first }: { readonly path: string; readonly firs
 
   // Whatever is in sight under a new order is read.
   useEffect(() => need(sight.current.from, Math.max(sight.current.to, AT_ONCE)), [need]);
+
+  const repeat = useRef<() => unknown>(() => undefined);
+  repeat.current = () => ask(filter).then(() => need(sight.current.from, sight.current.to));
+  useEffect(() => {
+    if (lost === '') return undefined;
+    const timer = setInterval(() => repeat.current(), AGAIN_MS);
+    return () => clearInterval(timer);
+  }, [lost]);
 
   async function cells(ids: readonly number[]): Promise<ReadonlyMap<number, LineCells>> {
     const missing = ids.filter((id) => !lines.has(id) || !asked.current.has(id));

@@ -1,6 +1,13 @@
 'use client';
 
-import { type ClipboardEvent, type FocusEvent, type KeyboardEvent, type PointerEvent, useRef } from 'react';
+import {
+  type ClipboardEvent,
+  type FocusEvent,
+  type KeyboardEvent,
+  type MouseEvent,
+  type PointerEvent,
+  useRef,
+} from 'react';
 import { isMany, type Place, spanOf, stepTo } from './block.ts';
 import type { GridColumn } from './grid-columns.ts';
 import type { Chosen } from './schedule-sheet.client.tsx';
@@ -183,10 +190,15 @@ function useMouse(walk: BlockWalk) {
     walk.reach(place);
   }
 
-  return { onPointerDown, onPointerOver };
+  // The cell takes its whole text for typing over; the mouse sets a caret only inside a text that is being changed.
+  function onMouseDown(event: MouseEvent<HTMLElement>): void {
+    if (placeUnder(event) && !isTyping(event.target)) event.preventDefault();
+  }
+
+  return { onPointerDown, onPointerOver, onMouseDown };
 }
 
-function placeUnder(event: PointerEvent<HTMLElement>): Place | undefined {
+function placeUnder(event: MouseEvent<HTMLElement>): Place | undefined {
   if (!(event.target instanceof Element)) return undefined;
   const cell = event.target.closest('[role="gridcell"]')?.querySelector('[data-row]') ?? null;
   return cell ? placeOf(cell) : undefined;
