@@ -4,9 +4,11 @@ const config: NextConfig = {
   agentRules: false,
   poweredByHeader: false,
   // Native modules, and packages that read their own files by path, are loaded from node_modules rather than bundled.
-  serverExternalPackages: ['highs', 'better-sqlite3', 'pdfkit', 'bwip-js'],
+  serverExternalPackages: ['better-auth', 'highs', 'better-sqlite3', 'pdfkit', 'bwip-js'],
   // Which sources the build was made from; an issued quote names them (lib/services/made-with.ts).
   env: { KITWRIGHT_SOURCES: process.env.KITWRIGHT_SOURCES ?? 'unbuilt' },
+  // A list of 10 MB with the form around it comes through the proxy whole.
+  experimental: { proxyClientMaxBodySize: '12mb' },
   // `npm run check` proves the types of the whole project, tests included; a start need not do it again.
   typescript: { ignoreBuildErrors: true },
 };

@@ -6,10 +6,13 @@ import './_ui/frame.css';
 import './_ui/screens.css';
 import './_ui/overlays.css';
 import './_ui/charts.css';
+import './_ui/access.css';
 import './_ui/print.css';
 import type { Metadata } from 'next';
 import type { ReactNode } from 'react';
+import { asked } from './_lib/asking.ts';
 import { unitSystem } from './_lib/unit-system.ts';
+import { AccountMenu } from './_ui/account-menu.tsx';
 import { HouseHeader } from './_ui/house-header.tsx';
 import { PrintHead } from './_ui/print-head.tsx';
 import { UnitsProvider } from './_ui/shown-units.client.tsx';
@@ -19,13 +22,23 @@ export const metadata: Metadata = { title: { default: 'Kitwright', template: '%s
 
 export default async function RootLayout({ children }: { readonly children: ReactNode }) {
   const system = await unitSystem();
+  const { name, role } = (await asked()).context.actor;
   return (
     <html lang="en-GB">
       <body>
         <a className="skip" href="#content">
           To the content
         </a>
-        <HouseHeader end={<UnitSwitch system={system} />} />
+        {role !== 'signed-out' && (
+          <HouseHeader
+            end={
+              <>
+                <UnitSwitch system={system} />
+                <AccountMenu name={name} role={role} />
+              </>
+            }
+          />
+        )}
         <PrintHead />
         <main id="content" tabIndex={-1}>
           <UnitsProvider system={system}>{children}</UnitsProvider>

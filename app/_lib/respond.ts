@@ -3,7 +3,10 @@ import { type Failed, failed, ok, type Refused, type Result } from '#lib/kernel/
 
 /** HTTP status of a refusal by its code; anything else that the domain refuses is 422. */
 const STATUS: Readonly<Record<string, number>> = {
+  'not-signed-in': 401,
   'not-allowed': 403,
+  'password-to-choose': 403,
+  'too-many-tries': 429,
   'changed-meanwhile': 409,
   'plan-not-current': 409,
   'body-unreadable': 400,

@@ -10,8 +10,14 @@ import { auditEntry } from '../schema/audit-entry.ts';
 
 export type AuditRow = typeof auditEntry.$inferSelect;
 
-export function addAuditEntry(db: DbOrTx, row: Omit<AuditRow, 'id'>): void {
-  db.insert(auditEntry).values(row).run();
+interface Deed extends Omit<AuditRow, 'id' | 'who' | 'who_id'> {
+  readonly who: { readonly id: string; readonly name: string };
+}
+
+export function addAuditEntry(db: DbOrTx, { who, ...row }: Deed): void {
+  db.insert(auditEntry)
+    .values({ ...row, who: who.name, who_id: who.id })
+    .run();
 }
 
 export function auditOf(db: DbOrTx, subject: string): readonly AuditRow[] {

@@ -13,7 +13,7 @@ import { readTables } from '#lib/intake/read-table.ts';
 import { type Taken, takeRows } from '#lib/intake/take-rows.ts';
 import { addDays } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
-import { type Context, today } from '#lib/services/context.ts';
+import { COMMAND_LINE, type Context, today } from '#lib/services/context.ts';
 import { withHouseRules } from '#lib/services/enquiry-record.ts';
 import { databasePath, openHouse } from '#lib/services/open-house.ts';
 import { prepareHouse } from '#lib/services/prepare-house.ts';
@@ -27,7 +27,7 @@ export interface CommandInput {
 
 export async function openPreparedHouse(): Promise<Context> {
   await prepareHouse({ databasePath: databasePath() });
-  return openHouse();
+  return openHouse(COMMAND_LINE);
 }
 
 export async function readInput(options: Options): Promise<Result<CommandInput>> {

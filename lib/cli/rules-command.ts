@@ -4,11 +4,11 @@
  * Not here: judging by them.
  * Read next: ../rules/all-rules.ts.
  */
-import { listAllRules } from '#lib/services/list-all-rules.ts';
+import { listRules } from '#lib/rules/all-rules.ts';
 import type { Options } from './arguments.ts';
 
 export function rulesCommand(options: Options): number {
-  const rules = listAllRules();
+  const rules = listRules();
   if (options.json) process.stdout.write(`${JSON.stringify(rules)}\n`);
   else
     for (const rule of rules)

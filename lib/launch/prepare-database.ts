@@ -1,14 +1,20 @@
 /*
- * Brings the database file up to date: migrations, then the demo house once.
- * Invariant: running it again on a prepared database changes nothing.
+ * Brings the database file up to date: migrations, the demo house once, and the first administrator once.
+ * Invariant: running it again changes nothing; a one-time password is told once, to whoever started this, and kept nowhere.
  * Not here: what a migration or the demo house holds (db/, seeds/); the use case does the work.
  * Read next: ../services/prepare-house.ts.
  */
 import { mkdirSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { firstAdministrator } from '#lib/services/first-administrator.ts';
 import { prepareHouse } from '#lib/services/prepare-house.ts';
 
 const databasePath = resolve(process.env.KITWRIGHT_DATABASE ?? 'data/kitwright.sqlite');
 
 mkdirSync(dirname(databasePath), { recursive: true });
 await prepareHouse({ databasePath });
+const email = process.env.KITWRIGHT_ADMIN_EMAIL ?? 'administrator@house.example';
+const access = await firstAdministrator({ databasePath, email });
+if (access !== undefined && process.send !== undefined) process.send({ access });
+else if (access !== undefined)
+  console.info(`First administrator: ${access.email}   One-time password: ${access.password}   (shown only now)`);

@@ -77,10 +77,16 @@ export function run(command, args, { env = baseEnvironment, quiet = false, onSta
 }
 
 /** Runs one named step, says how long it took, and ends the launcher with a sentence when it fails. */
-export async function runStep({ title, command, args, env, advice }) {
+export async function runStep({ title, command, args, env, advice, onMessage }) {
   const began = Date.now();
   console.log(`> ${title}`);
-  const { status } = await run(command, args, { env });
+  const { status } = await run(command, args, {
+    env,
+    ...(onMessage && {
+      stdio: ['inherit', 'inherit', 'inherit', 'ipc'],
+      onStarted: (child) => child.on('message', onMessage),
+    }),
+  });
   if (status !== 0) fail(`${title}: did not succeed (exit status ${status}). ${advice}`);
   console.log(`  done in ${secondsSince(began)} s`);
 }

@@ -19,6 +19,12 @@ const port = process.env.PORT ?? '3000';
 const databasePath = resolve(root, process.env.KITWRIGHT_DATABASE ?? join('data', 'kitwright.sqlite'));
 const env = { ...baseEnvironment, KITWRIGHT_DATABASE: databasePath, PORT: port, HOST: host };
 
+/** The first administrator's one-time password, told once: with the address, or where the start ends before that. */
+let access;
+process.on('exit', () => {
+  if (access !== undefined) console.log(accessLines().join('\n'));
+});
+
 requireNodeVersion();
 passSignalsOn();
 await requireFreePort();
@@ -47,6 +53,7 @@ async function prepare() {
     args: ['--import', 'tsx', 'lib/launch/prepare-database.ts'],
     env,
     advice: `The lines above say why; nothing was served. The database is ${databasePath}.`,
+    onMessage: (message) => (access = message.access),
   });
   if (!isDevelopment && !(await buildWhenChanged()))
     fail('The web application could not be built; the lines above say why.');
@@ -83,13 +90,26 @@ async function announceWhenReady(child) {
         [
           '',
           `Kitwright is running at ${address}  (end it with Ctrl+C)`,
+          ...accessLines(),
           'To try: open the address, choose a demo enquiry or import a valve list (CSV, TSV or XLSX), plan it, and open its papers.',
           'The same on the command line: npm run -s kitwright -- plan LIST --days 5 --crews 2 --out papers',
           '',
         ].join('\n'),
       );
+      access = undefined;
       return;
     }
     await new Promise((wake) => setTimeout(wake, 200));
   }
+}
+
+function accessLines() {
+  if (access === undefined) return [];
+  return [
+    '',
+    'First start: sign in as the administrator. The password holds once and is shown only now; you choose your own then.',
+    `  email     ${access.email}`,
+    `  password  ${access.password}`,
+    '',
+  ];
 }

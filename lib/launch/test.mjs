@@ -4,6 +4,7 @@
  * Not here: counting (test-reports.mjs), the checks (check.mjs).
  * Read next: test-reports.mjs. `--only check|suites|build|e2e` runs a part (e2e builds first).
  */
+import { randomBytes } from 'node:crypto';
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -103,9 +104,12 @@ async function runBrowser() {
       KITWRIGHT_DATABASE: join(folder, 'house.sqlite'),
       E2E_PORT: String(await freePort()),
       CHROMIUM_PATH: browserPath(),
+      E2E_PASSWORD: randomBytes(18).toString('base64url'),
     };
-    const prepared = await run(process.execPath, ['--import', 'tsx', 'lib/launch/prepare-database.ts'], { env: own });
-    if (prepared.status !== 0) return notRun('its database could not be prepared');
+    for (const script of ['lib/launch/prepare-database.ts', 'tests/support/prepare-people.ts']) {
+      const { status } = await run(process.execPath, ['--import', 'tsx', script], { env: own });
+      if (status !== 0) return notRun('its database could not be prepared');
+    }
     const reportPath = join(reports, 'playwright.json');
     rmSync(reportPath, { force: true });
     const { status } = await run(process.execPath, [packaged('@playwright/test/cli.js'), 'test'], {

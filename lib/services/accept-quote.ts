@@ -171,7 +171,7 @@ function hold(tx: DbOrTx, { context, acceptance, quote, slot, units, window }: H
   const serials = units.map((unit) => unit.serial);
   addAuditEntry(tx, {
     at: timestamp(context),
-    who: context.actor.name,
+    who: context.actor,
     action: 'quote accepted, units held',
     subject: `enquiry ${quote.enquiry_id}`,
     detail_json: JSON.stringify({ booking: number, option: slot, serials, acceptedBy, orderNumber }),

@@ -101,7 +101,7 @@ function record(
     detail_json: JSON.stringify(done),
   });
   addAuditEntry(tx, {
-    ...{ at, who: name, action: ACTIONS[kind], subject: `enquiry ${enquiryId}` },
+    ...{ at, who: context.actor, action: ACTIONS[kind], subject: `enquiry ${enquiryId}` },
     detail_json: JSON.stringify({ what: tellChange(done), change: id }),
   });
   return id;

@@ -125,7 +125,7 @@ function save(context: Context, { enquiry, helped, steps, repair }: Saving): Rep
       if (isWider) changeEnquiry(context, { enquiryId, site, constraints });
       addAuditEntry(tx, {
         at: timestamp(context),
-        who: context.actor.name,
+        who: context.actor,
         action: 'repair applied',
         subject: `enquiry ${enquiryId}`,
         detail_json: JSON.stringify({ repair, tags, steps }),

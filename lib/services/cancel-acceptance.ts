@@ -67,7 +67,7 @@ function cancel(
   moveByDeed(tx, { context, enquiryId: quote.enquiry_id, by: 'booking cancelled', to: 'quoted', why: reason });
   addAuditEntry(tx, {
     at,
-    who: context.actor.name,
+    who: context.actor,
     action: 'acceptance cancelled, units set free',
     subject: `enquiry ${quote.enquiry_id}`,
     detail_json: JSON.stringify({ booking: booking.number, freed, reason }),

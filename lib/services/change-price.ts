@@ -138,7 +138,7 @@ function save(tx: DbOrTx, { context, key, version, choices, action, removed }: S
   }
   addAuditEntry(tx, {
     at,
-    who: context.actor.name,
+    who: context.actor,
     action,
     subject: `enquiry ${key.enquiryId}`,
     detail_json: JSON.stringify({ option: key.slot, ...choices }),

@@ -122,7 +122,7 @@ function write(tx: DbOrTx, { context, enquiryId, next, papers, drawn }: Writing)
   moveByDeed(tx, { context, enquiryId, by: 'quote issued', to: 'quoted', why: next.printed });
   addAuditEntry(tx, {
     at,
-    who: context.actor.name,
+    who: context.actor,
     action: 'quote issued',
     subject: `enquiry ${enquiryId}`,
     detail_json: JSON.stringify({ number: next.printed, total_minor: price.gross_minor }),

@@ -4,8 +4,13 @@
  * Not here: what the rules decide.
  * Read next: ../rules/all-rules.ts.
  */
+import { ok, type Result } from '#lib/kernel/result.ts';
 import { type ListedRule, listRules } from '#lib/rules/all-rules.ts';
+import { authorise } from './authorise.ts';
+import type { Context } from './context.ts';
 
-export function listAllRules(): readonly ListedRule[] {
-  return listRules();
+export function listAllRules(context: Context): Result<readonly ListedRule[]> {
+  const allowed = authorise(context, 'read rules');
+  if (!allowed.ok) return allowed;
+  return ok(listRules());
 }

@@ -5,7 +5,12 @@
  * Read next: ../intake/template.ts.
  */
 import { templateCsv } from '#lib/intake/template.ts';
+import { ok, type Result } from '#lib/kernel/result.ts';
+import { authorise } from './authorise.ts';
+import type { Context } from './context.ts';
 
-export function listTemplate(): string {
-  return templateCsv();
+export function listTemplate(context: Context): Result<string> {
+  const allowed = authorise(context, 'read enquiries');
+  if (!allowed.ok) return allowed;
+  return ok(templateCsv());
 }

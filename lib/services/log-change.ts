@@ -18,7 +18,7 @@ interface Deed {
 export function logChange(tx: DbOrTx, { context, deed }: { readonly context: Context; readonly deed: Deed }): void {
   addAuditEntry(tx, {
     at: timestamp(context),
-    who: context.actor.name,
+    who: context.actor,
     action: deed.action,
     subject: deed.subject,
     detail_json: JSON.stringify(deed.detail ?? {}),

@@ -57,7 +57,7 @@ export async function receiveList(context: Context, upload: ListUpload): Promise
     });
     addAuditEntry(tx, {
       at,
-      who: context.actor.name,
+      who: context.actor,
       action: 'list received',
       subject: `enquiry ${upload.enquiryId}`,
       detail_json: JSON.stringify({ file: upload.fileName, id }),

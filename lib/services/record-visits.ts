@@ -169,7 +169,7 @@ function save(
       });
       addAuditEntry(tx, {
         at,
-        who: context.actor.name,
+        who: context.actor,
         action: 'visits recorded',
         subject: `enquiry ${row.id}`,
         detail_json: JSON.stringify(kept),

@@ -56,7 +56,7 @@ function move(
   });
   addAuditEntry(tx, {
     at,
-    who: context.actor.name,
+    who: context.actor,
     action: moving.to === 'issued' ? 'quote opened again' : `quote ${moving.to}`,
     subject: `enquiry ${quote.enquiry_id}`,
     detail_json: JSON.stringify({ number: `${quote.number} ${quote.revision}`, reason }),

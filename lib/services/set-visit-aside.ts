@@ -30,7 +30,7 @@ export function setVisitAside(
       write(tx, { id: visit.id, reason });
       addAuditEntry(tx, {
         at: timestamp(context),
-        who: context.actor.name,
+        who: context.actor,
         action: input.use === 'yes' ? 'visit used again' : 'visit set aside',
         subject: `enquiry ${visit.enquiry_id}`,
         detail_json: JSON.stringify({ id: visit.id, tag: visit.tag, reason, before: visit.set_aside }),

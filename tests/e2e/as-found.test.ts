@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, test } from './signed-in.ts';
 
 test('a value is tried on a line and taken back; what a crew found is recorded, and nonsense is named', async ({
   page,

@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, test } from './signed-in.ts';
 
 test('the house answers at its address and names itself', async ({ page }) => {
   await page.goto('/');

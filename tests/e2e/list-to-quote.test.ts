@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
+import type { Page } from '@playwright/test';
 import { readPdf } from '#tests/support/read-pdf.ts';
+import { expect, test } from './signed-in.ts';
 
 const LIST = [
   'Valve no;Kind;DN;Operated by;Depth to nut (m);Qty',

@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, test } from './signed-in.ts';
 
 test('the schedule is walked, typed into and taken back from the keyboard', async ({ page }) => {
   await page.goto('/enquiries/5');

@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, test } from './signed-in.ts';
 
 /** A range of torque; what a source cites stays as it is printed there. */
 const IN_SI = /\d…[\d.]+ N·m/;

@@ -16,7 +16,7 @@ export async function demoHouseContext(role: UserRole = 'desk'): Promise<Context
   return {
     database: openDatabase(Buffer.from(image)),
     now: () => new Date(`${HOUSE_DAY}T08:00:00Z`),
-    actor: { name: 'Test desk', role },
+    actor: { id: 'test-desk', name: 'Test desk', role },
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { asking } from '#app/_lib/asking.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { listAllRules } from '#lib/services/list-all-rules.ts';
 import { RuleList, type RuleRow } from './rule-list.client.tsx';
@@ -6,8 +7,10 @@ import { RuleList, type RuleRow } from './rule-list.client.tsx';
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Rules' };
 
-export default function RulesPage() {
-  const rules = listAllRules().map((rule) => ({
+export default async function RulesPage() {
+  const listed = listAllRules(await asking());
+  if (!listed.ok) return <p className="notice refusal">{listed.reason.sentence}</p>;
+  const rules = listed.value.map((rule) => ({
     id: rule.id,
     topic: rule.topic,
     title: rule.title,

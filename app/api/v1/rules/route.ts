@@ -1,7 +1,7 @@
+import { asking } from '#app/_lib/asking.ts';
 import { respond } from '#app/_lib/respond.ts';
-import { ok } from '#lib/kernel/result.ts';
 import { listAllRules } from '#lib/services/list-all-rules.ts';
 
-export function GET(): Response {
-  return respond(ok(listAllRules()));
+export async function GET(): Promise<Response> {
+  return respond(listAllRules(await asking()));
 }

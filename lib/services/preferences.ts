@@ -1,0 +1,20 @@
+/*
+ * How a person likes figures to be shown.
+ * Invariant: nothing here changes what is stored or printed on a paper.
+ * Not here: a customer's formats; the conversion itself (units, documents).
+ * Read next: who-asks.ts.
+ */
+import type { UserRow } from '#db/queries/users.ts';
+
+export type Preferences = Pick<UserRow, 'units' | 'date_form' | 'decimal_mark' | 'currency'>;
+
+export const HOUSE_PREFERENCES: Preferences = {
+  units: null,
+  date_form: 'written',
+  decimal_mark: 'point',
+  currency: null,
+};
+
+export function preferencesOf({ units, date_form, decimal_mark, currency }: UserRow): Preferences {
+  return { units, date_form, decimal_mark, currency };
+}

@@ -1,0 +1,49 @@
+import { type Browser, test as bare, expect } from '@playwright/test';
+import type { UserRole } from '#lib/services/context.ts';
+import { PEOPLE } from '#tests/support/people.ts';
+
+export { expect };
+export const PASSWORD = process.env.E2E_PASSWORD ?? '';
+
+type State = Awaited<ReturnType<Awaited<ReturnType<Browser['newContext']>>['storageState']>>;
+
+interface Who {
+  /** Who the story is about; `test.use({ who: 'yard' })` chooses another. Undefined: nobody is signed in. */
+  readonly who: UserRole | undefined;
+}
+
+interface Keys {
+  readonly sessions: Map<UserRole, State>;
+}
+
+/** Playwright's test with somebody signed in, the Desk unless the story says otherwise; one session a role and run. */
+export const test = bare.extend<Who, Keys>({
+  who: ['desk', { option: true }],
+  // biome-ignore lint/correctness/noEmptyPattern: the runner reads the names of fixtures from this pattern.
+  sessions: [async ({}, use) => use(new Map()), { scope: 'worker' }],
+  storageState: async ({ who, sessions, browser, baseURL }, use) => {
+    if (who === undefined) return use({ cookies: [], origins: [] });
+    const state = sessions.get(who) ?? (await signedIn({ browser, baseURL: baseURL ?? '', role: who }));
+    sessions.set(who, state);
+    await use(state);
+  },
+});
+
+interface SigningIn {
+  readonly browser: Browser;
+  readonly baseURL: string;
+  readonly role: UserRole;
+}
+
+async function signedIn({ browser, baseURL, role }: SigningIn): Promise<State> {
+  const context = await browser.newContext({ baseURL, storageState: { cookies: [], origins: [] } });
+  const page = await context.newPage();
+  await page.goto('/sign-in');
+  await page.getByLabel('Email').fill(PEOPLE[role].email);
+  await page.getByLabel('Password').fill(PASSWORD);
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await expect(page).not.toHaveURL(/sign-in/);
+  const state = await context.storageState();
+  await context.close();
+  return state;
+}
