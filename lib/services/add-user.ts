@@ -11,6 +11,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp, type UserRole } from './context.ts';
 import { hashed, oneTimePassword } from './passwords.ts';
+import { isPersonName } from './person-name.ts';
 import { HOUSE_PREFERENCES } from './preferences.ts';
 
 interface NewUser {
@@ -33,7 +34,7 @@ export async function addUser(context: Context, input: NewUser): Promise<Result<
   if (!allowed.ok) return allowed;
   const name = input.name.trim();
   const email = input.email.trim().toLowerCase();
-  if (name === '' || name.length > 120)
+  if (!isPersonName(name))
     return failed({ code: 'name-missing', sentence: 'Give the person’s name, at most 120 characters.' });
   if (!EMAIL.test(email))
     return failed({

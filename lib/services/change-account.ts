@@ -1,0 +1,55 @@
+/*
+ * A person changes their own name and ends their own sessions.
+ * Invariant: nobody's account but the one of who asks is touched.
+ * Not here: the password (choose-password.ts), preferences (set-preferences.ts).
+ * Read next: change-user.ts.
+ */
+import { addAuditEntry } from '#db/queries/audit.ts';
+import { changeUserRow, endSessions } from '#db/queries/users.ts';
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { authorise } from './authorise.ts';
+import { type Context, timestamp } from './context.ts';
+import { isPersonName } from './person-name.ts';
+
+export function renameSelf(context: Context, input: { readonly name: string }): Result<true> {
+  const allowed = authorise(context, 'use an account');
+  if (!allowed.ok) return allowed;
+  const { actor, database } = context;
+  const name = input.name.trim();
+  if (!isPersonName(name)) return failed({ code: 'name-missing', sentence: 'Give a name of at most 120 characters.' });
+  database.db.transaction((tx) => {
+    changeUserRow(tx, actor.id, { name, updated_at: context.now() });
+    log(context, { action: 'changed name', detail: { from: actor.name, to: name } });
+  });
+  return ok(true);
+}
+
+/** Ends one of one's own sessions, or all but the one that asks. Answers how many ended. */
+export function endOwnSessions(
+  context: Context,
+  which: { readonly only: string } | { readonly except: string },
+): Result<number> {
+  const allowed = authorise(context, 'use an account');
+  if (!allowed.ok) return allowed;
+  const { actor, database } = context;
+  return database.db.transaction((tx) => {
+    const ended = endSessions(tx, { userId: actor.id, ...which });
+    log(context, { action: 'ended own sessions', detail: { ended } });
+    return ok(ended);
+  });
+}
+
+interface Deed {
+  readonly action: string;
+  readonly detail: Readonly<Record<string, string | number>>;
+}
+
+function log(context: Context, { action, detail }: Deed): void {
+  addAuditEntry(context.database.db, {
+    at: timestamp(context),
+    who: context.actor,
+    action,
+    subject: `user ${context.actor.id}`,
+    detail_json: JSON.stringify(detail),
+  });
+}
