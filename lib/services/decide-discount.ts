@@ -59,7 +59,7 @@ function write(tx: DbOrTx, { context, asked, ask }: Writing): number {
   });
   addAuditEntry(tx, {
     at,
-    who: who.name,
+    who,
     action: 'discount asked for',
     subject: `enquiry ${asked.enquiryId}`,
     detail_json: JSON.stringify({ approval: id, about: tellAsk(ask), reason: asked.reason.trim() }),
@@ -106,7 +106,7 @@ function decide(tx: DbOrTx, { context, decision }: Deciding): Result<true> {
   });
   addAuditEntry(tx, {
     at,
-    who: who.name,
+    who,
     action: `discount ${decision.decision}`,
     subject: `enquiry ${row.enquiry_id}`,
     detail_json: JSON.stringify({ approval: row.id, reason: decision.reason.trim() }),
