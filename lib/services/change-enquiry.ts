@@ -61,7 +61,7 @@ export function changeEnquiry(context: Context, edit: EnquiryEdit): Result<{ rea
         detail_json: JSON.stringify(columnsOf(edit)),
       });
       insertScheduleChange(tx, {
-        ...{ enquiry_id: edit.enquiryId, at, who: context.actor, screen: context.screen ?? '' },
+        ...{ enquiry_id: edit.enquiryId, at, who: context.actor.name, screen: context.screen ?? '' },
         ...{ kind: 'enquiry', detail_json: '{}' },
       });
       return ok({ version: (edit.version ?? before.value.row.version) + 1 });

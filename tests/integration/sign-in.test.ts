@@ -3,7 +3,7 @@ import { changeUserRow, findUserByEmail } from '#db/queries/users.ts';
 import { addUser } from '#lib/services/add-user.ts';
 import { choosePassword } from '#lib/services/choose-password.ts';
 import { type Context, HOUSE_ITSELF, NOBODY, USER_ROLES } from '#lib/services/context.ts';
-import { listEnquiries } from '#lib/services/list-enquiries.ts';
+import { EVERY_ENQUIRY, findEnquiries } from '#lib/services/find-enquiries.ts';
 import { type SessionCookie, signIn } from '#lib/services/sign-in.ts';
 import { SESSION_DAYS } from '#lib/services/sign-in-library.ts';
 import { signOut } from '#lib/services/sign-out.ts';
@@ -38,7 +38,7 @@ describe('signing in', () => {
     const { actor, email } = await whoAsks(context.database, cookieText(cookie));
     expect(actor).toMatchObject({ name: PEOPLE.desk.name, role: 'desk' });
     expect(email).toBe(PEOPLE.desk.email);
-    expect(granted(listEnquiries({ ...context, actor })).length).toBeGreaterThan(0);
+    expect(granted(findEnquiries({ ...context, actor }, EVERY_ENQUIRY)).rows.length).toBeGreaterThan(0);
   });
 
   it('takes the email in any case and with blanks around it', async () => {
@@ -143,7 +143,9 @@ describe('a one-time password', () => {
     const cookie = granted(await signIn({ ...context, actor: NOBODY }, { ...DESK, ...added }));
     const { actor, sessionId } = await whoAsks(context.database, cookieText(cookie));
     expect(actor.role).toBe('one-time');
-    expect(listEnquiries({ ...context, actor })).toMatchObject({ reason: { code: 'password-to-choose' } });
+    expect(findEnquiries({ ...context, actor }, EVERY_ENQUIRY)).toMatchObject({
+      reason: { code: 'password-to-choose' },
+    });
     granted(await choosePassword({ ...context, actor }, { present: added.password, next: PASSWORD, sessionId }));
     expect((await whoAsks(context.database, cookieText(cookie))).actor.role).toBe(role);
     expect((await signIn({ ...context, actor: NOBODY }, { ...DESK, ...added })).ok).toBe(false);
