@@ -29,7 +29,7 @@ export async function planCommand(options: Options): Promise<number> {
   const { context, taken, site } = read.value;
   const input = planInput(read.value);
   const intake_ms = performance.now() - started;
-  const worked = await workOut(input, (note) => process.stderr.write(`${note}\n`));
+  const worked = await workOut(input, { onNote: (note) => process.stderr.write(`${note}\n`) });
   const outcome = worked.plans.find(({ preference }) => preference === options.prefer);
   if (!outcome) throw new Error(`No plan was made for ${options.prefer}.`);
   const wrong = worked.plans.flatMap((plan) => plan.discrepancies);

@@ -70,6 +70,10 @@ export const repairSchema = z
   })
   .meta({ id: 'Repair', description: 'A repair that was offered for lines nothing serves, to be carried out.' });
 
+export const adoptedCaseSchema = z
+  .object({ key: z.string().min(1).max(60) })
+  .meta({ id: 'AdoptedCase', description: 'Terms that an enquiry was tried under, to be taken over.' });
+
 export const whatIfSchema = z
   .object({ column: z.string().max(60), text: cellText, measured: z.boolean().default(false) })
   .meta({ id: 'WhatIf', description: 'One input of a line with another value, to be worked out and not saved.' });

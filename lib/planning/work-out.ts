@@ -24,14 +24,25 @@ import { carryKits } from './carry-kits.ts';
 import { crewDays } from './crew-days.ts';
 import { pairDuties, poseProblem } from './pose-problem.ts';
 import { shareOutLines } from './share-out-lines.ts';
-import type { PlanOutcome, WorkedOut, WorkOutInput } from './worked-out.ts';
+import type { PlanOutcome, PlanProgress, WorkedOut, WorkOutInput } from './worked-out.ts';
 
-export async function workOut(input: WorkOutInput, onProgress?: (note: string) => void): Promise<WorkedOut> {
+/** What is told while it works, and how it is asked to stop. */
+export interface Watch {
+  readonly onNote?: (note: string) => void;
+  readonly onProgress?: (progress: PlanProgress) => void;
+  /** True keeps the best of the plan that is being made and leaves the others out. */
+  readonly isHalted?: () => boolean;
+  /** What would serve more is another plan, which is not always wanted. */
+  readonly shortage?: 'not asked';
+}
+
+export async function workOut(input: WorkOutInput, watch: Watch = {}): Promise<WorkedOut> {
+  const { onNote, onProgress, isHalted } = watch;
   const timings: Record<string, number> = {};
   const timed = stopwatch(timings);
   const duties = timed('duty', () => assessDuties({ lines: input.lines, site: input.site }));
   const lineDuties = pairDuties(input.lines, duties);
-  onProgress?.('Duties are worked out; looking for what fits.');
+  onNote?.('Duties are worked out; looking for what fits.');
   const choices = timed('kits', () =>
     findChoices({ lines: lineDuties, site: input.site, models: input.models, constraints: input.constraints }),
   );
@@ -39,13 +50,20 @@ export async function workOut(input: WorkOutInput, onProgress?: (note: string) =
   const problem = poseProblem(input, choices.classes);
   const { items } = problem;
   for (const preference of input.preferences) {
-    onProgress?.(`Planning for ${preference}.`);
+    if (plans.length > 0 && isHalted?.() === true) break;
+    onNote?.(`Planning for ${preference}.`);
     const started = performance.now();
-    const fleet = await planFleet({ ...problem, preference });
+    const fleet = await planFleet({
+      ...problem,
+      preference,
+      ...(isHalted === undefined ? {} : { interrupt: isHalted }),
+      ...(onProgress === undefined ? {} : { onProgress: (at) => onProgress({ preference, ...at }) }),
+    });
     timings[`plan ${preference}`] = Math.round(performance.now() - started);
     plans.push(timed(`settle ${preference}`, () => settle({ input, choices, lineDuties, items, fleet })));
   }
-  const shortage = await shortageOf({ problem, plans, timings });
+  const isAsked = watch.shortage !== 'not asked' && isHalted?.() !== true;
+  const shortage = !isAsked ? null : await shortageOf({ problem, plans, timings });
   return {
     duties: lineDuties.map(({ duty }) => duty),
     classes: choices.classes.map(({ id, tags, qty }) => ({ id, tags, qty })),

@@ -28,6 +28,13 @@ export interface WorkOutInput {
   readonly budget: { readonly seconds: number; readonly nodes: number };
 }
 
+/** The best plan so far and the bound that none can beat, in the unit of the preference: money, pieces, seconds, second visits. */
+export interface PlanProgress {
+  readonly preference: Preference;
+  readonly best: number;
+  readonly bound: number;
+}
+
 export interface PlannedWork extends Served {
   /** Key into `assemblies`. */
   readonly assembly: string;

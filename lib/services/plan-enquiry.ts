@@ -9,13 +9,14 @@ import { insertPlan, latestPlan } from '#db/queries/quotes.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
-import type { WorkedOut, WorkOutInput } from '#lib/planning/worked-out.ts';
+import type { PlanProgress, WorkedOut, WorkOutInput } from '#lib/planning/worked-out.ts';
 import { type SolveRun, solveInWorker } from '#lib/workers/solve.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp } from './context.ts';
 import { type EnquiryRecord, PREFERENCES, readEnquiry } from './enquiry-record.ts';
 import { freePieces, houseFacts, houseModels } from './house-facts.ts';
 import { asOption, OWN_SLOT, readOption } from './option-record.ts';
+import { reportIncident } from './report-incident.ts';
 import { readSchedule } from './schedule-record.ts';
 import { sha256 } from './sha256.ts';
 
@@ -24,15 +25,31 @@ export type Planned = number | OptionKey;
 
 export type PlanState =
   | { readonly kind: 'none' }
-  | { readonly kind: 'running'; readonly note: string; readonly since: string }
+  | {
+      readonly kind: 'running';
+      readonly note: string;
+      readonly since: string;
+      /** Best and bound as they came, the newest last. */
+      readonly trail?: readonly PlanProgress[];
+      /** Asked to stop; it ends with the best it has. */
+      readonly halting?: true;
+    }
   | { readonly kind: 'failed'; readonly sentence: string }
-  | { readonly kind: 'ready'; readonly current: boolean; readonly planId: number; readonly at: string };
+  | {
+      readonly kind: 'ready';
+      readonly current: boolean;
+      readonly planId: number;
+      readonly at: string;
+      readonly halted?: true;
+    };
 
 interface Running {
   readonly hash: string;
   readonly since: string;
-  readonly run: SolveRun;
+  readonly run: SolveRun<WorkedOut>;
   note: string;
+  readonly trail: PlanProgress[];
+  halting?: true;
 }
 
 declare global {
@@ -40,6 +57,7 @@ declare global {
   var kitwrightFailures: Map<string, { readonly hash: string; readonly sentence: string }> | undefined;
 }
 
+const HALTED = 'halted';
 const PLAN_SECONDS = 40;
 const PLAN_NODES = 20_000;
 
@@ -55,7 +73,7 @@ export function startPlan(context: Context, asked: Planned): Result<PlanState> {
     return failed({ code: 'no-lines', sentence: 'The schedule is empty: take a list in or type a line first.' });
   }
   const state = planStateOf(context, { ...key, hash });
-  if (state.kind === 'running' || (state.kind === 'ready' && state.current)) return ok(state);
+  if (state.kind === 'running' || (state.kind === 'ready' && state.current && !state.halted)) return ok(state);
   launch(context, { ...key, hash, input });
   return ok(planStateOf(context, { ...key, hash }));
 }
@@ -68,12 +86,22 @@ export function planState(context: Context, asked: Planned): Result<PlanState> {
   return ok(planStateOf(context, { ...keyOf(asked), hash: prepared.value.hash }));
 }
 
+/** The run ends with the best plan so far, which is kept and marked halted. */
 export function haltPlan(context: Context, asked: Planned): Result<true> {
   const allowed = authorise(context, 'change enquiries');
   if (!allowed.ok) return allowed;
-  const running = runs().get(nameOf(keyOf(asked)));
-  runs().delete(nameOf(keyOf(asked)));
-  running?.run.halt();
+  const name = nameOf(keyOf(asked));
+  const running = runs().get(name);
+  if (running === undefined) return ok(true);
+  if (running.halting) {
+    // Asked twice: it is ended at once, and nothing is kept.
+    runs().delete(name);
+    running.run.drop();
+    return ok(true);
+  }
+  running.halting = true;
+  running.note = 'Halting: the best plan so far is being finished and checked.';
+  running.run.halt();
   return ok(true);
 }
 
@@ -153,24 +181,37 @@ export function planStateOf(
 ): PlanState {
   const key = { enquiryId: asked.enquiryId, slot: asked.slot ?? OWN_SLOT, hash: asked.hash };
   const running = runs().get(nameOf(key));
-  if (running && running.hash === key.hash) return { kind: 'running', note: running.note, since: running.since };
+  if (running && running.hash === key.hash) {
+    const { note, since, trail, halting } = running;
+    return { kind: 'running', note, since, trail: [...trail], ...(halting ? { halting } : {}) };
+  }
   const failure = failures().get(nameOf(key));
   if (failure && failure.hash === key.hash) return { kind: 'failed', sentence: failure.sentence };
   const row = latestPlan(context.database.db, key);
   if (!row) return { kind: 'none' };
-  return { kind: 'ready', current: row.input_hash === key.hash, planId: row.id, at: row.created_at };
+  return {
+    kind: 'ready',
+    current: row.input_hash === key.hash,
+    planId: row.id,
+    at: row.created_at,
+    ...(row.state === HALTED ? { halted: true } : {}),
+  };
 }
 
 function launch(context: Context, job: OptionKey & { readonly hash: string; readonly input: WorkOutInput }): void {
   const name = nameOf(job);
-  runs().get(name)?.run.halt();
+  runs().get(name)?.run.drop();
   failures().delete(name);
   const running: Running = {
     hash: job.hash,
     since: timestamp(context),
     note: 'Starting.',
-    run: solveInWorker(job.input, (note) => {
-      running.note = note;
+    trail: [],
+    run: solveInWorker(job.input, {
+      onNote: (note) => {
+        if (!running.halting) running.note = note;
+      },
+      onProgress: (progress) => addToTrail(running.trail, progress),
     }),
   };
   runs().set(name, running);
@@ -187,6 +228,16 @@ function launch(context: Context, job: OptionKey & { readonly hash: string; read
   );
 }
 
+const TRAIL_KEPT = 120;
+
+/** Only what is better than before is kept; of a long run the first and the newest. */
+function addToTrail(trail: PlanProgress[], next: PlanProgress): void {
+  const last = trail.at(-1);
+  if (last?.preference === next.preference && last.best === next.best && last.bound === next.bound) return;
+  if (trail.length >= TRAIL_KEPT) trail.splice(1, 1);
+  trail.push(next);
+}
+
 interface Keeping extends OptionKey {
   readonly hash: string;
   readonly running: Running;
@@ -199,17 +250,15 @@ function keep(context: Context, { enquiryId, slot, hash, running, result }: Keep
   runs().delete(name);
   const wrong = result.plans.flatMap((plan) => plan.discrepancies);
   if (wrong.length > 0) {
-    failures().set(name, {
-      hash,
-      sentence: `The independent check did not agree with the plan, so it is not shown: ${wrong.slice(0, 3).join(' ')}`,
-    });
+    failures().set(name, { hash, sentence: reportIncident(context, { enquiryId, hash, wrong }) });
     return;
   }
+  const isWhole = running.halting === undefined && result.plans.every(({ fleet }) => fleet.proof !== HALTED);
   insertPlan(context.database.db, {
     enquiry_id: enquiryId,
     option_slot: slot,
     input_hash: hash,
-    state: 'ready',
+    state: isWhole ? 'ready' : HALTED,
     result_json: JSON.stringify(result),
     created_at: timestamp(context),
   });

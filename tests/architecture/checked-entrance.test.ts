@@ -12,7 +12,8 @@ const MAKERS: Readonly<Record<string, readonly string[]>> = {
   '#lib/fleet/plan-fleet.ts': ['planFleet'],
   '#lib/fleet/leave-out.ts': ['leaveOut'],
   '#lib/planning/work-out.ts': ['workOut'],
-  '#lib/workers/solve.ts': ['solveInWorker'],
+  '#lib/planning/try-cases.ts': ['tryCases'],
+  '#lib/workers/solve.ts': ['solveInWorker', 'tryInWorker'],
 };
 
 /** Makers that a source text takes past the entrance. */
