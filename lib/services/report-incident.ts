@@ -18,7 +18,7 @@ export function reportIncident(
   const reference = `K-${hash.slice(0, REFERENCE_LENGTH).toUpperCase()}`;
   addAuditEntry(context.database.db, {
     at: timestamp(context),
-    who: context.actor.name,
+    who: context.actor,
     action: 'incident: plan refused by the check',
     subject: `enquiry ${enquiryId}`,
     detail_json: JSON.stringify({ reference, input_hash: hash, found: wrong }),
