@@ -10,4 +10,5 @@ export const HOUSE_AREAS: readonly HouseArea[] = [
   { href: '/customers', label: 'Customers' },
   { href: '/equipment', label: 'Equipment' },
   { href: '/rules', label: 'Rules' },
+  { href: '/help', label: 'Measuring' },
 ];

@@ -1,5 +1,5 @@
-import type { CSSProperties } from 'react';
-import { DASHES, type Drawing, LINE_WEIGHTS, type Shape } from '#lib/documents/drawing.ts';
+import type { Drawing } from '#lib/documents/drawing.ts';
+import { DrawingShapes } from './drawing-shapes.tsx';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
 
@@ -11,10 +11,7 @@ export function PlanPicture({ drawing, id }: { readonly drawing: Drawing; readon
         <svg viewBox={`0 0 ${drawing.width} ${drawing.height}`} role="img" aria-labelledby={`${id}-t ${id}-d`}>
           <title id={`${id}-t`}>{drawing.title}</title>
           <desc id={`${id}-d`}>{drawing.description}</desc>
-          {drawing.shapes.map((shape, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the shapes of a drawing never move
-            <ShapeView key={index} shape={shape} />
-          ))}
+          <DrawingShapes shapes={drawing.shapes} />
         </svg>
       </PlanWide>
       <figcaption>
@@ -26,55 +23,4 @@ export function PlanPicture({ drawing, id }: { readonly drawing: Drawing; readon
       </figcaption>
     </figure>
   );
-}
-
-function ShapeView({ shape }: { readonly shape: Shape }) {
-  switch (shape.kind) {
-    case 'rect':
-      return (
-        <rect
-          x={shape.x}
-          y={shape.y}
-          width={shape.width}
-          height={shape.height}
-          rx={shape.radius ?? 0}
-          {...inked(shape)}
-        />
-      );
-    case 'line':
-      return <line x1={shape.from.x} y1={shape.from.y} x2={shape.to.x} y2={shape.to.y} {...inked(shape)} />;
-    case 'path':
-      return <path d={shape.d} {...inked(shape)} />;
-    case 'circle':
-      return <circle cx={shape.centre.x} cy={shape.centre.y} r={shape.radius} {...inked(shape)} />;
-    case 'text':
-      return (
-        <text
-          x={shape.at.x}
-          y={shape.at.y}
-          fontSize={shape.size}
-          textAnchor={shape.anchor}
-          fontWeight={shape.bold ? 600 : 400}
-          style={{ fill: `var(--kw-${shape.role})` }}
-        >
-          {shape.text}
-        </text>
-      );
-  }
-}
-
-function inked(shape: Exclude<Shape, { readonly kind: 'text' }>): {
-  readonly style: CSSProperties;
-  readonly strokeDasharray?: string;
-} {
-  return {
-    style: {
-      fill: shape.fill === undefined ? 'none' : `var(--kw-${shape.fill})`,
-      stroke: shape.stroke === undefined ? 'none' : `var(--kw-${shape.stroke})`,
-      strokeWidth: LINE_WEIGHTS[shape.weight ?? 'thin'],
-      strokeLinejoin: 'round',
-      strokeLinecap: 'round',
-    },
-    ...(shape.dash === undefined ? {} : { strokeDasharray: DASHES[shape.dash] }),
-  };
 }

@@ -8,6 +8,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { type ActorRole, type Context, USER_ROLES } from './context.ts';
 
 const MAY = {
+  'read help': ['desk', 'yard', 'administrator', 'contractor'],
   'read enquiries': ['desk', 'administrator'],
   'change enquiries': ['desk', 'administrator'],
   'issue quotes': ['desk', 'administrator'],

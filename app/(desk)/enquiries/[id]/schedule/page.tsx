@@ -3,6 +3,7 @@ import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
+import { PrintButton } from '#app/_ui/print-button.client.tsx';
 import { BASIS_LEGEND, BASIS_MARKS } from '#lib/documents/print-values.ts';
 import type { LineView } from '#lib/services/line-view.ts';
 import { listAllLines } from '#lib/services/list-lines.ts';
@@ -10,7 +11,6 @@ import { formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import { sentenceIn } from '#lib/units/say-figure.ts';
-import { PrintButton } from './print-button.client.tsx';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Schedule for print' };
@@ -28,7 +28,9 @@ export default async function SchedulePrintPage({ params }: { readonly params: P
       <p className="soft">
         Torques and turns at the wheel or nut, the worse direction; estimates until measured. {BASIS_LEGEND}
       </p>
-      <PrintButton />
+      <p className="tools">
+        <PrintButton>Print</PrintButton>
+      </p>
       <div className="wide">
         <table>
           <thead>
