@@ -1,6 +1,6 @@
 'use client';
 
-import { useId, useRef, useState } from 'react';
+import { useId, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import type { FieldHelp as Help } from '#lib/services/field-guide.ts';
 import { FieldHelpSheet } from './field-help-sheet.tsx';
@@ -17,7 +17,6 @@ const known = new Map<string, Help>();
 /** A small question mark beside a field; it opens a sheet that says what the field is, how to measure it and what not knowing costs. */
 export function FieldHelp({ column, label }: FieldHelpProps) {
   const id = useId();
-  const sheet = useRef<HTMLDivElement>(null);
   const [isOpen, setOpen] = useState(false);
   const [help, setHelp] = useState(known.get(column));
   const [trouble, setTrouble] = useState('');
@@ -45,11 +44,10 @@ export function FieldHelp({ column, label }: FieldHelpProps) {
       </button>
       <div
         id={id}
-        ref={sheet}
         popover="auto"
         className="help-sheet"
         role="dialog"
-        aria-label={`${label}: help`}
+        aria-label={isOpen ? `${label}: help` : undefined}
         onToggle={(event) => setOpen(event.newState === 'open')}
       >
         {isOpen && (

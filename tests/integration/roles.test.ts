@@ -6,6 +6,7 @@ import { addLines, removeLines } from '#lib/services/change-lines.ts';
 import { USER_ROLES } from '#lib/services/context.ts';
 import { createEnquiry } from '#lib/services/create-enquiry.ts';
 import { editCells } from '#lib/services/edit-cells.ts';
+import { fieldGuide, fieldHelp } from '#lib/services/field-guide.ts';
 import { EVERY_ENQUIRY, findEnquiries } from '#lib/services/find-enquiries.ts';
 import { listLines } from '#lib/services/list-lines.ts';
 import { listModelsView } from '#lib/services/list-models-view.ts';
@@ -31,6 +32,14 @@ describe('who may do what', () => {
 
   it.each(USER_ROLES.filter((role) => role !== 'contractor'))('a %s sees the equipment', async (role) => {
     expect(granted(listModelsView(await demoHouseContext(role))).length).toBeGreaterThan(100);
+  });
+
+  it.each(USER_ROLES)('a %s is helped with every field, and told where a field does not exist', async (role) => {
+    const context = await demoHouseContext(role);
+    const fields = granted(fieldGuide(context)).flatMap((section) => section.fields);
+    expect(fields.length).toBeGreaterThan(100);
+    for (const { field } of fields) expect(granted(fieldHelp(context, field)).measure.length).toBeGreaterThan(0);
+    expect(fieldHelp(context, 'colour')).toMatchObject({ ok: false, reason: { code: 'no-such-field' } });
   });
 
   it('a contractor books nothing', async () => {

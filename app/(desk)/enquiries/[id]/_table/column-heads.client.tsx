@@ -1,6 +1,7 @@
 'use client';
 
 import { useRef, useState } from 'react';
+import { FieldHelp } from '#app/_ui/field-help.client.tsx';
 import type { LineFilter } from '#lib/schedule/line-filter.ts';
 import { ColumnFilter } from './column-filter.client.tsx';
 import type { GridColumn } from './grid-columns.ts';
@@ -75,6 +76,7 @@ function Head({ column, at, filter, onShow, onHide }: HeadProps) {
         {isSorted && <span aria-hidden="true">{sort.way === 'up' ? ' ↑' : ' ↓'}</span>}
         {isFiltered && <span className={styles.filtered}> filtered</span>}
       </button>
+      {column.kind === 'cell' && <FieldHelp column={column.name} label={column.label} />}
       <div
         ref={box}
         popover="auto"

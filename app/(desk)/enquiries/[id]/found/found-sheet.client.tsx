@@ -4,7 +4,7 @@ import { useState } from 'react';
 import type { VisitedValve } from '#lib/services/open-visits.ts';
 import { FoundProblems } from './found-problems.tsx';
 import styles from './found-sheet.module.css';
-import { FoundValve } from './found-valve.client.tsx';
+import { FoundHelp, FoundValve } from './found-valve.client.tsx';
 import { nameOf, useFound } from './use-found.client.tsx';
 
 interface FoundSheetProps {
@@ -53,6 +53,7 @@ export function FoundSheet({ enquiryId, valves, today }: FoundSheetProps) {
         {sheet.trouble === '' ? null : <p className="notice refusal">{sheet.trouble}</p>}
         <FoundProblems problems={sheet.problems} nameOf={(row) => nameOf(valves[row - 1])} />
       </div>
+      <FoundHelp />
       {matching.slice(0, shown).map(({ valve, index }) => (
         <FoundValve
           key={`${valve.lineId} ${valve.number}`}

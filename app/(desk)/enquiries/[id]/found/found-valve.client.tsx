@@ -1,5 +1,6 @@
 'use client';
 
+import { FieldHelp } from '#app/_ui/field-help.client.tsx';
 import type { VisitedValve } from '#lib/services/open-visits.ts';
 import styles from './found-sheet.module.css';
 import { type FoundName, type FoundText, nameOf } from './use-found.client.tsx';
@@ -34,6 +35,21 @@ const BLANKS: readonly BlankSpec[] = [
   { name: 'nut_size', label: 'Nut', example: '32 mm' },
   { name: 'defects', label: 'Defects' },
 ];
+
+/** What each blank means, once for all valves: beside every blank of every valve it would only be in the way. */
+export function FoundHelp() {
+  return (
+    <div className="help-strip no-print">
+      What each blank means:{' '}
+      {BLANKS.map(({ name, label }) => (
+        <span key={name}>
+          {label}
+          <FieldHelp column={name} label={label} />
+        </span>
+      ))}
+    </div>
+  );
+}
 
 export function FoundValve({ valve, cells, isDirty, wrong, onType }: FoundValveProps) {
   const { now } = valve;

@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
+import { FieldHelp } from '#app/_ui/field-help.client.tsx';
 import { SITE_GROUPS, type SiteField } from './site-fields.ts';
 
 interface SiteFormProps {
@@ -61,7 +62,10 @@ function SiteInput({ field, value }: { readonly field: SiteField; readonly value
   const isOther = choices !== undefined && text !== '' && !choices.includes(text);
   return (
     <div>
-      <label htmlFor={id}>{field.label}</label>
+      <div className="labelled">
+        <label htmlFor={id}>{field.label}</label>
+        <FieldHelp column={field.key === 'temperature' ? 'site_temperature' : field.key} label={field.label} />
+      </div>
       {choices ? (
         <select id={id} name={field.key} defaultValue={text} aria-describedby={`${id}-help`}>
           <option value="">not known</option>

@@ -1,5 +1,6 @@
 'use client';
 
+import { FieldHelp } from '#app/_ui/field-help.client.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { useUnits } from '#app/_ui/shown-units.client.tsx';
 import type { LineInput } from '#lib/services/line-inputs.ts';
@@ -35,6 +36,7 @@ export function WhatIfInput({ inputs, cells, tried, onChoose, onTry }: InputProp
             ))}
           </select>
         </label>
+        <FieldHelp key={input.column} column={input.column} label={input.label} />
         {input.choices.length > 0 ? (
           <Choice text={tried.text} words={['', listed, ...input.choices]} onSet={set} />
         ) : (
