@@ -10,11 +10,11 @@ import './_ui/access.css';
 import './_ui/print.css';
 import type { Metadata } from 'next';
 import type { ReactNode } from 'react';
+import { HouseHeader } from './_frame/house-header.tsx';
+import { PrintHead } from './_frame/print-head.tsx';
 import { asked } from './_lib/asking.ts';
 import { unitSystem } from './_lib/unit-system.ts';
 import { AccountMenu } from './_ui/account-menu.tsx';
-import { HouseHeader } from './_ui/house-header.tsx';
-import { PrintHead } from './_ui/print-head.tsx';
 import { UnitsProvider } from './_ui/shown-units.client.tsx';
 import { UnitSwitch } from './_ui/unit-switch.tsx';
 

@@ -1,13 +1,13 @@
 import type { Metadata } from 'next';
 import { Suspense } from 'react';
 import { asking } from '#app/_lib/asking.ts';
-import { HomeCards } from '#app/_ui/home-cards.tsx';
-import { HomeFigures } from '#app/_ui/home-figures.tsx';
-import { HomeStart } from '#app/_ui/home-start.tsx';
 import { Waiting } from '#app/_ui/waiting.tsx';
 import { dateText } from '#lib/documents/print-values.ts';
 import { openHome } from '#lib/services/open-home.ts';
 import { USE_WINDOWS } from '#lib/services/open-house-figures.ts';
+import { HomeCards } from './_home/home-cards.tsx';
+import { HomeFigures } from './_home/home-figures.tsx';
+import { HomeStart } from './_home/home-start.tsx';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Home' };

@@ -1,5 +1,8 @@
 import { countText, dateText, moneyText } from '#lib/documents/print-values.ts';
-import type { Income, IncomeMonth } from '#lib/pricing/income-months.ts';
+import type { HouseFigures } from '#lib/services/open-house-figures.ts';
+
+type Income = HouseFigures['income'];
+type IncomeMonth = Income['months'][number];
 
 interface IncomeChartProps {
   readonly income: Income;

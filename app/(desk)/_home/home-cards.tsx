@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
+import { momentText } from '#app/_ui/plan-words.ts';
+import { StateMark } from '#app/_ui/state-mark.tsx';
 import { dateText, moneyText } from '#lib/documents/print-values.ts';
 import type { HomeView } from '#lib/services/open-home.ts';
 import { HomeCard } from './home-card.tsx';
-import { momentText } from './plan-words.ts';
-import { StateMark } from './state-mark.tsx';
 
 /** What needs somebody today, one card a kind; what asks for something has an amber edge. */
 export function HomeCards({ home }: { readonly home: HomeView }) {
