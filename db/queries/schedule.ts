@@ -154,7 +154,7 @@ export function relistLines(
   lines: readonly { readonly id: number; readonly listed: string | null }[],
 ): void {
   if (lines.length === 0) return;
-  db.run(sql`UPDATE ${scheduleLine} SET listed_json = said.value ->> 'listed'
+  db.run(sql`UPDATE ${scheduleLine} SET listed_json = said.value ->> 'listed', version = version + 1
     FROM json_each(${JSON.stringify(lines)}) AS said
     WHERE ${scheduleLine}.id = said.value ->> 'id'`);
 }

@@ -149,6 +149,23 @@ export const listChoiceSchema = z
   .object({ table: z.string(), mapping: mappingSchema, existing: z.enum(['keep', 'replace']).default('keep') })
   .meta({ id: 'ListChoice', description: 'The sheet and the mapping to take lines with.' });
 
+const takenRow = z.number().int().nonnegative();
+
+export const comparisonChoiceSchema = z
+  .object({
+    table: z.string(),
+    mapping: mappingSchema,
+    existing: z.enum(['keep', 'replace']).default('keep'),
+    change: z.number().int().nonnegative(),
+    take: z.object({
+      added: z.array(takenRow).max(LIMITS.list_rows),
+      gone: z.array(lineId).max(LIMITS.schedule_lines),
+      cells: z.array(z.object({ lineId, column: z.string().max(60) })).max(LIMITS.schedule_lines * 10),
+      order: z.enum(['keep', 'list']),
+    }),
+  })
+  .meta({ id: 'ComparisonChoice', description: 'What of a changed list is taken into the schedule.' });
+
 export const acceptanceSchema = z
   .object({
     acceptedBy: z.string().trim().max(200).default(''),

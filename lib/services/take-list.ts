@@ -58,11 +58,7 @@ export async function takeList(context: Context, choice: TakeListChoice): Promis
       settleListFile(tx, {
         fileId: choice.fileId,
         mappingJson: JSON.stringify({ table: choice.table, mapping: choice.mapping }),
-        outcomeJson: JSON.stringify({
-          counts: taken.value.counts,
-          setAside: taken.value.setAside,
-          problems: taken.value.problems,
-        }),
+        outcomeJson: JSON.stringify(outcomeOf(taken.value)),
       });
       const add = taken.value.lines.map(({ row, cells }, index) => ({
         ...{ position: start + index + 1, row, cells, measured: [], listed: cells },
@@ -74,4 +70,9 @@ export async function takeList(context: Context, choice: TakeListChoice): Promis
   );
   if (change > 0) announceChange(choice.enquiryId);
   return ok({ ...taken.value.counts, change });
+}
+
+/** What is kept of how a list was taken: its counts, what was set aside and what is to settle. */
+export function outcomeOf({ counts, setAside, problems }: Taken): Pick<Taken, 'counts' | 'setAside' | 'problems'> {
+  return { counts, setAside, problems };
 }

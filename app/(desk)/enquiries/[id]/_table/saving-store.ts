@@ -24,8 +24,14 @@ export interface SavingStore {
   readonly take: (work: readonly Work[]) => void;
   readonly step: (way: 'undo' | 'redo') => void;
   readonly again: (refusal?: Refusal) => void;
+  readonly remember: (change: number) => void;
   readonly letGo: (refusal: Refusal) => void;
   readonly settle: (clash: Clash) => void;
+}
+
+/** A change that another screen of this window made: the table can take it back as its newest. */
+export function rememberChange(enquiryId: number, change: number): void {
+  savingStore(enquiryId).remember(change);
 }
 
 type Listener = (done?: JobDone) => void;
@@ -119,6 +125,7 @@ function openStore(enquiryId: number): SavingStore {
         put([refusal.job]);
       } else void work();
     },
+    remember: (change) => set({ past: [...state.past, [change]], future: [] }),
     letGo: (refusal) => set({ refused: state.refused.filter((one) => one !== refusal) }),
     settle: (clash) => set({ clashes: state.clashes.filter((one) => one !== clash) }),
   };

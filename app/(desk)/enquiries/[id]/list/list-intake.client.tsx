@@ -2,9 +2,10 @@
 
 import type { FormEvent } from 'react';
 import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
+import { CompareList } from './compare-list.client.tsx';
 import { MappingTable } from './mapping-table.client.tsx';
 import { Outcome } from './taken-lists.tsx';
-import { type ListSteps, type OpenList, useListIntake } from './use-list-intake.client.tsx';
+import { type Existing, type ListSteps, type OpenList, useListIntake } from './use-list-intake.client.tsx';
 
 interface ListIntakeProps {
   readonly enquiryId: number;
@@ -33,6 +34,15 @@ export function ListIntake({ enquiryId, lines, columns }: ListIntakeProps) {
           <MappingTable table={open.table} mapping={open.mapping} columns={columns} onChange={steps.changeMapping} />
           <TakeTools steps={steps} lines={lines} />
           {preview && <Outcome outcome={preview} />}
+          {steps.compared && steps.existing === 'compare' && (
+            <CompareList
+              key={steps.compared.change}
+              compared={steps.compared}
+              columns={columns}
+              isBusy={busy !== ''}
+              onTake={steps.takeCompared}
+            />
+          )}
         </div>
       )}
     </section>
@@ -109,16 +119,27 @@ function TakeTools({ steps, lines }: { readonly steps: ListSteps; readonly lines
           <select
             id="existing"
             value={steps.existing}
-            onChange={(event) => steps.setExisting(event.target.value === 'keep' ? 'keep' : 'replace')}
+            onChange={(event) => steps.setExisting(existingOf(event.target.value))}
           >
+            <option value="compare">are compared with the list, and I choose</option>
             <option value="replace">are replaced</option>
             <option value="keep">stay, the new ones come after them</option>
           </select>
         </div>
       )}
-      <button className="main" type="button" disabled={isBusy} onClick={steps.take}>
-        Take the lines
-      </button>
+      {steps.existing === 'compare' ? (
+        <button className="main" type="button" disabled={isBusy} onClick={steps.compare}>
+          Compare
+        </button>
+      ) : (
+        <button className="main" type="button" disabled={isBusy} onClick={steps.take}>
+          Take the lines
+        </button>
+      )}
     </div>
   );
+}
+
+function existingOf(text: string): Existing {
+  return text === 'keep' || text === 'replace' ? text : 'compare';
 }
