@@ -34,6 +34,9 @@ import {
   toMinutes,
 } from './equipment-quantity.ts';
 
+/** As many gears as forms and files have room for. */
+export const MOST_GEARS = 4;
+
 const gearSchema = z
   .strictObject({
     name: text,
@@ -167,7 +170,7 @@ const limiterSchema = z
 export const driveFactsSchema = z
   .strictObject({
     duty_class: z.enum(DUTY_CLASSES),
-    gears: z.array(gearSchema).min(1),
+    gears: z.array(gearSchema).min(1).max(MOST_GEARS),
     output: couplingSchema,
     reversible: z.boolean(),
     hold_to_run: z.boolean(),
@@ -175,7 +178,7 @@ export const driveFactsSchema = z
     rest_after_run_min: notNegative,
     sound_pressure_db: positive,
     vibration_m_s2: notNegative,
-    power: z.union([batterySchema, airSchema, petrolSchema]),
+    power: z.discriminatedUnion('kind', [batterySchema, airSchema, petrolSchema]),
     lowest_temperature_c: z.number(),
     highest_temperature_c: z.number(),
     highest_altitude_m: positive,

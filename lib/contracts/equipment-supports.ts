@@ -145,7 +145,7 @@ export function optionFactsToJson(facts: OptionFacts): z.input<typeof optionFact
   };
 }
 
-const ACCESSORY_KINDS = [
+export const ACCESSORY_KINDS = [
   'charger',
   'spare pack',
   'air hose',
