@@ -17,6 +17,8 @@ const MAY = {
   'change customers': ['desk', 'administrator'],
   'read equipment': ['desk', 'yard', 'administrator'],
   'read rules': ['desk', 'yard', 'administrator'],
+  'change equipment': ['administrator'],
+  'change the house': ['administrator'],
   'book equipment': ['desk', 'yard', 'administrator'],
   'record visits': ['desk', 'yard', 'administrator'],
   'manage users': ['administrator'],
