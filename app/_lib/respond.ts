@@ -21,7 +21,14 @@ export function respond<Value>(result: Result<Value>, status = 200): Response {
 export function problem({ reason }: Failed<Refused>): Response {
   const status = STATUS[reason.code] ?? (reason.code.startsWith('no-such-') ? 404 : 422);
   return Response.json(
-    { type: `/problems/${reason.code}`, title: reason.sentence, status, code: reason.code },
+    {
+      type: `/problems/${reason.code}`,
+      title: reason.sentence,
+      status,
+      code: reason.code,
+      // Single fields that are to be put right, where the refusal names them.
+      ...('problems' in reason ? { problems: reason.problems } : {}),
+    },
     { status, headers: { 'content-type': 'application/problem+json' } },
   );
 }

@@ -9,7 +9,14 @@ export type Sent<Value> =
       readonly sentence: string;
       /** Whether the house gave an answer at all: what was refused is not sent again by itself. */
       readonly answered: boolean;
+      /** Fields that are to be put right, where the refusal names them. */
+      readonly problems: readonly FieldTrouble[];
     };
+
+export interface FieldTrouble {
+  readonly path: string;
+  readonly sentence: string;
+}
 
 interface Message {
   readonly method: 'GET' | 'POST' | 'PATCH' | 'DELETE';
@@ -31,11 +38,12 @@ export async function send<Value>({ method, path, body }: Message): Promise<Sent
     });
     const answer: unknown = await response.json();
     if (response.ok) return { ok: true, value: answer as Value };
-    return { ok: false, sentence: titleOf(answer), answered: response.status < 500 };
+    return { ok: false, sentence: titleOf(answer), answered: response.status < 500, problems: problemsOf(answer) };
   } catch {
     return {
       ok: false,
       answered: false,
+      problems: [],
       sentence: 'The house did not answer: check the connection and try again. Nothing you typed is lost.',
     };
   }
@@ -45,4 +53,9 @@ function titleOf(answer: unknown): string {
   if (answer !== null && typeof answer === 'object' && 'title' in answer && typeof answer.title === 'string')
     return answer.title;
   return 'The request was refused without a reason.';
+}
+
+function problemsOf(answer: unknown): readonly FieldTrouble[] {
+  const listed = answer !== null && typeof answer === 'object' && 'problems' in answer ? answer.problems : undefined;
+  return Array.isArray(listed) ? listed : [];
 }

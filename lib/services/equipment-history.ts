@@ -26,7 +26,7 @@ export interface Difference {
 
 const DIFFERENCES_TOLD = 40;
 
-export function readChanges(context: Context, subject: string): readonly ChangeView[] {
+export function readHistory(context: Context, subject: string): readonly ChangeView[] {
   return changesOf(context.database.db, subject).map((row) => {
     const differences = differencesOf(
       leavesOf(JSON.parse(row.before_json ?? 'null')),

@@ -4,13 +4,14 @@
  * Not here: changing models.
  * Read next: ../contracts/equipment.ts.
  */
+import { listModels } from '#db/queries/equipment.ts';
 import { modelToJson } from '#lib/contracts/equipment.ts';
 import type { Role } from '#lib/equipment/model.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import { type Context, today } from './context.ts';
-import { freePieces, houseFacts, houseModels } from './house-facts.ts';
+import { freePieces, houseFacts, knownModels } from './house-facts.ts';
 
 export interface ModelView {
   readonly number: string;
@@ -23,17 +24,25 @@ export interface ModelView {
   readonly currency: string;
   readonly madeToOrder: boolean;
   readonly free: number;
+  readonly retired_on: string | null;
+  /** Of a drive. */
+  readonly source: string | null;
   /** As the catalogue holds them: the unit ends the name. */
   readonly facts: Readonly<Record<string, unknown>>;
 }
 
-export function listModelsView(context: Context): Result<readonly ModelView[]> {
+/** The models that may be chosen, or those that were retired. */
+export function listModelsView(context: Context, which: 'in use' | 'retired' = 'in use'): Result<readonly ModelView[]> {
   const allowed = authorise(context, 'read equipment');
   if (!allowed.ok) return allowed;
   const free = freePieces(context, { window: rangeOfDays(today(context), 1) });
   const { currency } = houseFacts(context).pricing;
+  const retired = new Map(listModels(context.database.db).map(({ number, retired_on }) => [number, retired_on]));
+  const shown = knownModels(context).filter(
+    ({ number }) => ((retired.get(number) ?? null) === null) === (which === 'in use'),
+  );
   return ok(
-    houseModels(context).map((model) => ({
+    shown.map((model) => ({
       number: model.number,
       name: model.name,
       role: model.role,
@@ -44,6 +53,8 @@ export function listModelsView(context: Context): Result<readonly ModelView[]> {
       currency,
       madeToOrder: model.madeToOrder,
       free: free[model.number] ?? 0,
+      retired_on: retired.get(model.number) ?? null,
+      source: model.role === 'drive' ? model.facts.power.kind : null,
       facts: factsOf(modelToJson(model)),
     })),
   );

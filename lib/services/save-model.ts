@@ -19,9 +19,9 @@ export interface ModelToSave {
   readonly role: Role;
   readonly fields: FlatModel;
   /** Of a model that is there; absent adds one. */
-  readonly existing?: { readonly number: string; readonly version: number };
+  readonly existing?: { readonly number: string; readonly version: number } | undefined;
   /** Pieces on the shelf of a counted model. */
-  readonly countedStock?: number;
+  readonly countedStock?: number | undefined;
 }
 
 export interface SavedModel {

@@ -1,0 +1,145 @@
+'use client';
+import Link from 'next/link';
+import { useRouter } from 'next/navigation';
+import { useState } from 'react';
+import { type FieldTrouble, send } from '#app/_lib/send.client.tsx';
+import type { EquipmentField } from '#lib/contracts/equipment-field.ts';
+import type { SavedModel } from '#lib/services/save-model.ts';
+import type { ChangeToTry } from '#lib/services/try-change.ts';
+import { TrialBench } from '../trial-bench.client.tsx';
+import styles from './equipment.module.css';
+import { FieldInput } from './field-input.client.tsx';
+
+type Fields = Readonly<Record<string, string>>;
+
+interface ModelFormProps {
+  readonly role: Extract<ChangeToTry, { kind: 'model' }>['role'];
+  readonly fields: readonly EquipmentField[];
+  readonly start: Fields;
+  readonly existing: { readonly number: string; readonly version: number } | null;
+  readonly shelf: number;
+}
+
+const RATES = 'Rates to begin with, and value';
+
+/** Every fact of a model as a field with its unit, what it is and its range; the house judges it when it is saved. */
+export function ModelForm({ role, fields, start, existing, shelf }: ModelFormProps) {
+  const router = useRouter();
+  const [texts, setTexts] = useState<Fields>(start);
+  const [pieces, setPieces] = useState(String(shelf));
+  const [troubles, setTroubles] = useState<readonly FieldTrouble[]>([]);
+  const [said, setSaid] = useState('');
+  const [saved, setSaved] = useState<SavedModel | null>(null);
+  const [trial, setTrial] = useState<{ readonly id: number; readonly change: ChangeToTry } | null>(null);
+  const shown = fields.filter(({ when }) => when === null || when.values.includes(texts[when.path] ?? ''));
+  /** What is not shown is not sent, so that no fact of another kind stays behind. */
+  const asked = Object.fromEntries(shown.map(({ path }) => [path, texts[path] ?? '']));
+  const save = async () => {
+    const body = {
+      role,
+      fields: asked,
+      ...(existing === null ? {} : { existing }),
+      ...(texts.counted === 'yes' ? { countedStock: Number(pieces) || 0 } : {}),
+    };
+    const sent = await send<SavedModel>({ method: 'POST', path: '/api/v1/equipment', body });
+    setTroubles(sent.ok ? [] : sent.problems);
+    setSaid(sent.ok ? '' : sent.sentence);
+    if (!sent.ok) return;
+    if (sent.value.warnings.length > 0) setSaved(sent.value);
+    else router.push(`/equipment/${sent.value.number}`);
+  };
+  if (saved !== null) return <SavedWithWarnings saved={saved} />;
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        save();
+      }}
+      noValidate
+    >
+      {[...new Set(shown.map(({ group }) => group))].map((group) => (
+        <fieldset key={group} className={styles.group}>
+          <legend>{group}</legend>
+          {group === RATES && existing !== null ? <RatesAway number={existing.number} /> : null}
+          <div className="fields">
+            {shown
+              .filter((field) => field.group === group && !(existing !== null && field.path.startsWith('rates.')))
+              .map((field) => (
+                <FieldInput
+                  key={field.path}
+                  field={field}
+                  value={texts[field.path] ?? ''}
+                  fixed={existing !== null && field.path === 'number'}
+                  trouble={troubles.find(({ path }) => path === field.path)?.sentence ?? ''}
+                  onChange={(value) => setTexts({ ...texts, [field.path]: value })}
+                />
+              ))}
+            {group === 'Model' && texts.counted === 'yes' ? (
+              <div className={styles.field}>
+                <label htmlFor="field-shelf">pieces on the shelf</label>
+                <input
+                  id="field-shelf"
+                  inputMode="numeric"
+                  value={pieces}
+                  onChange={(event) => setPieces(event.target.value)}
+                />
+              </div>
+            ) : null}
+          </div>
+        </fieldset>
+      ))}
+      {trial === null ? null : <TrialBench key={trial.id} change={trial.change} />}
+      <div className={styles.bar}>
+        <button type="submit" className="main">
+          Save
+        </button>
+        {existing === null ? null : (
+          <button
+            type="button"
+            onClick={() => setTrial({ id: (trial?.id ?? 0) + 1, change: { kind: 'model', role, fields: asked } })}
+          >
+            What would this change?
+          </button>
+        )}
+        <Link className="button" href={existing === null ? '/equipment' : `/equipment/${existing.number}`}>
+          Leave it
+        </Link>
+        <span role="status" className={styles.trouble}>
+          {said}
+        </span>
+      </div>
+    </form>
+  );
+}
+
+function RatesAway({ number }: { readonly number: string }) {
+  return (
+    <p className="soft">
+      Rates change on a card with the day from which they hold: <Link href={`/equipment/${number}`}>see its rates</Link>
+      .
+    </p>
+  );
+}
+
+function SavedWithWarnings({ saved }: { readonly saved: SavedModel }) {
+  return (
+    <section className="notice warning">
+      <p>
+        <strong>{saved.number} is saved.</strong> The catalogue does not quite hang together around it:
+      </p>
+      <ul>
+        {saved.warnings.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+      <p>
+        <Link className="button" href={`/equipment/${saved.number}/edit`}>
+          Change it again
+        </Link>{' '}
+        <Link className="button" href={`/equipment/${saved.number}`}>
+          Look at it
+        </Link>
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,11 @@
+import { asking } from '#app/_lib/asking.ts';
+import { respond } from '#app/_lib/respond.ts';
+import { takeOffHousePrices } from '#lib/services/house-record.ts';
+
+interface DayParams {
+  readonly params: Promise<{ readonly day: string }>;
+}
+
+export async function DELETE(_request: Request, { params }: DayParams): Promise<Response> {
+  return respond(takeOffHousePrices(await asking(), (await params).day));
+}
