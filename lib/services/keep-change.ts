@@ -26,11 +26,11 @@ export function keepChange(tx: DbOrTx, context: Context, change: Change): void {
     subject,
     version,
     at,
-    who_id: '',
+    who_id: context.actor.id,
     who: context.actor.name,
     action,
     before_json: asText(before),
     after_json: asText(after),
   });
-  addAuditEntry(tx, { at, who: context.actor.name, action, subject, detail_json: JSON.stringify({ version }) });
+  addAuditEntry(tx, { at, who: context.actor, action, subject, detail_json: JSON.stringify({ version }) });
 }

@@ -61,12 +61,12 @@ export function startTrial(context: Context, change: ChangeToTry): Result<TrialS
   const open = listEnquiries(context.database.db).filter(({ state, lines }) => !CLOSED.includes(state) && lines > 0);
   const names = new Map(open.map(({ id, number, title }) => [id, { number, title }]));
   const cases = open.flatMap(({ id }) => caseOf(context, { enquiryId: id, world: world.value }) ?? []);
-  trials().get(context.actor.name)?.run.halt();
+  trials().get(context.actor.id)?.run.halt();
   const run = compareInWorker(cases, (result) => {
     trial.enquiries.push({ ...result, number: '', title: '', ...names.get(result.enquiryId) });
   });
   const trial: Trial = { asked: cases.length, run, enquiries: [], kind: 'running', sentence: '' };
-  trials().set(context.actor.name, trial);
+  trials().set(context.actor.id, trial);
   run.done.then(
     () => {
       trial.kind = 'done';
@@ -82,7 +82,7 @@ export function startTrial(context: Context, change: ChangeToTry): Result<TrialS
 export function readTrial(context: Context): Result<TrialState> {
   const allowed = authorise(context, 'change the house');
   if (!allowed.ok) return allowed;
-  const trial = trials().get(context.actor.name);
+  const trial = trials().get(context.actor.id);
   if (trial === undefined) return ok(NO_TRIAL);
   const { kind, asked, enquiries, sentence } = trial;
   return ok({ kind, asked, enquiries: [...enquiries], sentence });
@@ -91,15 +91,15 @@ export function readTrial(context: Context): Result<TrialState> {
 export function haltTrial(context: Context): Result<TrialState> {
   const allowed = authorise(context, 'change the house');
   if (!allowed.ok) return allowed;
-  trials().get(context.actor.name)?.run.halt();
-  trials().delete(context.actor.name);
+  trials().get(context.actor.id)?.run.halt();
+  trials().delete(context.actor.id);
   return ok(NO_TRIAL);
 }
 
 /** Waits for the trial under way; for tests. */
 export async function awaitTrial(context: Context): Promise<Result<TrialState>> {
   await trials()
-    .get(context.actor.name)
+    .get(context.actor.id)
     ?.run.done.catch(() => undefined);
   return readTrial(context);
 }
