@@ -17,7 +17,8 @@ interface EquipmentPageProps {
 }
 
 export default async function EquipmentPage({ searchParams }: EquipmentPageProps) {
-  const [system, context, asked] = await Promise.all([unitSystem(), asking(), searchParams]);
+  const context = await asking();
+  const [system, asked] = await Promise.all([unitSystem(), searchParams]);
   const filter = filterOf(asked);
   const models = listModelsView(context, filter.retired ? 'retired' : 'in use');
   const coherence = readCoherence(context);

@@ -25,7 +25,8 @@ export async function generateMetadata({ params }: ModelPageProps): Promise<Meta
 }
 
 export default async function ModelPage({ params }: ModelPageProps) {
-  const [{ number }, system, context] = await Promise.all([params, unitSystem(), asking()]);
+  const context = await asking();
+  const [{ number }, system] = await Promise.all([params, unitSystem()]);
   const opened = openModel(context, { number, system });
   if (!opened.ok) return <PlanRefused sentence={opened.reason.sentence} />;
   const model = opened.value;

@@ -18,7 +18,8 @@ interface NewPageProps {
 }
 
 export default async function NewModelPage({ searchParams }: NewPageProps) {
-  const [asked, context] = await Promise.all([searchParams, asking()]);
+  const context = await asking();
+  const asked = await searchParams;
   const role = roleSchema.safeParse(asked.role);
   const house = readHouseRecord(context);
   const may = readCoherence(context);
