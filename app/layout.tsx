@@ -15,6 +15,7 @@ import { PrintHead } from './_frame/print-head.tsx';
 import { asked } from './_lib/asking.ts';
 import { unitSystem } from './_lib/unit-system.ts';
 import { AccountMenu } from './_ui/account-menu.tsx';
+import { SearchBox } from './_ui/search-box.tsx';
 import { UnitsProvider } from './_ui/shown-units.client.tsx';
 import { UnitSwitch } from './_ui/unit-switch.tsx';
 
@@ -31,6 +32,7 @@ export default async function RootLayout({ children }: { readonly children: Reac
         </a>
         {role !== 'signed-out' && (
           <HouseHeader
+            search={role === 'desk' || role === 'administrator' ? <SearchBox /> : null}
             end={
               <>
                 <UnitSwitch system={system} />

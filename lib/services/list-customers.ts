@@ -8,6 +8,7 @@ import { findCustomer, listCustomers as listRows } from '#db/queries/customers.t
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
+import { houseFacts } from './house-facts.ts';
 
 export interface CustomerView {
   readonly id: number;
@@ -25,4 +26,11 @@ export function listCustomers(context: Context): Result<readonly CustomerView[]>
 /** Empty where there is none. */
 export function nameOfCustomer(context: Context, id: number): string {
   return findCustomer(context.database.db, id)?.name ?? '';
+}
+
+/** The delivery bands of the house, for terms to choose from. */
+export function listBands(context: Context): Result<readonly { readonly id: string; readonly name: string }[]> {
+  const allowed = authorise(context, 'read customers');
+  if (!allowed.ok) return allowed;
+  return ok(houseFacts(context).deliveryBands.map(({ id, name }) => ({ id, name })));
 }

@@ -19,6 +19,8 @@ export interface SiteLink {
   readonly id: number;
   readonly name: string;
   readonly customerId: number;
+  /** Version of the site that was copied. */
+  readonly copied: number;
   /** Whether the site was changed after it was copied. */
   readonly changedSince: 'yes' | 'no';
   readonly differences: readonly FactDifference[];
@@ -31,6 +33,7 @@ export function siteLinkOf(context: Context, row: EnquiryRow): SiteLink | null {
     id: site.id,
     name: site.name,
     customerId: site.customer_id,
+    copied: row.site_version ?? 0,
     changedSince: site.version > (row.site_version ?? 0) ? 'yes' : 'no',
     differences: differencesOf(row, site),
   };

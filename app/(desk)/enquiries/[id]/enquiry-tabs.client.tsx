@@ -10,6 +10,7 @@ const TABS = [
   { path: '/kits', label: 'Kits' },
   { path: '/papers', label: 'Price & papers' },
   { path: '/found', label: 'As found' },
+  { path: '/notes', label: 'Notes & files' },
 ] as const;
 
 export function EnquiryTabs({ id }: { readonly id: number }) {

@@ -2,9 +2,10 @@ import { notFound } from 'next/navigation';
 import type { ReactNode } from 'react';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
-import { dateText } from '#lib/documents/print-values.ts';
 import { openEnquiry } from '#lib/services/open-enquiry.ts';
+import { openEnquiryLife } from '#lib/services/open-enquiry-life.ts';
 import { newestChange } from '#lib/services/read-changes.ts';
+import { EnquiryHeader } from './enquiry-header.tsx';
 import { EnquiryTabs } from './enquiry-tabs.client.tsx';
 import { LiveEnquiry } from './live-enquiry.client.tsx';
 import { OutdatedNotice } from './outdated-notice.client.tsx';
@@ -20,19 +21,13 @@ export default async function EnquiryLayout({ children, params }: EnquiryLayoutP
   const context = await asking();
   const enquiry = openEnquiry(context, idOf((await params).id));
   if (!enquiry.ok) notFound();
+  const life = openEnquiryLife(context, enquiry.value.id);
   const newest = newestChange(context, enquiry.value.id);
-  const { id, number, title, customer, state, site } = enquiry.value;
+  if (!life.ok) notFound();
+  const { id } = enquiry.value;
   return (
     <>
-      <div className="heading">
-        <h1>
-          {number} · {title}
-        </h1>
-        <small>
-          {customer.name} · {state} · {site.crews} {site.crews === 1 ? 'crew' : 'crews'}, {site.days}{' '}
-          {site.days === 1 ? 'day' : 'days'} from {dateText(site.startsOn)}
-        </small>
-      </div>
+      <EnquiryHeader enquiry={enquiry.value} life={life.value} />
       <EnquiryTabs id={id} />
       <LiveEnquiry enquiryId={id} after={newest.ok ? newest.value : 0}>
         <OutdatedNotice enquiryId={id} />

@@ -3,8 +3,8 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import { FieldHelp } from '#app/_ui/field-help.client.tsx';
-import { SITE_GROUPS, type SiteField } from './site-fields.ts';
+import { SITE_GROUPS } from './site-fields.ts';
+import { SiteInput, siteValuesOf } from './site-input.client.tsx';
 
 interface SiteFormProps {
   readonly enquiryId: number;
@@ -21,7 +21,7 @@ export function SiteForm({ enquiryId, version, site }: SiteFormProps) {
   async function submit(event: FormEvent<HTMLFormElement>): Promise<void> {
     event.preventDefault();
     setState('Saving…');
-    const body = { version, site: { ...site, ...valuesOf(new FormData(event.currentTarget)) } };
+    const body = { version, site: { ...site, ...siteValuesOf(new FormData(event.currentTarget), SITE_GROUPS) } };
     const sent = await send({ method: 'PATCH', path: `/api/v1/enquiries/${enquiryId}`, body });
     setTrouble(sent.ok ? '' : sent.sentence);
     setState(sent.ok ? 'Saved. Plan again under Kits.' : '');
@@ -53,61 +53,4 @@ export function SiteForm({ enquiryId, version, site }: SiteFormProps) {
       </p>
     </form>
   );
-}
-
-function SiteInput({ field, value }: { readonly field: SiteField; readonly value: unknown }) {
-  const id = `site-${field.key}`;
-  const text = Array.isArray(value) ? value.join(', ') : value === undefined ? '' : String(value);
-  const choices = field.kind === 'yes or no' ? ['true', 'false'] : field.choices;
-  const isOther = choices !== undefined && text !== '' && !choices.includes(text);
-  return (
-    <div>
-      <div className="labelled">
-        <label htmlFor={id}>{field.label}</label>
-        <FieldHelp column={field.key === 'temperature' ? 'site_temperature' : field.key} label={field.label} />
-      </div>
-      {choices ? (
-        <select id={id} name={field.key} defaultValue={text} aria-describedby={`${id}-help`}>
-          <option value="">not known</option>
-          {choices.map((choice) => (
-            <option key={choice} value={choice}>
-              {choice === 'true' ? 'yes' : choice === 'false' ? 'no' : (field.words?.[choice] ?? choice)}
-            </option>
-          ))}
-          {isOther && <option value={text}>as given: {text}</option>}
-        </select>
-      ) : (
-        <input
-          id={id}
-          name={field.key}
-          type={field.kind === 'date' || field.kind === 'number' ? field.kind : 'text'}
-          step="any"
-          defaultValue={text}
-          aria-describedby={`${id}-help`}
-        />
-      )}
-      <small id={`${id}-help`}>{field.help}</small>
-    </div>
-  );
-}
-
-/** Undefined takes a fact away: JSON leaves it out. */
-function valuesOf(form: FormData): Readonly<Record<string, unknown>> {
-  const fields = SITE_GROUPS.flatMap((group) => group.fields);
-  return Object.fromEntries(
-    fields.map((field) => [field.key, readField(field, String(form.get(field.key) ?? '').trim())]),
-  );
-}
-
-function readField(field: SiteField, text: string): unknown {
-  if (text === '') return undefined;
-  if (field.kind === 'number') return Number(text);
-  if (field.kind === 'yes or no') return text === 'true';
-  if (field.kind === 'list') {
-    return text
-      .split(',')
-      .map((part) => part.trim())
-      .filter((part) => part !== '');
-  }
-  return text;
 }

@@ -1,0 +1,14 @@
+import { notFound } from 'next/navigation';
+import { asking } from '#app/_lib/asking.ts';
+import { idOf } from '#app/_lib/respond.ts';
+import { openCustomer } from '#lib/services/open-customer.ts';
+import { CustomerForm } from '../../customer-form.client.tsx';
+
+export const dynamic = 'force-dynamic';
+
+export default async function EditCustomerPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
+  const customer = openCustomer(await asking(), idOf((await params).id));
+  if (!customer.ok) notFound();
+  const { id, version, name, facts, bands } = customer.value;
+  return <CustomerForm bands={bands} customer={{ id, version, name, facts }} />;
+}

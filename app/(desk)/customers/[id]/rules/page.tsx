@@ -1,0 +1,23 @@
+import { notFound } from 'next/navigation';
+import { asking } from '#app/_lib/asking.ts';
+import { idOf } from '#app/_lib/respond.ts';
+import { RULE_KIND_SPECS } from '#lib/contracts/house-rule-values.ts';
+import { openCustomer } from '#lib/services/open-customer.ts';
+import { RuleSheet } from './rule-sheet.client.tsx';
+
+export const dynamic = 'force-dynamic';
+
+export default async function CustomerRulesPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
+  const customer = openCustomer(await asking(), idOf((await params).id));
+  if (!customer.ok) notFound();
+  const { id, version, name, facts } = customer.value;
+  return (
+    <>
+      <p className="soft">
+        What {name} asks for everywhere. Each rule keeps equipment out of every plan for their enquiries, beside the
+        rules of the house, and is named as theirs where it decides. Plans made before are told to be out of date.
+      </p>
+      <RuleSheet key={version} {...{ customerId: id, version, rules: facts.house_rules, kinds: RULE_KIND_SPECS }} />
+    </>
+  );
+}

@@ -1,0 +1,102 @@
+'use client';
+
+import { useRouter } from 'next/navigation';
+import { useState } from 'react';
+import { send } from '#app/_lib/send.client.tsx';
+import type { RuleKindSpec } from '#lib/contracts/house-rule-values.ts';
+import type { CustomerView } from '#lib/services/open-customer.ts';
+import { NewRule } from './new-rule.client.tsx';
+
+type Rules = CustomerView['facts']['house_rules'];
+
+interface RuleSheetProps {
+  readonly customerId: number;
+  readonly version: number;
+  readonly rules: Rules;
+  readonly kinds: readonly RuleKindSpec[];
+}
+
+/** The customer's own rules; each change is saved at once, and taken back by one button. */
+export function RuleSheet({ customerId, version, rules, kinds }: RuleSheetProps) {
+  const router = useRouter();
+  const [trouble, setTrouble] = useState('');
+  const [before, setBefore] = useState<Rules | null>(null);
+
+  async function save(next: Rules): Promise<void> {
+    const body = { version, facts: { house_rules: next } };
+    const sent = await send({ method: 'PATCH', path: `/api/v1/customers/${customerId}`, body });
+    setTrouble(sent.ok ? '' : sent.sentence);
+    if (!sent.ok) return;
+    setBefore(rules);
+    router.refresh();
+  }
+
+  const turned = (id: string): Rules =>
+    rules.map((rule) => {
+      if (rule.id !== id) return rule;
+      const { off, ...on } = rule;
+      return off === true ? on : { ...on, off: true as const };
+    });
+
+  return (
+    <>
+      {trouble !== '' && (
+        <p className="notice refusal" role="alert">
+          {trouble}
+        </p>
+      )}
+      {rules.length === 0 ? (
+        <p className="empty">
+          No rule of their own yet. “No petrol within the fence” or “three persons at every valve” is one.
+        </p>
+      ) : (
+        <div className="wide">
+          <table>
+            <thead>
+              <tr>
+                <th>Rule</th>
+                <th className="wide-only">What it does</th>
+                <th>
+                  <span className="unseen">Change</span>
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {rules.map((rule) => (
+                <tr key={rule.id}>
+                  <td>
+                    {rule.sentence}
+                    {rule.off === true && <small className="beside">switched off</small>}
+                  </td>
+                  <td className="wide-only">
+                    {kinds.find(({ kind }) => kind === rule.kind)?.label}: {rule.value}
+                  </td>
+                  <td>
+                    <span className="tools" style={{ margin: 0 }}>
+                      <button type="button" onClick={() => save(turned(rule.id))}>
+                        {rule.off === true ? 'Switch on' : 'Switch off'}
+                        <span className="unseen">: {rule.sentence}</span>
+                      </button>
+                      <button type="button" onClick={() => save(rules.filter(({ id }) => id !== rule.id))}>
+                        Take out<span className="unseen">: {rule.sentence}</span>
+                      </button>
+                    </span>
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+      {before !== null && (
+        <p className="tools" style={{ marginTop: 'var(--space-3)' }} aria-live="polite">
+          <span>Saved.</span>
+          <button type="button" onClick={() => save(before)}>
+            Undo
+          </button>
+        </p>
+      )}
+      <NewRule kinds={kinds} taken={rules.map(({ id }) => id)} add={(rule) => save([...rules, rule])} />
+    </>
+  );
+}
