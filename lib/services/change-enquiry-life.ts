@@ -10,7 +10,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp } from './context.ts';
 import { noSuchEnquiry } from './enquiry-record.ts';
-import { listPeople } from './list-people.ts';
+import { deskPeople } from './list-desk-people.ts';
 import { logChange } from './log-change.ts';
 import { moveByDeed } from './move-enquiry.ts';
 import { noSuchContact } from './save-contact.ts';
@@ -85,7 +85,7 @@ function columnsOf(
   }
   const contact = contact_id === undefined ? {} : { contact_id };
   if (assigned_to === undefined) return ok({ ...given, ...contact });
-  const person = listPeople(context).find(({ id }) => id === assigned_to);
+  const person = deskPeople(context).find(({ id }) => id === assigned_to);
   if (assigned_to !== '' && !person) {
     return failed({ code: 'no-such-person', sentence: 'Nobody of that name works at the Desk; choose from the list.' });
   }

@@ -14,7 +14,7 @@ import { type ActingPerson, actingPerson } from './acting-person.ts';
 import { authorise } from './authorise.ts';
 import { type Context, today } from './context.ts';
 import { noSuchEnquiry } from './enquiry-record.ts';
-import { listPeople } from './list-people.ts';
+import { deskPeople } from './list-desk-people.ts';
 import { enquiryStateToday } from './move-enquiry.ts';
 import { type SiteLink, siteLinkOf, sitesToChoose } from './site-difference.ts';
 
@@ -66,7 +66,7 @@ export function openEnquiryLife(context: Context, enquiryId: number): Result<Enq
     state,
     steps: movesFrom({ from: state, by: 'by hand' }),
     today: today(context),
-    people: listPeople(context),
+    people: deskPeople(context),
     contacts: contactsOf(db, row.customer_id)
       .filter((contact) => contact.archived_at === null || contact.id === contact_id)
       .map(({ id, name, telephone, email }) => ({

@@ -5,7 +5,7 @@ import { enquiryAddress, readEnquiryAddress, type SearchParams } from '#app/_lib
 import { Pager } from '#app/_ui/pager.tsx';
 import { findEnquiries } from '#lib/services/find-enquiries.ts';
 import { nameOfCustomer } from '#lib/services/list-customers.ts';
-import { listPeople } from '#lib/services/list-people.ts';
+import { listDeskPeople } from '#lib/services/list-desk-people.ts';
 import { EnquiryFilters } from './enquiry-filters.tsx';
 import { EnquiryRows } from './enquiry-rows.tsx';
 
@@ -17,6 +17,7 @@ export default async function EnquiriesPage({ searchParams }: { readonly searchP
   const context = await asking();
   const found = findEnquiries(context, asked);
   if (!found.ok) return <p className="notice refusal">{found.reason.sentence}</p>;
+  const people = listDeskPeople(context);
   const customer = asked.customerId === null ? '' : nameOfCustomer(context, asked.customerId);
   return (
     <>
@@ -26,7 +27,7 @@ export default async function EnquiriesPage({ searchParams }: { readonly searchP
           New enquiry
         </Link>
       </div>
-      <EnquiryFilters asked={asked} found={found.value} people={listPeople(context)} customer={customer} />
+      <EnquiryFilters asked={asked} found={found.value} people={people.ok ? people.value : []} customer={customer} />
       {found.value.rows.length === 0 ? (
         <Nothing all={found.value.counts.all ?? 0} />
       ) : (
