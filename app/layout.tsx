@@ -12,6 +12,7 @@ import type { Metadata } from 'next';
 import type { ReactNode } from 'react';
 import { HouseHeader } from './_frame/house-header.tsx';
 import { PrintHead } from './_frame/print-head.tsx';
+import { ShortcutKeys } from './_frame/shortcut-keys.client.tsx';
 import { asked } from './_lib/asking.ts';
 import { unitSystem } from './_lib/unit-system.ts';
 import { AccountMenu } from './_ui/account-menu.tsx';
@@ -35,6 +36,7 @@ export default async function RootLayout({ children }: { readonly children: Reac
             search={role === 'desk' || role === 'administrator' ? <SearchBox /> : null}
             end={
               <>
+                <ShortcutKeys />
                 <UnitSwitch system={system} />
                 <AccountMenu name={name} role={role} />
               </>

@@ -4,7 +4,7 @@
  * Not here: reading cells (lib/intake).
  * Read next: ../schema/schedule-line.ts, ../schema/list-file.ts.
  */
-import { and, asc, desc, eq, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, gt, lt, type SQL, sql } from 'drizzle-orm';
 import type { DbOrTx } from '../client.ts';
 import { listFile } from '../schema/list-file.ts';
 import { scheduleLine } from '../schema/schedule-line.ts';
@@ -69,6 +69,25 @@ export function findLines(
     .from(scheduleLine)
     .where(and(eq(scheduleLine.enquiry_id, key.enquiryId), idAmong(key.lineIds)))
     .all();
+}
+
+/** The lines that stand before and after one in its schedule. */
+export function linesBeside(
+  db: DbOrTx,
+  { enquiryId, position }: { readonly enquiryId: number; readonly position: number },
+): { readonly before: number | null; readonly after: number | null } {
+  const beside = (where: SQL, order: SQL) =>
+    db
+      .select({ id: scheduleLine.id })
+      .from(scheduleLine)
+      .where(and(eq(scheduleLine.enquiry_id, enquiryId), where))
+      .orderBy(order)
+      .limit(1)
+      .get()?.id ?? null;
+  return {
+    before: beside(lt(scheduleLine.position, position), desc(scheduleLine.position)),
+    after: beside(gt(scheduleLine.position, position), asc(scheduleLine.position)),
+  };
 }
 
 export function countLines(db: DbOrTx, enquiryId: number): number {

@@ -4,6 +4,7 @@
  * Not here: editing (edit-cells.ts).
  * Read next: why-part.ts.
  */
+import { linesBeside } from '#db/queries/schedule.ts';
 import type { Drawing } from '#lib/documents/drawing.ts';
 import { driveLine } from '#lib/documents/drive-line.ts';
 import { torqueLadder } from '#lib/documents/torque-ladder.ts';
@@ -25,6 +26,8 @@ import { offersFor, type RepairOffer } from './repair-offers.ts';
 import { dutyOf } from './schedule-record.ts';
 
 export interface LineDetail {
+  /** Ids of the lines before and after it in the schedule. */
+  readonly beside: { readonly before: number | null; readonly after: number | null };
   readonly line: LineView;
   readonly duty: Duty;
   readonly ladder: Drawing;
@@ -74,7 +77,9 @@ export function openLine(
   }));
   const shown = planned[0]?.assembly ?? listed.assemblies[0];
   const none = listed.unserved;
+  const { position } = record.row;
   return ok({
+    beside: linesBeside(context.database.db, { enquiryId: input.enquiryId, position }),
     line: lineView(record, duty),
     duty,
     ladder: torqueLadder({ duty, system, ...(shown ? { assembly: shown, models: known } : {}) }),

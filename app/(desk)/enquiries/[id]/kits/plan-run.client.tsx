@@ -98,7 +98,7 @@ function Idle({ state, lines, busy, start }: IdleProps) {
       <p>
         <strong>{words.title}</strong> {words.sentence}
       </p>
-      <button type="button" className={styles.main} disabled={busy || lines === 0} onClick={start}>
+      <button type="button" className={styles.main} disabled={busy || lines === 0} data-shortcut="plan" onClick={start}>
         {words.button}
       </button>
     </div>

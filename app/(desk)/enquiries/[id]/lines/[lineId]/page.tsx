@@ -108,7 +108,32 @@ interface HeadProps {
   readonly system: UnitSystem;
 }
 
-function LineHead({ detail: { line, duty }, enquiryId, system }: HeadProps) {
+interface WalkProps {
+  readonly enquiryId: number;
+  readonly beside: LineDetail['beside'];
+}
+
+/** To the line before, the line after, and back; the first two also by key. */
+function LineWalk({ enquiryId, beside: { before, after } }: WalkProps) {
+  const lines = `/enquiries/${enquiryId}/lines`;
+  return (
+    <nav className={styles.row} aria-label="Lines">
+      {before !== null && (
+        <a href={`${lines}/${before}`} rel="prev" data-shortcut="previous">
+          Previous line
+        </a>
+      )}
+      {after !== null && (
+        <a href={`${lines}/${after}`} rel="next" data-shortcut="next">
+          Next line
+        </a>
+      )}
+      <a href={`/enquiries/${enquiryId}`}>Back to the schedule</a>
+    </nav>
+  );
+}
+
+function LineHead({ detail: { line, duty, beside }, enquiryId, system }: HeadProps) {
   const assumed = assumptionsOf(duty);
   return (
     <section className={styles.panel} aria-labelledby="line">
@@ -116,7 +141,7 @@ function LineHead({ detail: { line, duty }, enquiryId, system }: HeadProps) {
         <h2 id="line" className={styles.title}>
           Line {line.tag}
         </h2>
-        <a href={`/enquiries/${enquiryId}`}>Back to the schedule</a>
+        <LineWalk enquiryId={enquiryId} beside={beside} />
       </div>
       <p>
         {line.qty} {line.qty === 1 ? 'valve' : 'valves'}, row {line.row} of the list. Closes {duty.closes}
