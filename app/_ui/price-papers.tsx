@@ -1,9 +1,5 @@
-import { dateText } from '#lib/documents/print-values.ts';
-import type { EnquiryView } from '#lib/services/open-enquiry.ts';
 import { CopyText } from './copy-text.client.tsx';
 import styles from './plan-sheet.module.css';
-import { PlanWide } from './plan-wide.tsx';
-import { moneyIn } from './plan-words.ts';
 
 const PAPERS = [
   { kind: 'quote', name: 'Quote', about: 'for the customer: price, terms, assumptions, what is not served' },
@@ -18,8 +14,9 @@ const PAPERS = [
 
 const FILES = [
   { kind: 'quotation-xml', name: 'Quotation (UBL 2.1 XML)' },
-  { kind: 'lines-xlsx', name: 'Lines (workbook)' },
+  { kind: 'lines-xlsx', name: 'Lines and price (workbook)' },
   { kind: 'lines-csv', name: 'Lines (CSV)' },
+  { kind: 'price-csv', name: 'Price (CSV)' },
   { kind: 'mail-text', name: 'Words for a mail' },
 ] as const;
 
@@ -28,6 +25,21 @@ interface PapersProps {
   readonly path: string;
   /** What the link is called for those who hear it, e.g. `draft`. */
   readonly which: string;
+  /** How many options the quote offers; 0 or 1 where there is no choice. */
+  readonly options: number;
+}
+
+/** What there is of each option: the kinds of the first, then those of the others with their number. */
+function perOption<Kind extends { readonly kind: string; readonly name: string }>(
+  kinds: readonly Kind[],
+  options: number,
+) {
+  return Array.from({ length: Math.max(1, options) }, (_, index) => index + 1).flatMap((number) =>
+    kinds.map(({ kind, name }) => ({
+      kind: number === 1 ? kind : `${kind}-option-${number}`,
+      name: options > 1 ? `${name}, option ${number}` : name,
+    })),
+  );
 }
 
 export function PriceDrafts({ path }: { readonly path: string }) {
@@ -46,10 +58,11 @@ export function PriceDrafts({ path }: { readonly path: string }) {
   );
 }
 
-function PaperLinks({ path, which }: PapersProps) {
+export function PaperLinks({ path, which, options }: PapersProps) {
+  const [quote, ...others] = PAPERS;
   return (
     <span className={styles.tags}>
-      {PAPERS.map(({ kind, name }) => (
+      {[quote, ...perOption(others, options)].map(({ kind, name }) => (
         <a
           key={kind}
           href={`${path}/${kind}`}
@@ -64,58 +77,21 @@ function PaperLinks({ path, which }: PapersProps) {
   );
 }
 
-function FileLinks({ path, which }: PapersProps) {
+interface FilesProps extends PapersProps {
+  readonly hasPrices: 'yes' | 'no';
+}
+
+export function FileLinks({ path, which, options, hasPrices }: FilesProps) {
+  const [quotation, ...others] = FILES;
+  const files = others.filter(({ kind }) => kind !== 'price-csv' || hasPrices === 'yes');
   return (
     <span className={styles.tags}>
-      {FILES.map(({ kind, name }) => (
+      {[...perOption([quotation], options), ...files].map(({ kind, name }) => (
         <a key={kind} href={`${path}/${kind}`} target="_blank" rel="noreferrer" aria-label={`${name} of ${which}`}>
           {name}
         </a>
       ))}
       <CopyText href={`${path}/mail-text`} what={`the words for a mail with ${which}`} />
     </span>
-  );
-}
-
-/** Issued quotes, the newest first, each with papers and files as they were issued. */
-export function PriceQuotes({ quotes }: { readonly quotes: EnquiryView['quotes'] }) {
-  if (quotes.length === 0) return <p className={styles.soft}>No quote has been issued for this enquiry.</p>;
-  return (
-    <PlanWide label="Table of issued quotes">
-      <table className={styles.table}>
-        <thead>
-          <tr>
-            <th scope="col">Quote</th>
-            <th scope="col">State</th>
-            <th scope="col">Issued</th>
-            <th scope="col">Valid until</th>
-            <th scope="col" className={styles.number}>
-              Price with tax
-            </th>
-            <th scope="col">Papers as issued</th>
-            <th scope="col">Files as issued</th>
-          </tr>
-        </thead>
-        <tbody>
-          {quotes.map((quote) => (
-            <tr key={quote.id}>
-              <th scope="row">
-                {quote.number} {quote.revision}
-              </th>
-              <td>{quote.standing.kind === 'open' ? 'issued' : quote.standing.kind}</td>
-              <td>{dateText(quote.issued_on)}</td>
-              <td>{dateText(quote.valid_until)}</td>
-              <td className={styles.number}>{moneyIn(quote.currency, quote.total_minor)}</td>
-              <td>
-                <PaperLinks path={`/api/v1/quotes/${quote.id}/papers`} which={`${quote.number} ${quote.revision}`} />
-              </td>
-              <td>
-                <FileLinks path={`/api/v1/quotes/${quote.id}/papers`} which={`${quote.number} ${quote.revision}`} />
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </PlanWide>
   );
 }

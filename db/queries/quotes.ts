@@ -44,6 +44,10 @@ export interface QuoteSummary extends Omit<QuoteRow, 'frozen_json'> {
   /** The dates that were quoted, whatever the enquiry says since. */
   readonly starts_on: string;
   readonly days: number;
+  /** `[first, others]` with option and price of each; nulls where it offers one. */
+  readonly options_json: string;
+  readonly order_number: string | null;
+  readonly program: string | null;
 }
 
 const SUMMARY = {
@@ -61,6 +65,16 @@ const SUMMARY = {
   currency: quote.currency,
   starts_on: sql<string>`json_extract(${quote.frozen_json}, '$.site.startsOn')`,
   days: sql<number>`json_extract(${quote.frozen_json}, '$.site.days')`,
+  options_json: sql<string>`json_array(
+    CASE WHEN json_type(${quote.frozen_json}, '$.option') IS NULL THEN NULL ELSE json_object(
+      'option', json_extract(${quote.frozen_json}, '$.option'),
+      'price', json_object('gross_minor', json_extract(${quote.frozen_json}, '$.price.gross_minor'))) END,
+    json((SELECT json_group_array(json_object(
+      'option', json_extract(value, '$.option'),
+      'price', json_object('gross_minor', json_extract(value, '$.price.gross_minor'))))
+     FROM json_each(${quote.frozen_json}, '$.others'))))`,
+  order_number: sql<string | null>`json_extract(${quote.frozen_json}, '$.payment.orderNumber')`,
+  program: sql<string | null>`json_extract(${quote.frozen_json}, '$.made.program')`,
 };
 
 export function listQuotes(db: DbOrTx, enquiryId: number): readonly QuoteSummary[] {

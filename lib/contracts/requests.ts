@@ -178,3 +178,27 @@ export const acceptanceSchema = z
 export const issueQuoteSchema = z
   .object({ preference: z.enum(['cost', 'pieces', 'time', 'surest']).optional(), version: z.number().int().optional() })
   .meta({ id: 'IssueQuote' });
+
+export const priceChangeSchema = z
+  .object({ version: z.number().int().nonnegative(), choices: z.record(z.string(), z.unknown()) })
+  .meta({ id: 'PriceChange', description: 'What is chosen for the price of an option, made on a version of it.' });
+
+export const newOptionSchema = z
+  .object({ choices: z.record(z.string(), z.unknown()) })
+  .meta({ id: 'NewOption', description: 'A further option of a quote, with crews, days and sources of its own.' });
+
+export const approvalRequestSchema = z
+  .object({ reason: z.string().max(1000) })
+  .meta({ id: 'ApprovalRequest', description: 'Why a discount above the limit should be given.' });
+
+export const approvalDecisionSchema = z
+  .object({ decision: z.enum(['approved', 'refused', 'withdrawn']), reason: z.string().max(1000).default('') })
+  .meta({ id: 'ApprovalDecision', description: 'What was decided on a discount, and why.' });
+
+export const quoteMoveSchema = z
+  .object({ to: z.enum(['declined', 'withdrawn', 'issued']), reason: z.string().max(1000).default('') })
+  .meta({ id: 'QuoteMove', description: 'The state an issued quote moves to, and why.' });
+
+export const cancellationSchema = z
+  .object({ reason: z.string().max(1000) })
+  .meta({ id: 'Cancellation', description: 'Why an acceptance is taken back.' });

@@ -4,7 +4,6 @@
  * Not here: working out the plan and the price (fleet, pricing).
  * Read next: quote-option-input.ts, quote-price-blocks.ts, quote-line-blocks.ts.
  */
-import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { sourceIn } from '#lib/units/us-beside.ts';
 import { type Assumption, gatherAssumptions } from './assumptions.ts';
 import { countLines } from './line-classes.ts';

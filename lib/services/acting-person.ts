@@ -12,5 +12,5 @@ export interface ActingPerson {
 }
 
 export function actingPerson({ actor }: Context): ActingPerson {
-  return { id: 'id' in actor && typeof actor.id === 'string' ? actor.id : actor.name, name: actor.name };
+  return { id: actor.id, name: actor.name };
 }

@@ -5,7 +5,7 @@
  * Read next: quote-standing.ts.
  */
 import { type BookedUnit, type BookingRow, bookedUnits, bookingsOfEnquiry } from '#db/queries/bookings.ts';
-import { listQuotes, type QuoteSummary } from '#db/queries/quotes.ts';
+import { listPapers, listQuotes, type QuoteSummary } from '#db/queries/quotes.ts';
 import type { Context } from './context.ts';
 import { today } from './context.ts';
 import { knownModels } from './house-facts.ts';
@@ -22,23 +22,46 @@ export interface BookingView {
   readonly models: readonly { readonly number: string; readonly name: string; readonly serials: readonly string[] }[];
 }
 
-export interface QuoteView extends QuoteSummary {
+export interface QuoteView extends Omit<QuoteSummary, 'options_json' | 'order_number' | 'program'> {
   readonly standing: QuoteStanding;
   readonly booking: BookingView | null;
+  /** Everything kept with it, with the SHA-256 of its bytes. */
+  readonly papers: readonly { readonly kind: string; readonly sha256: string }[];
+  /** Where it offers several: slot, name and total of each. */
+  readonly options: readonly { readonly slot: number; readonly name: string; readonly total_minor: number }[];
+  readonly orderNumber: 'asked for' | 'not asked for';
+  /** Version of the program that drew it; empty in quotes from before it was kept. */
+  readonly drawnBy: string;
 }
 
 export function listIssuedQuotes(context: Context, enquiryId: number): readonly QuoteView[] {
   const db = context.database.db;
   const quotes = listQuotes(db, enquiryId);
   const bookings = bookingsOfEnquiry(db, enquiryId);
-  return quotes.map((quote) => {
+  return quotes.map(({ options_json, order_number, program, ...quote }) => {
     const booking = bookings.find(({ quote_id }) => quote_id === quote.id);
     return {
       ...quote,
       standing: quoteStanding({ quote, quotes, bookings, today: today(context) }),
       booking: booking ? bookingView(context, booking) : null,
+      papers: listPapers(db, quote.id).filter(({ kind }) => !kind.includes('~')),
+      options: optionsIn(options_json),
+      orderNumber: order_number === 'asked for' ? 'asked for' : 'not asked for',
+      drawnBy: program ?? '',
     };
   });
+}
+
+/** As the database picks them out of what was frozen: the first, and those beside it. */
+function optionsIn(json: string): QuoteView['options'] {
+  const [first, others] = JSON.parse(json) as readonly [FrozenOption | null, readonly FrozenOption[] | null];
+  if (first === null || others === null) return [];
+  return [first, ...others].map(({ option, price }) => ({ ...option, total_minor: price.gross_minor }));
+}
+
+interface FrozenOption {
+  readonly option: { readonly slot: number; readonly name: string };
+  readonly price: { readonly gross_minor: number };
 }
 
 function bookingView(context: Context, booking: BookingRow): BookingView {

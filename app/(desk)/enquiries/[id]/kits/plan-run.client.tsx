@@ -10,14 +10,16 @@ const RUN_ENDED = { kind: 'running', note: 'Done; reading the result.' } as cons
 
 interface RunProps {
   readonly enquiryId: number;
+  /** A further option of the quote; the enquiry itself where it is left out or 0. */
+  readonly slot?: number;
   readonly state: PlanState;
   readonly lines: number;
 }
 
 /** Starts, watches and halts planning; when it ends the page is read again. */
-export function PlanRun({ enquiryId, state: opened, lines }: RunProps) {
+export function PlanRun({ enquiryId, slot = 0, state: opened, lines }: RunProps) {
   const router = useRouter();
-  const path = `/api/v1/enquiries/${enquiryId}/plan`;
+  const path = `/api/v1/enquiries/${enquiryId}${slot === 0 ? '' : `/options/${slot}`}/plan`;
   const [watched, setWatched] = useState<PlanState | null>(null);
   const [problem, setProblem] = useState('');
   const [busy, setBusy] = useState(false);

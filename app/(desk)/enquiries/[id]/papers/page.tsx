@@ -2,38 +2,42 @@ import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
-import { moneyIn, PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
+import { moneyIn } from '#app/_ui/plan-words.ts';
+import { PriceChanges } from '#app/_ui/price-changes.tsx';
 import { PriceLines } from '#app/_ui/price-lines.tsx';
-import { PriceDrafts, PriceQuotes } from '#app/_ui/price-papers.tsx';
-import { QuoteBooking } from '#app/_ui/quote-booking.tsx';
-import { windowText } from '#lib/documents/print-values.ts';
+import { PriceDrafts } from '#app/_ui/price-papers.tsx';
+import { constraintsToJson } from '#lib/contracts/constraints.ts';
 import { GENERAL_CAUTIONS } from '#lib/documents/safety-words.ts';
-import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/open-enquiry.ts';
-import { type PlanView, readPlanView } from '#lib/services/plan-view.ts';
+import { type PriceView, readPriceView } from '#lib/services/price-view.ts';
 import { PlanRun } from '../kits/plan-run.client.tsx';
+import { IssuedQuotes } from './issued-quotes.tsx';
 import { PaperUnits } from './paper-units.client.tsx';
+import { PriceApproval } from './price-approval.client.tsx';
+import { PriceEditor } from './price-editor.client.tsx';
 import { PriceIssue } from './price-issue.client.tsx';
-import { QuoteAccept } from './quote-accept.client.tsx';
+import { PriceOptions } from './price-options.client.tsx';
 
 export const dynamic = 'force-dynamic';
 
-export default async function PapersPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
+interface PageProps {
+  readonly params: Promise<{ readonly id: string }>;
+  readonly searchParams: Promise<{ readonly option?: string | readonly string[] }>;
+}
+
+export default async function PapersPage({ params, searchParams }: PageProps) {
   const enquiryId = idOf((await params).id);
+  const slot = idOf(String((await searchParams).option ?? ''));
   const house = await asking();
   const enquiry = openEnquiry(house, enquiryId);
   if (!enquiry.ok) return <PlanRefused sentence={enquiry.reason.sentence} />;
-  const view = readPlanView(house, { enquiryId });
+  const view = readPriceView(house, { enquiryId, slot });
   if (!view.ok) return <PlanRefused sentence={view.reason.sentence} />;
-  const { quotes } = enquiry.value;
   return (
     <div className={styles.page}>
-      <Priced enquiry={enquiry.value} view={view.value} />
-      <section className={styles.panel} aria-labelledby="quotes">
-        <h2 id="quotes">Issued quotes</h2>
-        <PriceQuotes quotes={quotes} />
-        <Acceptance quotes={quotes} />
-      </section>
+      <Offer enquiry={enquiry.value} view={view.value} />
+      <Paper enquiry={enquiry.value} view={view.value} />
+      <IssuedQuotes quotes={enquiry.value.quotes} />
       <section className={styles.notice} aria-labelledby="cautions">
         <h2 id="cautions" className={styles.title}>
           Before anyone turns a valve
@@ -48,65 +52,92 @@ export default async function PapersPage({ params }: { readonly params: Promise<
   );
 }
 
-/** The booking of the quote that was accepted, or the way to accept the newest one. */
-function Acceptance({ quotes }: { readonly quotes: EnquiryView['quotes'] }) {
-  const accepted = quotes.find(({ booking }) => booking !== null);
-  if (accepted?.booking) return <QuoteBooking quote={accepted} booking={accepted.booking} />;
-  const [newest] = quotes;
-  if (!newest) return null;
-  const { standing } = newest;
-  if (standing.kind !== 'open') {
-    return standing.kind === 'accepted' ? null : <p className={styles.soft}>{standing.reason.sentence}</p>;
-  }
+interface Shown {
+  readonly enquiry: EnquiryView;
+  readonly view: PriceView;
+}
+
+/** The options, and the price of the one that is shown. */
+function Offer({ enquiry, view }: Shown) {
+  const { shown, options } = view;
+  const summary = options.find(({ slot }) => slot === shown.slot);
   return (
-    <QuoteAccept
-      quoteId={newest.id}
-      quote={`${newest.number} ${newest.revision}`}
-      total={moneyIn(newest.currency, newest.total_minor)}
-      days={windowText(rangeOfDays(newest.starts_on, newest.days))}
-    />
+    <>
+      <PriceOptions
+        enquiryId={enquiry.id}
+        view={view}
+        constraints={constraintsToJson(enquiry.constraints) as Record<string, unknown>}
+      />
+      <PlanRun
+        key={shown.slot}
+        enquiryId={enquiry.id}
+        slot={shown.slot}
+        state={summary?.state ?? enquiry.plan}
+        lines={enquiry.lines}
+      />
+      {shown.price === null ? (
+        <p className={styles.soft}>There is no price yet: it follows the plan.</p>
+      ) : (
+        <PricePanel shown={shown} name={options.length === 1 ? '' : shown.choices.name} price={shown.price} />
+      )}
+      <PriceEditor enquiryId={enquiry.id} view={view} />
+      {shown.discount === null ? null : (
+        <PriceApproval enquiryId={enquiry.id} slot={shown.slot} discount={shown.discount} me={view.me} />
+      )}
+    </>
   );
 }
 
-interface PricedProps {
-  readonly enquiry: EnquiryView;
-  readonly view: PlanView | null;
+interface PriceProps {
+  readonly shown: PriceView['shown'];
+  readonly name: string;
+  readonly price: NonNullable<PriceView['shown']['price']>;
 }
 
-function Priced({ enquiry, view }: PricedProps) {
-  const { id, plan, quotes } = enquiry;
-  const price = view?.price ?? null;
-  if (view === null || price === null) {
-    return (
-      <>
-        <PlanRun enquiryId={id} state={plan} lines={enquiry.lines} />
-        <p className={styles.soft}>There is no price yet: it follows the plan.</p>
-      </>
-    );
-  }
-  const current = plan.kind === 'ready' && plan.current;
-  const name = PREFERENCE_NAMES[view.shown];
+function PricePanel({ shown, name, price }: PriceProps) {
   return (
-    <>
-      <PlanRun enquiryId={id} state={plan} lines={enquiry.lines} />
-      <section className={styles.panel} aria-labelledby="price">
-        <div className={styles.spread}>
-          <h2 id="price">Price of the plan: {name}</h2>
-          <strong>{moneyIn(price.currency, price.gross_minor)} with tax</strong>
-        </div>
-        <PriceLines price={price} />
-        {price.notes.length === 0 ? null : (
-          <ul className={styles.after}>
-            {price.notes.map((note) => (
-              <li key={note}>{note}</li>
+    <section className={styles.panel} aria-labelledby="price">
+      <div className={styles.spread}>
+        <h2 id="price">Price{name === '' ? '' : ` of “${name}”`}</h2>
+        <strong>{moneyIn(price.currency, price.gross_minor)} with tax</strong>
+      </div>
+      <PriceLines price={price} />
+      {shown.payment === null ? null : (
+        <>
+          <h3>Payment</h3>
+          <ul className={styles.list}>
+            {shown.payment.sentences.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
             ))}
           </ul>
-        )}
-      </section>
+        </>
+      )}
+      {price.notes.length === 0 ? null : (
+        <ul className={styles.after}>
+          {price.notes.map((note) => (
+            <li key={note}>{note}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+/** Drafts, what a revision changes, and the way to issue it. */
+function Paper({ enquiry, view }: Shown) {
+  const { id, quotes } = enquiry;
+  const waiting = view.options.filter(({ hindrance }) => hindrance !== '');
+  const planned = view.options.every(({ state }) => state.kind === 'ready' && state.current);
+  const totals = view.options.flatMap(({ figures }) =>
+    figures === null ? [] : [moneyIn(view.currency, figures.gross_minor)],
+  );
+  return (
+    <>
+      {view.changes === null || quotes.length === 0 ? null : <PriceChanges changes={view.changes} />}
       <section className={styles.panel} aria-labelledby="papers">
         <h2 id="papers">Papers</h2>
         <PaperUnits enquiryId={id} units={enquiry.paperUnits} />
-        {current ? (
+        {planned ? (
           <PriceDrafts path={`/api/v1/enquiries/${id}/papers`} />
         ) : (
           <p className={styles.soft}>Drafts are drawn from a plan that is up to date.</p>
@@ -114,9 +145,10 @@ function Priced({ enquiry, view }: PricedProps) {
         <h3>Issue</h3>
         <PriceIssue
           enquiryId={id}
-          total={moneyIn(price.currency, price.gross_minor)}
-          plan={name}
-          hindrance={current ? '' : 'A quote can be issued once the plan is up to date.'}
+          total={totals.join(' or ')}
+          hindrances={waiting.map(({ name, hindrance }) =>
+            view.options.length === 1 ? hindrance : `“${name}”: ${hindrance}`,
+          )}
           isRevision={quotes.length > 0 ? 'yes' : 'no'}
         />
       </section>

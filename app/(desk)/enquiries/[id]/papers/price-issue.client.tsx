@@ -7,14 +7,13 @@ import styles from '#app/_ui/plan-sheet.module.css';
 interface IssueProps {
   readonly enquiryId: number;
   readonly total: string;
-  readonly plan: string;
   /** Why it cannot be issued now; empty when it can. */
-  readonly hindrance: string;
+  readonly hindrances: readonly string[];
   readonly isRevision: 'yes' | 'no';
 }
 
 /** Issues the quote after asking once more: what is issued can only be superseded. */
-export function PriceIssue({ enquiryId, total, plan, hindrance, isRevision }: IssueProps) {
+export function PriceIssue({ enquiryId, total, hindrances, isRevision }: IssueProps) {
   const router = useRouter();
   const dialog = useRef<HTMLDialogElement>(null);
   const [busy, setBusy] = useState(false);
@@ -28,7 +27,7 @@ export function PriceIssue({ enquiryId, total, plan, hindrance, isRevision }: Is
     const answer = await send({ path: `/api/v1/enquiries/${enquiryId}/quotes`, method: 'POST', body: {} });
     setBusy(false);
     dialog.current?.close();
-    if (answer.ok) setDone(`Issued ${issuedName(answer.value)}. Its four papers are below.`);
+    if (answer.ok) setDone(`Issued ${issuedName(answer.value)}. Its papers are below.`);
     else setProblem(answer.sentence);
     router.refresh();
   }
@@ -38,12 +37,16 @@ export function PriceIssue({ enquiryId, total, plan, hindrance, isRevision }: Is
       <button
         type="button"
         className={styles.main}
-        disabled={hindrance !== '' || busy}
+        disabled={hindrances.length > 0 || busy}
         onClick={() => dialog.current?.showModal()}
       >
         {name}
       </button>
-      {hindrance === '' ? null : <p className={styles.soft}>{hindrance}</p>}
+      {hindrances.map((hindrance) => (
+        <p key={hindrance} className={styles.soft}>
+          {hindrance}
+        </p>
+      ))}
       <div aria-live="polite">
         {done === '' ? null : <p className={styles.calm}>{done}</p>}
         {problem === '' ? null : <p className={styles.refused}>{problem}</p>}
@@ -51,8 +54,8 @@ export function PriceIssue({ enquiryId, total, plan, hindrance, isRevision }: Is
       <dialog ref={dialog} className={styles.dialog} aria-labelledby="issue-title">
         <h2 id="issue-title">{name}?</h2>
         <p>
-          {plan}, {total} with tax. The four papers are drawn and kept byte for byte; an issued quote is never edited,
-          only superseded by a revision.
+          {total} with tax. Its papers and files are drawn and kept byte for byte; an issued quote is never edited, only
+          superseded by a revision.
         </p>
         <p>
           Figures in it are estimates until measured, and it does not approve any work: the owner of the valve, the

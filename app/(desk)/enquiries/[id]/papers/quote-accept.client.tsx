@@ -11,10 +11,13 @@ interface AcceptProps {
   readonly total: string;
   /** Days of the hire, as they are printed. */
   readonly days: string;
+  /** Options the quote offers, with their totals; empty where it offers one. */
+  readonly options: readonly { readonly slot: number; readonly name: string; readonly total: string }[];
+  readonly orderNumber: 'asked for' | 'not asked for';
 }
 
 /** Writes down that the customer said yes, after telling what that books. */
-export function QuoteAccept({ quoteId, quote, total, days }: AcceptProps) {
+export function QuoteAccept({ quoteId, quote, total, days, options, orderNumber }: AcceptProps) {
   const router = useRouter();
   const dialog = useRef<HTMLDialogElement>(null);
   const [busy, setBusy] = useState(false);
@@ -27,7 +30,11 @@ export function QuoteAccept({ quoteId, quote, total, days }: AcceptProps) {
     const answer = await send({
       path: `/api/v1/quotes/${quoteId}/accept`,
       method: 'POST',
-      body: { acceptedBy: form.get('acceptedBy'), orderNumber: form.get('orderNumber') },
+      body: {
+        acceptedBy: form.get('acceptedBy'),
+        orderNumber: form.get('orderNumber'),
+        ...(options.length === 0 ? {} : { option: Number(form.get('option')) }),
+      },
     });
     setBusy(false);
     setProblem(answer.ok ? '' : answer.sentence);
@@ -49,10 +56,11 @@ export function QuoteAccept({ quoteId, quote, total, days }: AcceptProps) {
         <form onSubmit={accept}>
           <h2 id="accept-title">Has the customer accepted {quote}?</h2>
           <p>
-            {total} with tax. The units in its kits are booked by serial number for {days}: all of them, or none if one
-            is taken meanwhile. It cannot be taken back here; only cancelling the booking sets the units free.
+            {options.length === 0 ? `${total} with tax. ` : ''}The units in its kits are booked by serial number for{' '}
+            {days}: all of them, or none if one is taken meanwhile. Cancelling the acceptance sets them free again.
           </p>
-          <AcceptFields />
+          {options.length === 0 ? null : <OptionChoice options={options} />}
+          <AcceptFields orderNumber={orderNumber} />
           <div className={styles.row}>
             <button type="submit" className={styles.main} disabled={busy}>
               {busy ? 'Booking the units…' : 'Yes, book the units'}
@@ -67,7 +75,20 @@ export function QuoteAccept({ quoteId, quote, total, days }: AcceptProps) {
   );
 }
 
-function AcceptFields() {
+function OptionChoice({ options }: Pick<AcceptProps, 'options'>) {
+  return (
+    <fieldset className={styles.choices}>
+      <legend>Which option was ordered?</legend>
+      {options.map(({ slot, name, total }, index) => (
+        <label key={slot}>
+          <input type="radio" name="option" value={slot} required /> {index + 1}: {name}, {total}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+function AcceptFields({ orderNumber }: Pick<AcceptProps, 'orderNumber'>) {
   return (
     <div className={styles.row}>
       <label className={styles.field}>
@@ -75,8 +96,14 @@ function AcceptFields() {
         <input className={styles.input} name="acceptedBy" maxLength={200} autoComplete="off" />
       </label>
       <label className={styles.field}>
-        Their order number (if any)
-        <input className={styles.input} name="orderNumber" maxLength={100} autoComplete="off" />
+        {orderNumber === 'asked for' ? 'Their order number (their terms ask for it)' : 'Their order number (if any)'}
+        <input
+          className={styles.input}
+          name="orderNumber"
+          required={orderNumber === 'asked for'}
+          maxLength={100}
+          autoComplete="off"
+        />
       </label>
     </div>
   );

@@ -1,0 +1,21 @@
+import type { QuoteChanges } from '#lib/documents/quote-changes.ts';
+import styles from './plan-sheet.module.css';
+
+/** What the next revision would change, as it will stand on its first page. */
+export function PriceChanges({ changes }: { readonly changes: QuoteChanges }) {
+  return (
+    <section className={styles.panel} aria-labelledby="changes">
+      <h2 id="changes">Changed since {changes.since}</h2>
+      {changes.groups.map(({ about, sentences }) => (
+        <div key={about}>
+          <h3>{about}</h3>
+          <ul className={styles.list}>
+            {sentences.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </div>
+      ))}
+    </section>
+  );
+}
