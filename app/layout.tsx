@@ -17,6 +17,7 @@ import { asked } from './_lib/asking.ts';
 import { unitSystem } from './_lib/unit-system.ts';
 import { AccountMenu } from './_ui/account-menu.tsx';
 import { SearchBox } from './_ui/search-box.tsx';
+import { FormsProvider } from './_ui/shown-forms.client.tsx';
 import { UnitsProvider } from './_ui/shown-units.client.tsx';
 import { UnitSwitch } from './_ui/unit-switch.tsx';
 
@@ -24,29 +25,33 @@ export const metadata: Metadata = { title: { default: 'Kitwright', template: '%s
 
 export default async function RootLayout({ children }: { readonly children: ReactNode }) {
   const system = await unitSystem();
-  const { name, role } = (await asked()).context.actor;
+  const { asker } = await asked();
+  const { name, role } = asker.actor;
+  const forms = { dates: asker.preferences.date_form, decimals: asker.preferences.decimal_mark };
   return (
     <html lang="en-GB">
       <body>
-        <a className="skip" href="#content">
-          To the content
-        </a>
-        {role !== 'signed-out' && (
-          <HouseHeader
-            search={role === 'desk' || role === 'administrator' ? <SearchBox /> : null}
-            end={
-              <>
-                <ShortcutKeys />
-                <UnitSwitch system={system} />
-                <AccountMenu name={name} role={role} />
-              </>
-            }
-          />
-        )}
-        <PrintHead />
-        <main id="content" tabIndex={-1}>
-          <UnitsProvider system={system}>{children}</UnitsProvider>
-        </main>
+        <FormsProvider forms={forms}>
+          <a className="skip" href="#content">
+            To the content
+          </a>
+          {role !== 'signed-out' && (
+            <HouseHeader
+              search={role === 'desk' || role === 'administrator' ? <SearchBox /> : null}
+              end={
+                <>
+                  <ShortcutKeys />
+                  <UnitSwitch system={system} />
+                  <AccountMenu name={name} role={role} />
+                </>
+              }
+            />
+          )}
+          <PrintHead />
+          <main id="content" tabIndex={-1}>
+            <UnitsProvider system={system}>{children}</UnitsProvider>
+          </main>
+        </FormsProvider>
       </body>
     </html>
   );

@@ -12,6 +12,9 @@ export function AccountMenu({ name, role }: AccountMenuProps) {
       <summary>{name}</summary>
       <div>
         <small>{role === 'one-time' ? 'with a one-time password' : role}</small>
+        <a href="/account">My account</a>
+        {role === 'administrator' && <a href="/users">Users</a>}
+        {role === 'administrator' && <a href="/history">History</a>}
         <form action={signOutHere}>
           <button type="submit">Sign out</button>
         </form>

@@ -27,7 +27,7 @@ export const user = sqliteTable('user', {
   decimal_mark: text('decimal_mark', { enum: ['point', 'comma'] })
     .notNull()
     .default('point'),
-  /** Null: the currency of the house. */
+  /** Not asked for while the house prices in one currency; null: that one. */
   currency: text('currency'),
   created_at: moment('created_at').notNull(),
   updated_at: moment('updated_at').notNull(),

@@ -62,6 +62,7 @@ export async function addUser(context: Context, input: NewUser): Promise<Result<
         disabled_at: null,
         is_one_time: true,
         ...HOUSE_PREFERENCES,
+        currency: null,
         created_at: at,
         updated_at: at,
         passwordHash,

@@ -4,11 +4,11 @@
  * Not here: the password (choose-password.ts), preferences (set-preferences.ts).
  * Read next: change-user.ts.
  */
-import { addAuditEntry } from '#db/queries/audit.ts';
 import { changeUserRow, endSessions } from '#db/queries/users.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
-import { type Context, timestamp } from './context.ts';
+import type { Context } from './context.ts';
+import { logChange } from './log-change.ts';
 import { isPersonName } from './person-name.ts';
 
 export function renameSelf(context: Context, input: { readonly name: string }): Result<true> {
@@ -19,7 +19,10 @@ export function renameSelf(context: Context, input: { readonly name: string }): 
   if (!isPersonName(name)) return failed({ code: 'name-missing', sentence: 'Give a name of at most 120 characters.' });
   database.db.transaction((tx) => {
     changeUserRow(tx, actor.id, { name, updated_at: context.now() });
-    log(context, { action: 'changed name', detail: { from: actor.name, to: name } });
+    logChange(tx, {
+      context,
+      deed: { action: 'changed name', subject: `user ${actor.id}`, detail: { from: actor.name, to: name } },
+    });
   });
   return ok(true);
 }
@@ -34,22 +37,7 @@ export function endOwnSessions(
   const { actor, database } = context;
   return database.db.transaction((tx) => {
     const ended = endSessions(tx, { userId: actor.id, ...which });
-    log(context, { action: 'ended own sessions', detail: { ended } });
+    logChange(tx, { context, deed: { action: 'ended own sessions', subject: `user ${actor.id}`, detail: { ended } } });
     return ok(ended);
-  });
-}
-
-interface Deed {
-  readonly action: string;
-  readonly detail: Readonly<Record<string, string | number>>;
-}
-
-function log(context: Context, { action, detail }: Deed): void {
-  addAuditEntry(context.database.db, {
-    at: timestamp(context),
-    who: context.actor,
-    action,
-    subject: `user ${context.actor.id}`,
-    detail_json: JSON.stringify(detail),
   });
 }

@@ -5,7 +5,6 @@
  * Read next: add-user.ts.
  */
 import type { DbOrTx } from '#db/client.ts';
-import { addAuditEntry } from '#db/queries/audit.ts';
 import {
   changeUserRow,
   endSessions,
@@ -16,7 +15,8 @@ import {
 } from '#db/queries/users.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
-import { type Context, timestamp, type UserRole } from './context.ts';
+import type { Context, UserRole } from './context.ts';
+import { logChange } from './log-change.ts';
 import { hashed, oneTimePassword } from './passwords.ts';
 
 export function changeRole(context: Context, { userId, role }: { readonly userId: string; readonly role: UserRole }) {
@@ -24,7 +24,14 @@ export function changeRole(context: Context, { userId, role }: { readonly userId
     if (user.role === role) return ok('unchanged');
     if (isLast(tx, user)) return LAST_ADMINISTRATOR;
     changeUserRow(tx, userId, { role, updated_at: context.now() });
-    log(context, tx, { userId, action: 'changed role', detail: { name: user.name, from: user.role, to: role } });
+    logChange(tx, {
+      context,
+      deed: {
+        action: 'changed role',
+        subject: `user ${userId}`,
+        detail: { name: user.name, from: user.role, to: role },
+      },
+    });
     return ok('changed');
   });
 }
@@ -35,7 +42,10 @@ export function disableUser(context: Context, userId: string) {
     if (isLast(tx, user)) return LAST_ADMINISTRATOR;
     changeUserRow(tx, userId, { disabled_at: context.now(), updated_at: context.now() });
     const ended = endSessions(tx, { userId });
-    log(context, tx, { userId, action: 'disabled user', detail: { name: user.name, ended } });
+    logChange(tx, {
+      context,
+      deed: { action: 'disabled user', subject: `user ${userId}`, detail: { name: user.name, ended } },
+    });
     return ok('changed');
   });
 }
@@ -44,7 +54,10 @@ export function enableUser(context: Context, userId: string) {
   return change(context, userId, (tx, user) => {
     if (user.disabled_at === null) return ok('unchanged');
     changeUserRow(tx, userId, { disabled_at: null, updated_at: context.now() });
-    log(context, tx, { userId, action: 'enabled user', detail: { name: user.name } });
+    logChange(tx, {
+      context,
+      deed: { action: 'enabled user', subject: `user ${userId}`, detail: { name: user.name } },
+    });
     return ok('changed');
   });
 }
@@ -59,7 +72,10 @@ export async function resetPassword(context: Context, userId: string): Promise<R
     writePasswordHash(tx, { userId, hash, at: context.now() });
     changeUserRow(tx, userId, { is_one_time: true, updated_at: context.now() });
     endSessions(tx, { userId });
-    log(context, tx, { userId, action: 'gave a one-time password', detail: { name: user.name } });
+    logChange(tx, {
+      context,
+      deed: { action: 'gave a one-time password', subject: `user ${userId}`, detail: { name: user.name } },
+    });
     return ok('changed');
   });
   return done.ok ? ok(password) : done;
@@ -68,7 +84,10 @@ export async function resetPassword(context: Context, userId: string): Promise<R
 export function signOutEverywhere(context: Context, userId: string) {
   return change(context, userId, (tx, user) => {
     const ended = endSessions(tx, { userId });
-    log(context, tx, { userId, action: 'ended all sessions', detail: { name: user.name, ended } });
+    logChange(tx, {
+      context,
+      deed: { action: 'ended all sessions', subject: `user ${userId}`, detail: { name: user.name, ended } },
+    });
     return ok('changed');
   });
 }
@@ -99,20 +118,4 @@ function change(
 
 function isLast(tx: DbOrTx, user: UserRow): boolean {
   return user.role === 'administrator' && user.disabled_at === null && otherAdministrators(tx, user.id) === 0;
-}
-
-interface Deed {
-  readonly userId: string;
-  readonly action: string;
-  readonly detail: Readonly<Record<string, string | number>>;
-}
-
-function log(context: Context, tx: DbOrTx, { userId, action, detail }: Deed): void {
-  addAuditEntry(tx, {
-    at: timestamp(context),
-    who: context.actor,
-    action,
-    subject: `user ${userId}`,
-    detail_json: JSON.stringify(detail),
-  });
 }

@@ -27,7 +27,7 @@ export interface SessionView {
   readonly browser: string;
 }
 
-export function listPeople(context: Context): Result<readonly UserView[]> {
+export function listHouseUsers(context: Context): Result<readonly UserView[]> {
   const allowed = authorise(context, 'manage users');
   if (!allowed.ok) return allowed;
   return ok(listUsers(context.database.db).map((row) => userView(context, row)));

@@ -6,15 +6,14 @@
  */
 import type { UserRow } from '#db/queries/users.ts';
 
-export type Preferences = Pick<UserRow, 'units' | 'date_form' | 'decimal_mark' | 'currency'>;
+export type Preferences = Pick<UserRow, 'units' | 'date_form' | 'decimal_mark'>;
 
 export const HOUSE_PREFERENCES: Preferences = {
   units: null,
   date_form: 'written',
   decimal_mark: 'point',
-  currency: null,
 };
 
-export function preferencesOf({ units, date_form, decimal_mark, currency }: UserRow): Preferences {
-  return { units, date_form, decimal_mark, currency };
+export function preferencesOf({ units, date_form, decimal_mark }: UserRow): Preferences {
+  return { units, date_form, decimal_mark };
 }

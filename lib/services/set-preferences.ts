@@ -1,11 +1,11 @@
 /*
  * A person says how figures shall be shown to them.
  * Invariant: it changes what screens show and nothing that is stored or printed.
- * Not here: what each form looks like (app/_lib/shown-forms.ts).
+ * Not here: what each form looks like (lib/documents/person-forms.ts).
  * Read next: preferences.ts.
  */
 import { changeUserRow } from '#db/queries/users.ts';
-import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
 import type { Preferences } from './preferences.ts';
@@ -13,8 +13,6 @@ import type { Preferences } from './preferences.ts';
 export function setPreferences(context: Context, wanted: Partial<Preferences>): Result<true> {
   const allowed = authorise(context, 'use an account');
   if (!allowed.ok) return allowed;
-  if (typeof wanted.currency === 'string' && !/^[A-Z]{3}$/.test(wanted.currency))
-    return failed({ code: 'currency-unreadable', sentence: 'A currency is three letters (ISO 4217), such as EUR.' });
   changeUserRow(context.database.db, context.actor.id, { ...wanted, updated_at: context.now() });
   return ok(true);
 }

@@ -11,6 +11,7 @@ const TABS = [
   { path: '/papers', label: 'Price & papers' },
   { path: '/found', label: 'As found' },
   { path: '/notes', label: 'Notes & files' },
+  { path: '/history', label: 'History' },
 ] as const;
 
 export function EnquiryTabs({ id }: { readonly id: number }) {
