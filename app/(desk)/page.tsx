@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import { Suspense } from 'react';
 import { asking } from '#app/_lib/asking.ts';
+import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import { Waiting } from '#app/_ui/waiting.tsx';
-import { dateText } from '#lib/documents/print-values.ts';
 import { openHome } from '#lib/services/open-home.ts';
 import { USE_WINDOWS } from '#lib/services/open-house-figures.ts';
 import { HomeCards } from './_home/home-cards.tsx';
@@ -31,7 +31,9 @@ export default async function HomePage({ searchParams }: HomePageProps) {
     <>
       <div className="heading">
         <h1>What needs you today</h1>
-        <small>{dateText(home.value.today)}</small>
+        <small>
+          <ShownDate on={home.value.today} />
+        </small>
       </div>
       {home.value.enquiries === 0 ? <HomeStart /> : <HomeCards home={home.value} />}
       <Suspense fallback={<Waiting what="The figures are being added up." />}>

@@ -1,15 +1,20 @@
+import type { ReactNode } from 'react';
 import type { PlanView } from '#lib/services/plan-view.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
-import { moneyIn } from './plan-words.ts';
+import { ShownMoney } from './shown-forms.client.tsx';
 import { ShownSource } from './shown-units.client.tsx';
 
 type Price = NonNullable<PlanView['price']>;
-type Money = (amount: number) => string;
+type Money = (amount: number) => ReactNode;
 
 /** Every priced line with how it came about, tax by category, totals. */
 export function PriceLines({ price }: { readonly price: Price }) {
-  const money: Money = (amount) => moneyIn(price.currency, amount);
+  const money: Money = (amount) => (
+    <>
+      <ShownMoney minor={amount} currency={price.currency} /> {price.currency}
+    </>
+  );
   return (
     <PlanWide label="Price">
       <table className={styles.table}>
@@ -100,7 +105,12 @@ function PriceTotals({ price, money }: { readonly price: Price; readonly money: 
       {price.taxes.map((tax) => (
         <Total
           key={tax.code}
-          words={`${tax.name} (${tax.code}), ${tax.percent} % of ${money(tax.taxable_minor)}${tax.reason === undefined ? '' : `: ${tax.reason}`}`}
+          words={
+            <>
+              {tax.name} ({tax.code}), {tax.percent} % of {money(tax.taxable_minor)}
+              {tax.reason === undefined ? '' : `: ${tax.reason}`}
+            </>
+          }
           amount={money(tax.tax_minor)}
         />
       ))}
@@ -110,7 +120,7 @@ function PriceTotals({ price, money }: { readonly price: Price; readonly money: 
   );
 }
 
-function Total({ words, amount }: { readonly words: string; readonly amount: string }) {
+function Total({ words, amount }: { readonly words: ReactNode; readonly amount: ReactNode }) {
   return (
     <tr>
       <th scope="row" colSpan={4}>

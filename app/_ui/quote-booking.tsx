@@ -1,7 +1,8 @@
-import { countText, dateText, windowText } from '#lib/documents/print-values.ts';
+import { countText } from '#lib/documents/print-values.ts';
 import type { QuoteView } from '#lib/services/list-issued-quotes.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
+import { ShownDate, ShownWindow } from './shown-forms.client.tsx';
 
 type Booking = NonNullable<QuoteView['booking']>;
 
@@ -18,15 +19,32 @@ export function QuoteBooking({ quote, booking }: QuoteBookingProps) {
     <section className={styles.calm} aria-label={`Acceptance of ${name}`}>
       <p>
         <strong>
-          {name} was accepted{booking.acceptedOn === null ? '' : ` on ${dateText(booking.acceptedOn)}`}
+          {name} was accepted
+          {booking.acceptedOn === null ? (
+            ''
+          ) : (
+            <>
+              {' '}
+              on <ShownDate on={booking.acceptedOn} />
+            </>
+          )}
         </strong>
         {booking.acceptedBy === '' ? '' : ` by ${booking.acceptedBy}`}
         {booking.orderNumber === '' ? '' : `, order ${booking.orderNumber}`}.
       </p>
       <p>
         Booking {booking.number} holds {countText(units, 'unit')}
-        {booking.window === null ? '' : `, ${windowText(booking.window)}`}
-        {booking.heldUntil === null ? '' : `; to be confirmed by ${dateText(booking.heldUntil)}`}.
+        {booking.window !== null && (
+          <>
+            , <ShownWindow days={booking.window} />
+          </>
+        )}
+        {booking.heldUntil !== null && (
+          <>
+            ; to be confirmed by <ShownDate on={booking.heldUntil} />
+          </>
+        )}
+        .
       </p>
       <p>
         <a href={`/api/v1/quotes/${quote.id}/booked/booked-packing-list`} target="_blank" rel="noreferrer">

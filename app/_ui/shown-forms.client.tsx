@@ -1,7 +1,7 @@
 'use client';
 
 import { createContext, type ReactNode, useContext } from 'react';
-import { dateIn, figuresIn, momentIn, moneyIn, type PersonForms, windowIn } from '#lib/documents/person-forms.ts';
+import { dateIn, momentIn, moneyIn, type PersonForms, windowIn } from '#lib/documents/person-forms.ts';
 import type { DateRange, IsoDate } from '#lib/kernel/date-range.ts';
 
 const Forms = createContext<PersonForms>({ dates: 'written', decimals: 'point' });
@@ -29,9 +29,4 @@ export function ShownWindow({ days }: { readonly days: DateRange }) {
 
 export function ShownMoney({ minor, currency }: { readonly minor: number; readonly currency: string }) {
   return moneyIn({ amount_minor: minor, currency, mark: useForms().decimals });
-}
-
-/** A text that holds figures and nothing in which a point means something else. */
-export function ShownFigures({ text }: { readonly text: string }) {
-  return figuresIn(text, useForms().decimals);
 }

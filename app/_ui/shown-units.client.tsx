@@ -1,10 +1,13 @@
 'use client';
 import { createContext, type ReactNode, useContext } from 'react';
+import { figuresIn } from '#lib/documents/person-forms.ts';
 import { formatCeiling, formatMark, formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import { sentenceIn, type Told } from '#lib/units/say-figure.ts';
 import { sourceIn } from '#lib/units/us-beside.ts';
+
+import { useForms } from './shown-forms.client.tsx';
 
 const Units = createContext<UnitSystem>('si');
 
@@ -18,21 +21,21 @@ export function useUnits(): UnitSystem {
 }
 
 export function ShownRange({ known }: { readonly known: Known<Unit> }) {
-  return formatRange(known, useUnits());
+  return figuresIn(formatRange(known, useUnits()), useForms().decimals);
 }
 
 export function ShownQuantity({ value, unit }: { readonly value: number; readonly unit: Unit }) {
-  return formatQuantity({ value, unit, system: useUnits() });
+  return figuresIn(formatQuantity({ value, unit, system: useUnits() }), useForms().decimals);
 }
 
 /** A mark of a limiter’s scale; it is never rounded up. */
 export function ShownMark({ value }: { readonly value: number }) {
-  return formatMark(value, useUnits());
+  return figuresIn(formatMark(value, useUnits()), useForms().decimals);
 }
 
 /** A torque that must not be passed; it is cut off, never rounded up. */
 export function ShownCeiling({ value }: { readonly value: number }) {
-  return formatCeiling(value, useUnits());
+  return figuresIn(formatCeiling(value, useUnits()), useForms().decimals);
 }
 
 /** A sentence with figures in it. */

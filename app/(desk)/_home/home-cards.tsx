@@ -1,7 +1,6 @@
-import type { ReactNode } from 'react';
-import { momentText } from '#app/_ui/plan-words.ts';
+import type { ReactNode, ReactNode } from 'react';
+import { ShownDate, ShownMoment, ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { StateMark } from '#app/_ui/state-mark.tsx';
-import { dateText, moneyText } from '#lib/documents/print-values.ts';
 import type { HomeView } from '#lib/services/open-home.ts';
 import { HomeCard } from './home-card.tsx';
 
@@ -30,7 +29,7 @@ export function HomeCards({ home }: { readonly home: HomeView }) {
         tell={({ inDays, validUntil, quote, total_minor, currency }) => (
           <>
             <Mark urgent={inDays < 2}>{dayText({ inDays, day: validUntil, past: 'lapsed on' })}</Mark> {quote},{' '}
-            {moneyText(total_minor, currency)} {currency}
+            <ShownMoney minor={total_minor} currency={currency} /> {currency}
           </>
         )}
       />
@@ -49,7 +48,7 @@ export function HomeCards({ home }: { readonly home: HomeView }) {
         empty="Nothing was changed yet."
         tell={({ state, updated_at }) => (
           <>
-            <StateMark state={state} /> {momentText(updated_at)}
+            <StateMark state={state} /> <ShownMoment at={updated_at} />
           </>
         )}
       />
@@ -70,7 +69,7 @@ function StockCards({ home }: { readonly home: HomeView }) {
         tell={({ kind, startsOn, sentences }) => (
           <>
             <Mark urgent={kind === 'booked'}>
-              {kind} from {dateText(startsOn)}
+              {kind} from <ShownDate on={startsOn} />
             </Mark>{' '}
             {sentences.slice(0, 2).join(' ')}
             {sentences.length > 2 ? ` And ${sentences.length - 2} more.` : ''}
@@ -85,8 +84,10 @@ function StockCards({ home }: { readonly home: HomeView }) {
         empty="Every booking whose last day is past is back."
         tell={({ booking, endedBefore, units }) => (
           <>
-            <Mark urgent>free again from {dateText(endedBefore)}</Mark> {booking}: {units}{' '}
-            {units === 1 ? 'unit is' : 'units are'} not marked as back
+            <Mark urgent>
+              free again from <ShownDate on={endedBefore} />
+            </Mark>{' '}
+            {booking}: {units} {units === 1 ? 'unit is' : 'units are'} not marked as back
           </>
         )}
       />
@@ -106,8 +107,13 @@ function dayText({
   readonly inDays: number;
   readonly day: string;
   readonly past: string;
-}): string {
-  if (inDays < 0) return `${past} ${dateText(day)}`;
+}): ReactNode {
+  if (inDays < 0)
+    return (
+      <>
+        {past} <ShownDate on={day} />
+      </>
+    );
   if (inDays === 0) return 'today';
   return inDays === 1 ? 'tomorrow' : `in ${inDays} days`;
 }

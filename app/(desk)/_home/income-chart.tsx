@@ -1,3 +1,4 @@
+import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { countText, dateText, moneyText } from '#lib/documents/print-values.ts';
 import type { HouseFigures } from '#lib/services/open-house-figures.ts';
 
@@ -80,7 +81,9 @@ function IncomeTable({ months, currency }: { readonly months: readonly IncomeMon
             <tr key={month}>
               <td>{monthText(month)}</td>
               <td className="number">{quotes}</td>
-              <td className="number">{moneyText(net_minor, currency)}</td>
+              <td className="number">
+                <ShownMoney minor={net_minor} currency={currency} />
+              </td>
             </tr>
           ))}
         </tbody>
@@ -91,7 +94,7 @@ function IncomeTable({ months, currency }: { readonly months: readonly IncomeMon
 
 function told(months: readonly IncomeMonth[], currency: string): string {
   const some = months.filter(({ net_minor }) => net_minor > 0);
-  return `Hire income by month: ${some.map((row) => `${monthText(row.month)} ${moneyText(row.net_minor, currency)} ${currency}`).join(', ')}.`;
+  return `Hire income by month: ${some.map((row) => `${monthText(row.month)} $<ShownMoney minor={row.net_minor} currency={currency} /> ${currency}`).join(', ')}.`;
 }
 
 /** `March 2026` from `2026-03`. */

@@ -1,4 +1,5 @@
-import { countText, windowText } from '#lib/documents/print-values.ts';
+import { ShownWindow } from '#app/_ui/shown-forms.client.tsx';
+import { countText } from '#lib/documents/print-values.ts';
 import type { HouseFigures } from '#lib/services/open-house-figures.ts';
 
 const SHOWN = 12;
@@ -10,7 +11,8 @@ export function UseTable({ figures }: { readonly figures: HouseFigures }) {
   return (
     <>
       <p className="soft">
-        {windowText(figures.window)}: {percent(figures.whole)} of all unit-days are booked. Turnaround is not counted.
+        <ShownWindow days={figures.window} />: {percent(figures.whole)} of all unit-days are booked. Turnaround is not
+        counted.
       </p>
       {used.length === 0 ? (
         <p className="empty">No unit is booked in these days. Units are booked when a quote is accepted.</p>

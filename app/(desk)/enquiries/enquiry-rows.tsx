@@ -1,8 +1,7 @@
 import Link from 'next/link';
 import { enquiryAddress } from '#app/_lib/enquiry-list-address.ts';
-import { momentText } from '#app/_ui/plan-words.ts';
+import { ShownDate, ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import { StateMark } from '#app/_ui/state-mark.tsx';
-import { dateText } from '#lib/documents/print-values.ts';
 import type { EnquiriesAsked, EnquiriesFound } from '#lib/services/find-enquiries.ts';
 import styles from './enquiry-list.module.css';
 
@@ -56,7 +55,9 @@ export function EnquiryRows({ found, asked }: RowsProps) {
                 <DueDay row={row} today={found.today} />
               </td>
               <td className="number wide-only">{row.lines}</td>
-              <td className="wide-only">{momentText(row.updated_at)}</td>
+              <td className="wide-only">
+                <ShownMoment at={row.updated_at} />
+              </td>
             </tr>
           ))}
         </tbody>
@@ -68,7 +69,13 @@ export function EnquiryRows({ found, asked }: RowsProps) {
 function DueDay({ row, today }: { readonly row: EnquiriesFound['rows'][number]; readonly today: string }) {
   if (row.due_on === null) return null;
   const isLate = row.due_on < today && (row.state === 'new' || row.state === 'being worked');
-  return isLate ? <span className={styles.late}>late: {dateText(row.due_on)}</span> : dateText(row.due_on);
+  return isLate ? (
+    <span className={styles.late}>
+      late: <ShownDate on={row.due_on} />
+    </span>
+  ) : (
+    <ShownDate on={row.due_on} />
+  );
 }
 
 interface HeadingProps {

@@ -1,4 +1,4 @@
-import { momentText } from '#app/_ui/plan-words.ts';
+import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import type { ModelDetail } from '#lib/services/open-model.ts';
 import styles from './equipment.module.css';
 
@@ -11,7 +11,7 @@ export function ChangeHistory({ changes }: { readonly changes: ModelDetail['chan
         <li key={change.id}>
           <strong>{change.action}</strong>{' '}
           <span className="soft">
-            {momentText(change.at)}, {change.who}
+            <ShownMoment at={change.at} />, {change.who}
           </span>
           {change.differences.length === 0 ? null : (
             <ul>

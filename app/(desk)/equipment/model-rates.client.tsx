@@ -3,7 +3,7 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
-import { moneyText } from '#lib/documents/print-values.ts';
+import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { decimalText } from '#lib/money/currency.ts';
 import type { RateCardView } from '#lib/services/open-model.ts';
 import styles from './equipment.module.css';
@@ -53,9 +53,15 @@ export function ModelRates({ number, currency, cards, mayChange }: ModelRatesPro
             {cards.map((card) => (
               <tr key={card.starts_on ?? ''} className={card.when === 'past' ? styles.past : ''}>
                 <th scope="row">{card.starts_on ?? 'the beginning'}</th>
-                <td className="number">{moneyText(card.day_minor, currency)}</td>
-                <td className="number">{moneyText(card.week_minor, currency)}</td>
-                <td className="number">{moneyText(card.four_weeks_minor, currency)}</td>
+                <td className="number">
+                  <ShownMoney minor={card.day_minor} currency={currency} />
+                </td>
+                <td className="number">
+                  <ShownMoney minor={card.week_minor} currency={currency} />
+                </td>
+                <td className="number">
+                  <ShownMoney minor={card.four_weeks_minor} currency={currency} />
+                </td>
                 <td className="number">{card.minimum_days}</td>
                 <td>{card.note}</td>
                 <td>

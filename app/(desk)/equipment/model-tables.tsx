@@ -1,7 +1,8 @@
 import Link from 'next/link';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
 import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
-import { massText, moneyText } from '#lib/documents/print-values.ts';
+import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
+import { massText } from '#lib/documents/print-values.ts';
 import type { ModelView } from '#lib/services/list-models-view.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import styles from './equipment.module.css';
@@ -114,9 +115,15 @@ export function ModelTables({ models, currency, system }: ModelTablesProps) {
                   </th>
                   <td className={styles.told}>{keyFacts(model)}</td>
                   <td className="number">{massText(model.mass_kg, system)}</td>
-                  <td className="number">{moneyText(model.day_minor, currency)}</td>
-                  <td className="number">{moneyText(model.week_minor, currency)}</td>
-                  <td className="number">{moneyText(model.four_weeks_minor, currency)}</td>
+                  <td className="number">
+                    <ShownMoney minor={model.day_minor} currency={currency} />
+                  </td>
+                  <td className="number">
+                    <ShownMoney minor={model.week_minor} currency={currency} />
+                  </td>
+                  <td className="number">
+                    <ShownMoney minor={model.four_weeks_minor} currency={currency} />
+                  </td>
                   <td className="number">{freeText(model)}</td>
                 </tr>
               ))}

@@ -2,7 +2,7 @@ import Link from 'next/link';
 import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
-import { momentText } from '#app/_ui/plan-words.ts';
+import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import { StateMark } from '#app/_ui/state-mark.tsx';
 import { type CustomerView, openCustomer } from '#lib/services/open-customer.ts';
 
@@ -45,7 +45,7 @@ export default async function CustomerPage({ params }: { readonly params: Promis
         <ul>
           {log.map((entry) => (
             <li key={`${entry.at} ${entry.action}`}>
-              {momentText(entry.at)} · {entry.who} · {entry.action}
+              <ShownMoment at={entry.at} /> · {entry.who} · {entry.action}
             </li>
           ))}
         </ul>

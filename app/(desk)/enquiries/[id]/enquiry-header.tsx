@@ -1,6 +1,6 @@
 import Link from 'next/link';
+import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import { StateMark } from '#app/_ui/state-mark.tsx';
-import { dateText } from '#lib/documents/print-values.ts';
 import type { EnquiryView } from '#lib/services/open-enquiry.ts';
 import type { EnquiryLifeView } from '#lib/services/open-enquiry-life.ts';
 import styles from './enquiry-header.module.css';
@@ -26,7 +26,7 @@ export function EnquiryHeader({ enquiry, life }: EnquiryHeaderProps) {
         <small>
           <Link href={`/customers/${customer.id}`}>{customer.name}</Link> · {site.crews}{' '}
           {site.crews === 1 ? 'crew' : 'crews'}, {site.days} {site.days === 1 ? 'day' : 'days'} from{' '}
-          {dateText(site.startsOn)}
+          <ShownDate on={site.startsOn} />
         </small>
       </div>
       <div className={styles.life}>

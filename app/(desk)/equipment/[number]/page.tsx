@@ -4,7 +4,8 @@ import { asking } from '#app/_lib/asking.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { PlanPicture } from '#app/_ui/plan-picture.tsx';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
-import { massText, moneyText } from '#lib/documents/print-values.ts';
+import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
+import { massText } from '#lib/documents/print-values.ts';
 import { type ModelDetail, openModel } from '#lib/services/open-model.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { ChangeHistory } from '../change-history.tsx';
@@ -83,7 +84,7 @@ export default async function ModelPage({ params }: ModelPageProps) {
         <h2 id="rates">Rates</h2>
         <ModelRates number={model.number} currency={model.currency} cards={model.cards} mayChange={model.mayChange} />
         <p>
-          Replacement value: {moneyText(model.replacement_minor, model.currency)} {model.currency}.
+          Replacement value: <ShownMoney minor={model.replacement_minor} currency={model.currency} /> {model.currency}.
         </p>
       </section>
       <div className={styles.pair}>

@@ -2,7 +2,7 @@ import Link from 'next/link';
 import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
-import { dateText, moneyText } from '#lib/documents/print-values.ts';
+import { ShownDate, ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { type CustomerView, openCustomer } from '#lib/services/open-customer.ts';
 import { EnquiryRows } from '../../../enquiries/enquiry-rows.tsx';
 
@@ -62,9 +62,15 @@ function Quotes({ quotes }: Pick<CustomerView, 'quotes'>) {
               </td>
               <td>{quote.enquiry}</td>
               <td>{quote.state}</td>
-              <td className="wide-only">{dateText(quote.issued_on)}</td>
-              <td className="wide-only">{dateText(quote.valid_until)}</td>
-              <td className="number">{moneyText(quote.total_minor, quote.currency)}</td>
+              <td className="wide-only">
+                <ShownDate on={quote.issued_on} />
+              </td>
+              <td className="wide-only">
+                <ShownDate on={quote.valid_until} />
+              </td>
+              <td className="number">
+                <ShownMoney minor={quote.total_minor} currency={quote.currency} />
+              </td>
             </tr>
           ))}
         </tbody>
@@ -95,8 +101,8 @@ function Bookings({ bookings }: Pick<CustomerView, 'bookings'>) {
               </td>
               <td>{booking.quote}</td>
               <td>{booking.state}</td>
-              <td className="wide-only">{booking.starts_on === null ? '' : dateText(booking.starts_on)}</td>
-              <td className="wide-only">{booking.ends_before === null ? '' : dateText(booking.ends_before)}</td>
+              <td className="wide-only">{booking.starts_on !== null && <ShownDate on={booking.starts_on} />}</td>
+              <td className="wide-only">{booking.ends_before !== null && <ShownDate on={booking.ends_before} />}</td>
               <td className="number">{booking.pieces}</td>
             </tr>
           ))}

@@ -1,11 +1,12 @@
 import { asking } from '#app/_lib/asking.ts';
+import { type ShownTexts, shownTexts } from '#app/_lib/person-forms.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { CrewDays } from '#app/_ui/crew-days.tsx';
 import { PlanEffort } from '#app/_ui/plan-effort.tsx';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
-import { gapText, moneyIn, PREFERENCE_NAMES, proofText, ROLE_NAMES } from '#app/_ui/plan-words.ts';
+import { gapText, PREFERENCE_NAMES, proofText, ROLE_NAMES } from '#app/_ui/plan-words.ts';
 import { RepairDone } from '#app/_ui/repair-done.client.tsx';
 import { countText, hoursText, massText } from '#lib/documents/print-values.ts';
 import { listModelsView } from '#lib/services/list-models-view.ts';
@@ -40,7 +41,13 @@ export default async function KitsPage({ params }: { readonly params: Promise<{ 
         // Without a plan the choices must still be within reach: one of them may be why there is none.
         <PlanKits {...{ enquiryId, version, names }} choices={constraints} roles={ROLES} kits={[]} />
       ) : (
-        <Planned enquiry={enquiry.value} view={view.value} names={names} system={await unitSystem()} />
+        <Planned
+          enquiry={enquiry.value}
+          view={view.value}
+          names={names}
+          system={await unitSystem()}
+          texts={await shownTexts()}
+        />
       )}
     </div>
   );
@@ -51,9 +58,10 @@ interface PlannedProps {
   readonly view: PlanView;
   readonly names: Readonly<Record<string, string>>;
   readonly system: UnitSystem;
+  readonly texts: ShownTexts;
 }
 
-function Planned({ enquiry, view, names, system }: PlannedProps) {
+function Planned({ enquiry, view, names, system, texts }: PlannedProps) {
   const { id: enquiryId, version, constraints } = enquiry;
   const groups = groupLines(view.lines, { names, system });
   const refusals = groupRefusals(view.unserved);
@@ -67,7 +75,7 @@ function Planned({ enquiry, view, names, system }: PlannedProps) {
           enquiryId={enquiryId}
           version={version}
           shown={view.shown}
-          rows={preferenceRows(view, system)}
+          rows={preferenceRows(view, { system, texts })}
         />
       </section>
       <PlanKits
@@ -124,13 +132,14 @@ function shortageText({ shortage }: PlanView, names: Readonly<Record<string, str
   return `${countText(shortage.valvesMore, 'valve')} more could be served if these pieces were free: ${pieces.join('; ')}.`;
 }
 
-function preferenceRows({ summaries, currency }: PlanView, system: UnitSystem) {
+function preferenceRows({ summaries, currency }: PlanView, { system, texts }: Pick<PlannedProps, 'system' | 'texts'>) {
+  const money = (minor: number) => `${texts.money(minor, currency)} ${currency}`;
   return summaries.map((summary) => ({
     preference: summary.preference,
     name: PREFERENCE_NAMES[summary.preference],
     served: `${summary.served} of ${summary.asked}`,
-    cost: moneyIn(currency, Math.round(summary.cost_minor)),
-    price: moneyIn(currency, summary.price_minor),
+    cost: money(Math.round(summary.cost_minor)),
+    price: money(summary.price_minor),
     hours: hoursText(summary.hours),
     mass: massText(summary.mass_kg, system),
     pieces: String(summary.pieces),

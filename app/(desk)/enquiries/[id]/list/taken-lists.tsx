@@ -1,4 +1,4 @@
-import { momentText } from '#app/_ui/plan-words.ts';
+import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import { ShownSentence } from '#app/_ui/shown-units.client.tsx';
 import type { EnquiryView } from '#lib/services/open-enquiry.ts';
 
@@ -17,7 +17,9 @@ export function TakenLists({ enquiryId, files }: TakenListsProps) {
         <div className="panel" key={file.id}>
           <p>
             <a href={`/api/v1/enquiries/${enquiryId}/lists/${file.id}`}>{file.fileName}</a>{' '}
-            <small>received {momentText(file.receivedAt)}, kept as it came</small>
+            <small>
+              received <ShownMoment at={file.receivedAt} />, kept as it came
+            </small>
           </p>
           {file.outcome === null ? (
             <p className="soft">Not taken into the schedule.</p>

@@ -3,7 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import { momentText } from '#app/_ui/plan-words.ts';
+import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import type { EnquiryLifeView } from '#lib/services/open-enquiry-life.ts';
 
 interface FileListProps {
@@ -51,7 +51,9 @@ export function FileList({ enquiryId, files, lists }: FileListProps) {
         {lists.map((list) => (
           <li key={`list ${list.id}`}>
             <a href={`${base}/lists/${list.id}`}>{list.fileName}</a>
-            <small className="beside">valve list, {momentText(list.receivedAt)}</small>
+            <small className="beside">
+              valve list, <ShownMoment at={list.receivedAt} />
+            </small>
           </li>
         ))}
         {files.map((file) => (
@@ -69,7 +71,8 @@ export function FileList({ enquiryId, files, lists }: FileListProps) {
               <span className="unseen"> {file.file_name}</span>
             </button>
             <small className="beside">
-              {Math.max(1, Math.round(file.size_bytes / BYTES_A_KB))} kB, {file.added_by}, {momentText(file.added_at)}
+              {Math.max(1, Math.round(file.size_bytes / BYTES_A_KB))} kB, {file.added_by},{' '}
+              <ShownMoment at={file.added_at} />
             </small>
           </li>
         ))}

@@ -3,7 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import { momentText } from '#app/_ui/plan-words.ts';
+import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import type { NoteView } from '#lib/services/open-enquiry-life.ts';
 
 interface NoteListProps {
@@ -46,7 +46,7 @@ export function NoteList({ enquiryId, notes }: NoteListProps) {
       {notes.map((note) => (
         <article key={note.id} style={{ marginBottom: 'var(--space-3)' }}>
           <small>
-            {note.author}, {momentText(note.writtenAt)}
+            {note.author}, <ShownMoment at={note.writtenAt} />
             {note.changedAt !== null && ', changed since'}
             {note.isStruck && `, struck through by ${note.struckBy}`}
           </small>

@@ -1,7 +1,7 @@
 import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
-import { momentText } from '#app/_ui/plan-words.ts';
+import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import { openEnquiry } from '#lib/services/open-enquiry.ts';
 import { type EnquiryLifeView, openEnquiryLife } from '#lib/services/open-enquiry-life.ts';
 import { AboutForm } from './about-form.client.tsx';
@@ -49,7 +49,7 @@ function Moves({ moves }: Pick<EnquiryLifeView, 'moves'>) {
             {move.from_state} → {move.to_state}
             {move.why !== '' && `: ${move.why}`}{' '}
             <small>
-              {move.who}, {momentText(move.at)}
+              {move.who}, <ShownMoment at={move.at} />
             </small>
           </li>
         ))}

@@ -1,6 +1,6 @@
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
-import { dateText } from '#lib/documents/print-values.ts';
+import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import type { LineView } from '#lib/services/line-view.ts';
 import { VisitUse } from './visit-use.client.tsx';
 
@@ -47,7 +47,7 @@ export function LineVisits({ known, visits }: LineVisitsProps) {
         {visits.map((visit) => (
           <li key={visit.id}>
             <strong>
-              Visit of {dateText(visit.on)} by {visit.by}
+              Visit of <ShownDate on={visit.on} /> by {visit.by}
             </strong>
             , {visit.under}: {toldCells(visit.cells)}
             {visit.earlier === 'no' ? ' Not before the first day of this hire, so not used for it.' : ''}
