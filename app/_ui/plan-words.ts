@@ -1,4 +1,4 @@
-import { dateText, moneyText } from '#lib/documents/print-values.ts';
+import { moneyText } from '#lib/documents/print-values.ts';
 import type { PlanSummary } from '#lib/services/plan-view.ts';
 
 type Preference = PlanSummary['preference'];
@@ -36,11 +36,6 @@ export const ROLE_NAMES: Readonly<Record<string, string>> = {
   option: 'Options',
   accessory: 'Accessories',
 };
-
-/** Day and hour of a stored moment, as it was stored: `2 March 2026, 08:00`. */
-export function momentText(at: string): string {
-  return `${dateText(at.slice(0, 10))}, ${at.slice(11, 16)}`;
-}
 
 export function moneyIn(currency: string, amount_minor: number): string {
   return `${moneyText(amount_minor, currency)} ${currency}`;

@@ -1,4 +1,3 @@
-import type { ReactNode, ReactNode } from 'react';
 import { ShownDate, ShownMoment, ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { StateMark } from '#app/_ui/state-mark.tsx';
 import type { HomeView } from '#lib/services/open-home.ts';
