@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { ShownDate, ShownMoment, ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { StateMark } from '#app/_ui/state-mark.tsx';
 import type { HomeView } from '#lib/services/open-home.ts';

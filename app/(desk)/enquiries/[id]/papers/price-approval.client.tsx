@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { momentText } from '#app/_ui/plan-words.ts';
+import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import type { ApprovalView, DiscountOf } from '#lib/services/discount-of.ts';
 
 interface ApprovalProps {
@@ -139,7 +140,7 @@ function Past({ approvals }: { readonly approvals: readonly ApprovalView[] }) {
       <ul className={styles.list}>
         {approvals.map((one) => (
           <li key={one.id}>
-            {momentText(one.askedAt)}, {one.askedBy.name}: {one.about}, “{one.reason}”. {one.state}
+            <ShownMoment at={one.askedAt} />, {one.askedBy.name}: {one.about}, “{one.reason}”. {one.state}
             {one.decidedAt === '' ? '' : ` ${momentText(one.decidedAt)} by ${one.decidedBy}`}
             {one.decision === '' ? '' : `: “${one.decision}”`}.
           </li>

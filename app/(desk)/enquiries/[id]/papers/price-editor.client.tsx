@@ -1,7 +1,7 @@
 'use client';
 import { useRef, useState } from 'react';
 import styles from '#app/_ui/plan-sheet.module.css';
-import { moneyIn } from '#app/_ui/plan-words.ts';
+import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
 import type { PriceView } from '#lib/services/price-view.ts';
 import { ManualLineForm } from './manual-line-form.client.tsx';
@@ -181,10 +181,10 @@ function swapped(lines: PriceChoices['lines'], first: number): PriceChoices['lin
 }
 
 function tellLine(line: Line, currency: string): string {
-  const each = `${line.quantity} ${line.unit} at ${moneyIn(currency, line.unit_minor)} ${line.per === 'day' ? 'a day' : 'once'}`;
+  const each = `${line.quantity} ${line.unit} at $<ShownMoney minor={line.unit_minor} currency={currency} /> {currency} ${line.per === 'day' ? 'a day' : 'once'}`;
   const from =
     line.rehired === null
       ? ''
-      : ` · from ${line.rehired.house}, costs us ${moneyIn(currency, line.rehired.cost_minor)}, ${line.rehired.starts_on} to ${line.rehired.ends_before}`;
+      : ` · from ${line.rehired.house}, costs us $<ShownMoney minor={line.rehired.cost_minor} currency={currency} /> {currency}, ${line.rehired.starts_on} to ${line.rehired.ends_before}`;
   return `${line.kind} · ${each} · tax ${line.tax}${line.list_item === null ? '' : ' · price list'}${from}`;
 }

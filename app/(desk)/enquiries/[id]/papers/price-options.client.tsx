@@ -4,7 +4,8 @@ import { useRouter } from 'next/navigation';
 import { useRef, useState } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
-import { moneyIn, PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
+import { PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
+import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { countText, hoursText } from '#lib/documents/print-values.ts';
 import type { OptionSummary, PriceView } from '#lib/services/price-view.ts';
 import { OptionForm } from './option-form.client.tsx';
@@ -144,7 +145,10 @@ function OptionFigures({ option, currency }: { readonly option: OptionSummary; r
         <p className={styles.soft}>Not planned yet.</p>
       ) : (
         <p>
-          <strong>{moneyIn(currency, figures.gross_minor)}</strong> with tax
+          <strong>
+            <ShownMoney minor={figures.gross_minor} currency={currency} /> {currency}
+          </strong>{' '}
+          with tax
           <br />
           <span className={styles.soft}>
             {figures.served} of {countText(figures.asked, 'valve')} · {hoursText(figures.hours)}
