@@ -2,8 +2,7 @@ import styles from '#app/_ui/plan-sheet.module.css';
 import { moneyIn } from '#app/_ui/plan-words.ts';
 import { FileLinks, PaperLinks } from '#app/_ui/price-papers.tsx';
 import { QuoteBooking } from '#app/_ui/quote-booking.tsx';
-import { ShownDate, ShownMoney } from '#app/_ui/shown-forms.client.tsx';
-import { windowText } from '#lib/documents/print-values.ts';
+import { dateText, windowText } from '#lib/documents/print-values.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import type { EnquiryView } from '#lib/services/open-enquiry.ts';
 import sheet from './price-sheet.module.css';
@@ -39,7 +38,7 @@ function IssuedQuote({ quote, isNewest }: { readonly quote: Quote; readonly isNe
         <strong>{totalsOf(quote)}</strong>
       </div>
       <p className={styles.soft}>
-        Issued <ShownDate on={quote.issued_on} />, valid until <ShownDate on={quote.valid_until} />
+        Issued {dateText(quote.issued_on)}, valid until {dateText(quote.valid_until)}
         {quote.state_reason === '' ? '' : ` · ${quote.state_reason} (${quote.state_by})`}
       </p>
       {isNewest && 'reason' in standing ? <p className={styles.soft}>{standing.reason.sentence}</p> : null}
@@ -88,11 +87,7 @@ function Accept({ quote }: { readonly quote: Quote }) {
     <QuoteAccept
       quoteId={quote.id}
       quote={`${quote.number} ${quote.revision}`}
-      total={
-        <>
-          <ShownMoney minor={quote.total_minor} currency={quote.currency} /> {quote.currency}
-        </>
-      }
+      total={moneyIn(quote.currency, quote.total_minor)}
       days={
         quote.options.length === 0 ? windowText(rangeOfDays(quote.starts_on, quote.days)) : 'the days of that option'
       }
@@ -107,7 +102,7 @@ function Accept({ quote }: { readonly quote: Quote }) {
 }
 
 function totalsOf({ options, currency, total_minor }: Quote): string {
-  if (options.length === 0) return `$<ShownMoney minor={total_minor} currency={currency} /> {currency} with tax`;
+  if (options.length === 0) return `${moneyIn(currency, total_minor)} with tax`;
   return `${options.map((option) => moneyIn(currency, option.total_minor)).join(' or ')} with tax`;
 }
 

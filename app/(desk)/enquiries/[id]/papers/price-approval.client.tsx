@@ -3,7 +3,6 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
-import { momentText } from '#app/_ui/plan-words.ts';
 import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import type { ApprovalView, DiscountOf } from '#lib/services/discount-of.ts';
 
@@ -141,7 +140,12 @@ function Past({ approvals }: { readonly approvals: readonly ApprovalView[] }) {
         {approvals.map((one) => (
           <li key={one.id}>
             <ShownMoment at={one.askedAt} />, {one.askedBy.name}: {one.about}, “{one.reason}”. {one.state}
-            {one.decidedAt === '' ? '' : ` ${momentText(one.decidedAt)} by ${one.decidedBy}`}
+            {one.decidedAt !== '' && (
+              <>
+                {' '}
+                <ShownMoment at={one.decidedAt} /> by {one.decidedBy}
+              </>
+            )}
             {one.decision === '' ? '' : `: “${one.decision}”`}.
           </li>
         ))}
