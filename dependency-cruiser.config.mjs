@@ -77,9 +77,10 @@ const table = [
   },
   {
     folder: 'app',
-    may: ['services', 'contracts', 'documents', 'schedule', 'kernel', 'units', 'money', 'alike', 'enquiry'].map(
-      (name) => `lib/${name}`,
-    ),
+    /** Services, and the pure words and types that screens show. */
+    may: 'services contracts documents schedule kernel units money alike enquiry equipment kits pricing'
+      .split(' ')
+      .map((name) => `lib/${name}`),
     packages: ['next', 'react', 'react-dom', '@tanstack/react-virtual', '@fontsource/noto-sans', 'zod'],
     node: true,
   },
