@@ -23,6 +23,7 @@ import {
   unservedLines,
   validUntil,
 } from './papers-of.ts';
+import { stillZip } from './still-zip.ts';
 
 /** How files beside the papers are sent. */
 export const FILE_FORMS = {
@@ -116,7 +117,9 @@ function csvOf({ headings, rows }: LinesTable): string {
 }
 
 async function workbookOf(input: PapersInput): Promise<Buffer> {
-  return writeExcelFile([sheetOf('Lines', linesOf(input)), sheetOf('Price', pricesOf(input))]).toBuffer();
+  return stillZip(
+    await writeExcelFile([sheetOf('Lines', linesOf(input)), sheetOf('Price', pricesOf(input))]).toBuffer(),
+  );
 }
 
 function sheetOf(sheet: string, { headings, rows }: LinesTable) {
