@@ -1,7 +1,7 @@
 'use client';
 import { useRef, useState } from 'react';
 import styles from '#app/_ui/plan-sheet.module.css';
-import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
+import { ShownMoney, ShownWindow } from '#app/_ui/shown-forms.client.tsx';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
 import type { PriceView } from '#lib/services/price-view.ts';
 import { ManualLineForm } from './manual-line-form.client.tsx';
@@ -120,7 +120,9 @@ function ManualLines({ view, kept, onEdit }: LinesProps) {
           <span className={sheet.what}>
             <strong>{line.text}</strong>
             <br />
-            <span className={styles.soft}>{tellLine(line, view.currency)}</span>
+            <span className={styles.soft}>
+              <LineWords line={line} currency={view.currency} />
+            </span>
           </span>
           <span className={styles.row}>
             <Step name={`Edit ${line.text}`} words="Edit" busy={kept.busy} act={() => onEdit(line)} />
@@ -180,11 +182,21 @@ function swapped(lines: PriceChoices['lines'], first: number): PriceChoices['lin
   return next;
 }
 
-function tellLine(line: Line, currency: string): string {
-  const each = `${line.quantity} ${line.unit} at $<ShownMoney minor={line.unit_minor} currency={currency} /> {currency} ${line.per === 'day' ? 'a day' : 'once'}`;
-  const from =
-    line.rehired === null
-      ? ''
-      : ` · from ${line.rehired.house}, costs us $<ShownMoney minor={line.rehired.cost_minor} currency={currency} /> {currency}, ${line.rehired.starts_on} to ${line.rehired.ends_before}`;
-  return `${line.kind} · ${each} · tax ${line.tax}${line.list_item === null ? '' : ' · price list'}${from}`;
+/** What it is, what it costs, and for a re-hired piece where it comes from. */
+function LineWords({ line, currency }: { readonly line: Line; readonly currency: string }) {
+  const { rehired } = line;
+  return (
+    <>
+      {line.kind} · {line.quantity} {line.unit} at <ShownMoney minor={line.unit_minor} currency={currency} /> {currency}{' '}
+      {line.per === 'day' ? 'a day' : 'once'} · tax {line.tax}
+      {line.list_item === null ? '' : ' · price list'}
+      {rehired === null ? null : (
+        <>
+          <br />
+          from {rehired.house}, <ShownWindow days={rehired} />, costs us{' '}
+          <ShownMoney minor={rehired.cost_minor} currency={currency} /> {currency}
+        </>
+      )}
+    </>
+  );
 }
