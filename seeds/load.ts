@@ -5,7 +5,7 @@
  * Read next: units.ts, equipment/, enquiries/.
  */
 import { readFileSync } from 'node:fs';
-import { type DemoCustomer, parseCustomers } from '#lib/contracts/customer.ts';
+import { type DemoContact, type DemoCustomer, parseContacts, parseCustomers } from '#lib/contracts/customer.ts';
 import { parseEnquiryFile } from '#lib/contracts/enquiry-file.ts';
 import { parseModels } from '#lib/contracts/equipment.ts';
 import { type HouseFacts, parseHouse } from '#lib/contracts/house.ts';
@@ -67,6 +67,10 @@ export function demoHouseJson(): unknown {
 
 export function demoCustomers(): readonly DemoCustomer[] {
   return readOrStop(parseCustomers(readJson('customers.json')));
+}
+
+export function demoContacts(): readonly DemoContact[] {
+  return readOrStop(parseContacts(readJson('contacts.json')));
 }
 
 export function demoEnquiries(): readonly DemoEnquiry[] {

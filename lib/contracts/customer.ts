@@ -73,3 +73,22 @@ export function parseCustomers(json: unknown): Result<readonly DemoCustomer[]> {
     .join(' ');
   return failed({ code: 'customers-unreadable', sentence });
 }
+
+/** A person at a customer of the demo house, in its file. */
+const demoContactSchema = z.strictObject({
+  /** Code of the customer. */
+  customer: text,
+  name: text,
+  position: line,
+  email: line,
+  telephone: line,
+  note: line,
+});
+export type DemoContact = z.output<typeof demoContactSchema>;
+
+export function parseContacts(json: unknown): Result<readonly DemoContact[]> {
+  const parsed = z.array(demoContactSchema).safeParse(json);
+  if (parsed.success) return ok(parsed.data);
+  const sentence = parsed.error.issues.map((issue) => `Contacts, ${issue.path.join('.')}: ${issue.message}.`).join(' ');
+  return failed({ code: 'contacts-unreadable', sentence });
+}

@@ -6,7 +6,6 @@
  */
 import { type DbOrTx, openDatabase } from '#db/client.ts';
 import { migrateDatabase } from '#db/migrate.ts';
-import { insertCustomer } from '#db/queries/customers.ts';
 import { insertEnquiry } from '#db/queries/enquiries.ts';
 import { insertModels, insertUnits } from '#db/queries/equipment.ts';
 import { readHouse, takeNumber, writeHouse } from '#db/queries/house.ts';
@@ -21,13 +20,13 @@ import { invariant } from '#lib/kernel/invariant.ts';
 import {
   type DemoEnquiry,
   demoCountedStock,
-  demoCustomers,
   demoEnquiries,
   demoHouseJson,
   demoModels,
   demoUnits,
 } from '#seeds/load.ts';
 import { sha256 } from './sha256.ts';
+import { writeDemoCustomers, writeDemoSite } from './write-demo-customers.ts';
 import { writeDemoVisits } from './write-demo-visits.ts';
 
 export async function prepareHouse(input: { readonly databasePath: string; readonly now?: Date }): Promise<void> {
@@ -88,19 +87,7 @@ function writeDemoHouse(tx: DbOrTx, { at, lists }: DemoHouse): void {
       calibration_due_on: unit.calibrationDueOn,
     })),
   );
-  const customers = new Map<string, number>();
-  for (const customer of demoCustomers()) {
-    customers.set(
-      customer.code,
-      insertCustomer(tx, {
-        code: customer.code,
-        name: customer.name,
-        facts_json: JSON.stringify(customer),
-        created_at: at,
-        updated_at: at,
-      }),
-    );
-  }
+  const customers = writeDemoCustomers(tx, at);
   for (const list of lists) writeDemoEnquiry(tx, { at, list, customerId: customers.get(list.enquiry.customer) });
 }
 
@@ -119,6 +106,7 @@ function writeDemoEnquiry(tx: DbOrTx, { at, list, customerId }: DemoWriting): vo
     title: list.enquiry.title,
     state: 'new',
     site_json: JSON.stringify(site),
+    ...writeDemoSite(tx, { at, customerId, facts: site }),
     constraints_json: JSON.stringify(constraintsToJson(NO_CONSTRAINTS)),
     preference: 'cost',
     created_at: at,
