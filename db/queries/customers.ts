@@ -6,10 +6,7 @@
  */
 import { and, asc, eq, isNotNull, isNull, type SQL, sql } from 'drizzle-orm';
 import type { DbOrTx } from '../client.ts';
-import { contact } from '../schema/contact.ts';
 import { customer } from '../schema/customer.ts';
-import { enquiry } from '../schema/enquiry.ts';
-import { site } from '../schema/site.ts';
 
 export type CustomerRow = typeof customer.$inferSelect;
 
@@ -71,10 +68,11 @@ export function pageOfCustomers(db: DbOrTx, asked: CustomerAsked): readonly Cust
       code: customer.code,
       name: customer.name,
       facts_json: customer.facts_json,
-      sites: sql<number>`(SELECT count(*) FROM ${site} WHERE ${site.customer_id} = ${customer.id} AND ${site.archived_at} IS NULL)`,
-      contacts: sql<number>`(SELECT count(*) FROM ${contact} WHERE ${contact.customer_id} = ${customer.id} AND ${contact.archived_at} IS NULL)`,
-      enquiries: sql<number>`(SELECT count(*) FROM ${enquiry} WHERE ${enquiry.customer_id} = ${customer.id})`,
-      open_enquiries: sql<number>`(SELECT count(*) FROM ${enquiry} WHERE ${enquiry.customer_id} = ${customer.id} AND ${enquiry.state} IN ('new', 'being worked', 'quoted'))`,
+      // With the tables named: alone in a query, a column is written without its table.
+      sites: sql<number>`(SELECT count(*) FROM site WHERE site.customer_id = customer.id AND site.archived_at IS NULL)`,
+      contacts: sql<number>`(SELECT count(*) FROM contact WHERE contact.customer_id = customer.id AND contact.archived_at IS NULL)`,
+      enquiries: sql<number>`(SELECT count(*) FROM enquiry WHERE enquiry.customer_id = customer.id)`,
+      open_enquiries: sql<number>`(SELECT count(*) FROM enquiry WHERE enquiry.customer_id = customer.id AND enquiry.state IN ('new', 'being worked', 'quoted'))`,
     })
     .from(customer)
     .where(wanted(asked))

@@ -49,6 +49,9 @@ describe('a customer', () => {
       const found = granted(findCustomers(context, { words, archived: 'no', page: 9 }));
       expect([found.rows.map(({ id }) => id), found.page, found.pages]).toEqual([[customerId], 1, 1]);
     }
+    const all = granted(findCustomers(context, { words: '', archived: 'no', page: 1 })).rows;
+    expect(all.find(({ id }) => id === customerId)).toMatchObject({ sites: 1, contacts: 1, enquiries: 0 });
+    expect(all.find(({ code }) => code === 'C-1007')).toMatchObject({ sites: 1, contacts: 2, openEnquiries: 1 });
   });
 
   it('is put away and brought back, never deleted, and is not offered meanwhile', async () => {

@@ -41,7 +41,7 @@ export function EnquiryFilters({ asked, found, people, customer }: FiltersProps)
             type="search"
             defaultValue={asked.words}
             placeholder="number, title, customer, reference"
-            size={30}
+            size={34}
           />
         </div>
         <div>
