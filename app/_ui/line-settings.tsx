@@ -50,9 +50,11 @@ export function LineSettings({ assembly }: { readonly assembly: Assembly }) {
         {figures.limiterRequired ? <strong>Torque limiter required. </strong> : null}
         {figures.counterRequired ? <strong>Turns counter required. </strong> : null}
         At most <ShownQuantity value={figures.highestAtValve} unit="N·m" /> can reach the valve at the ceiling
-        {figures.stallAtValve > figures.highestAtValve
-          ? `; $<ShownQuantity value={figures.stallAtValve} unit="N·m" /> if nothing limited it`
-          : ''}
+        {figures.stallAtValve > figures.highestAtValve && (
+          <>
+            ; <ShownQuantity value={figures.stallAtValve} unit="N·m" /> if nothing limited it
+          </>
+        )}
         . The chain surely gives <ShownQuantity value={figures.sureAtValve} unit="N·m" />. The restraint takes{' '}
         <ShownQuantity value={figures.reactionForce} unit="N" />.
       </p>

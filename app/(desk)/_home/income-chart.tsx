@@ -94,7 +94,7 @@ function IncomeTable({ months, currency }: { readonly months: readonly IncomeMon
 
 function told(months: readonly IncomeMonth[], currency: string): string {
   const some = months.filter(({ net_minor }) => net_minor > 0);
-  return `Hire income by month: ${some.map((row) => `${monthText(row.month)} $<ShownMoney minor={row.net_minor} currency={currency} /> ${currency}`).join(', ')}.`;
+  return `Hire income by month: ${some.map((row) => `${monthText(row.month)} ${moneyText(row.net_minor, currency)} ${currency}`).join(', ')}.`;
 }
 
 /** `March 2026` from `2026-03`. */
