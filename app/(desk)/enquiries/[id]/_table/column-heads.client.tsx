@@ -24,7 +24,7 @@ export function ColumnHeads({ columns, filter, chosen, onShow, onHide, onChooseA
       <div role="columnheader" className={`${styles.cell} ${styles.pick}`} aria-colindex={1}>
         <input
           type="checkbox"
-          aria-label="Choose all lines shown"
+          aria-label="All lines shown"
           checked={chosen === 'all'}
           ref={(box) => {
             if (box) box.indeterminate = chosen === 'some';

@@ -109,16 +109,16 @@ function useVisibleRows({ lines }: Schedule, focus: RefObject<number>) {
     // The row with the focus stays drawn, so that keys still reach it when it is scrolled away.
     rangeExtractor: (range) => {
       const shown = defaultRangeExtractor(range);
-      return shown.includes(focus.current) || focus.current >= range.count
-        ? shown
-        : [...shown, focus.current].toSorted((a, b) => a - b);
+      const isAway = !shown.includes(focus.current) && focus.current < range.count;
+      const isFocused = frame.current?.contains(document.activeElement) === true;
+      return isAway && isFocused ? [...shown, focus.current].toSorted((a, b) => a - b) : shown;
     },
   });
   const visible = rows.getVirtualItems();
-  const inSight = visible.filter(({ index }) => index !== focus.current);
-  const from = inSight[0]?.index ?? 0;
-  const to = inSight.at(-1)?.index ?? 0;
-  useEffect(() => need(from, to), [need, from, to]);
+  const from = visible[0]?.index ?? 0;
+  const to = visible.at(-1)?.index ?? 0;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: which rows are drawn follows from the first, the last and the count.
+  useEffect(() => need(visible.map(({ index }) => index)), [need, from, to, visible.length]);
   const page = Math.max(1, Math.floor(((frame.current?.clientHeight ?? 600) - HEAD_HEIGHT) / ROW_HEIGHT) - 1);
   return { frame, rows, visible, page };
 }

@@ -22,8 +22,8 @@ export interface Lines {
   readonly at: (index: number) => LineView | undefined;
   readonly line: (id: number) => LineView | undefined;
   readonly placeOf: (id: number) => number | undefined;
-  /** Loads what the eye can see. */
-  readonly need: (from: number, to: number) => void;
+  /** Loads the lines at these places, those that the eye can see. */
+  readonly need: (places: readonly number[]) => void;
   readonly show: (filter: LineFilter) => Promise<void>;
   /** Asks for the order anew; what is in sight is read again. */
   readonly reload: () => Promise<void>;
@@ -35,6 +35,7 @@ export interface Lines {
 }
 
 const AT_ONCE = 40;
+const FIRST_PLACES: readonly number[] = Array.from({ length: 30 }, (_, at) => at);
 /** A question that got no answer is asked again. */
 const AGAIN_MS = 2500;
 
@@ -43,12 +44,12 @@ export function useLines({ path, first }: { readonly path: string; readonly firs
   const [lost, setLost] = useState('');
   const { order, state, filter, ask, places } = useOrder({ path, first, onLost: setLost });
   const { lines, read, asked, change } = useLoaded({ path, first, onLost: setLost });
-  const sight = useRef({ from: 0, to: 0 });
+  const sight = useRef<readonly number[]>(FIRST_PLACES);
 
   const need = useCallback(
-    (from: number, to: number): void => {
-      sight.current = { from, to };
-      const missing = order.slice(from, to + 1).filter((id) => !asked.current.has(id));
+    (inSight: readonly number[]): void => {
+      sight.current = inSight.length === 0 ? FIRST_PLACES : inSight;
+      const missing = sight.current.flatMap((place) => order[place] ?? []).filter((id) => !asked.current.has(id));
       if (missing.length > 0) void read(missing);
     },
     [order, asked, read],
@@ -60,10 +61,10 @@ export function useLines({ path, first }: { readonly path: string; readonly firs
   }
 
   // Whatever is in sight under a new order is read.
-  useEffect(() => need(sight.current.from, Math.max(sight.current.to, AT_ONCE)), [need]);
+  useEffect(() => need(sight.current), [need]);
 
   const repeat = useRef<() => unknown>(() => undefined);
-  repeat.current = () => ask(filter).then(() => need(sight.current.from, sight.current.to));
+  repeat.current = () => ask(filter).then(() => need(sight.current));
   useEffect(() => {
     if (lost === '') return undefined;
     const timer = setInterval(() => repeat.current(), AGAIN_MS);
