@@ -5,11 +5,23 @@ import { ShownRange, ShownSource } from './shown-units.client.tsx';
 
 const SHORT = { measured: 'M', stated: 'S', standard: 'N', computed: 'C', 'rule of thumb': 'R', assumed: 'A' } as const;
 
+interface KnownMarkProps<U extends Unit> {
+  readonly known: Known<U>;
+  /** Where it stands in a grid that is walked with the arrows, and whether the Tab key stops there. */
+  readonly cell: { readonly row: number; readonly column: number; readonly label: string; readonly isStop: boolean };
+}
+
 /** A number with its range and a small mark for its basis; the sentence shows on hover and focus. */
-export function KnownMark<U extends Unit>({ known }: { readonly known: Known<U> }) {
+export function KnownMark<U extends Unit>({ known, cell }: KnownMarkProps<U>) {
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: the sentence must be reachable by keyboard.
-    <span className="basis" tabIndex={0}>
+    <span
+      className="basis"
+      role="group"
+      aria-label={cell.label}
+      tabIndex={cell.isStop ? 0 : -1}
+      data-row={cell.row}
+      data-column={cell.column}
+    >
       <ShownRange known={known} />{' '}
       <abbr className="mark" data-basis={known.basis} title={known.basis}>
         {SHORT[known.basis]}

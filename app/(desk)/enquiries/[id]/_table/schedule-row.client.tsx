@@ -2,12 +2,12 @@
 
 import Link from 'next/link';
 import { memo } from 'react';
+import { KnownMark } from '#app/_ui/known-mark.client.tsx';
 import { useUnits } from '#app/_ui/shown-units.client.tsx';
 import type { CellEdit } from '#lib/services/edit-cells.ts';
 import type { LineView } from '#lib/services/line-view.ts';
 import { sentenceIn } from '#lib/units/say-figure.ts';
 import type { Place } from './block.ts';
-import { FigureCell } from './figure-cell.client.tsx';
 import type { GridColumn } from './grid-columns.ts';
 import styles from './schedule-table.module.css';
 import { SheetCell } from './sheet-cell.client.tsx';
@@ -91,11 +91,9 @@ function GridCell({ line, name, column, at, index, left, right, stop, unsaved, f
   if (column.kind === 'duty') {
     return (
       <div role="gridcell" className={classes.join(' ')} aria-colindex={at + 2} aria-selected={isIn}>
-        <FigureCell
+        <KnownMark
           known={line.duty[column.name]}
-          place={place}
-          isStop={stop === at}
-          label={`${column.label}, ${name}`}
+          cell={{ ...place, label: `${column.label}, ${name}`, isStop: stop === at }}
         />
       </div>
     );
