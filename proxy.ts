@@ -1,12 +1,12 @@
 import { type NextRequest, NextResponse } from 'next/server';
-import { OPEN_ROUTES, PATH_HEADER } from './app/_lib/open-paths.ts';
+import { OPEN_PAGES, OPEN_ROUTES, PATH_HEADER } from './app/_lib/open-paths.ts';
 import { isFromElsewhere } from './app/_lib/same-origin.ts';
 
 export const config = { matcher: ['/((?!_next/static|icon.svg).*)'] };
 
 /**
- * Stands before every page and route. It refuses changes that another site asks a browser to make, and routes that are
- * asked without any cookie. What a cookie is worth and what its owner may do is decided behind it, at each service.
+ * Stands before every page and route. It refuses changes that another site asks a browser to make, and sends away whoever
+ * comes without any cookie. What a cookie is worth and what its owner may do is decided behind it, at each service.
  */
 export function proxy(request: NextRequest): NextResponse {
   const { pathname, search } = request.nextUrl;
@@ -19,9 +19,19 @@ export function proxy(request: NextRequest): NextResponse {
   const isRoute = pathname.startsWith('/api/');
   if (isRoute && !OPEN_ROUTES.includes(pathname) && !hasSession(request))
     return refused({ status: 401, code: 'not-signed-in', title: 'Sign in first.' });
+  if (!isRoute && !OPEN_PAGES.includes(pathname) && !hasSession(request)) return toSignIn(request);
   const headers = new Headers(request.headers);
   headers.set(PATH_HEADER, `${pathname}${search}`);
   return NextResponse.next({ request: { headers } });
+}
+
+/** Back to where one wanted to go; a form that was sent is not sent again. */
+function toSignIn(request: NextRequest): NextResponse {
+  const { pathname, search } = request.nextUrl;
+  const there = request.nextUrl.clone();
+  there.pathname = '/sign-in';
+  there.search = pathname === '/' ? '' : `?to=${encodeURIComponent(`${pathname}${search}`)}`;
+  return NextResponse.redirect(there, 303);
 }
 
 function hasSession(request: NextRequest): boolean {

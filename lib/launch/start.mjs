@@ -65,6 +65,8 @@ async function serve() {
     [
       '--import',
       './lib/launch/end-with-parent.mjs',
+      '--import',
+      './lib/launch/true-address.mjs',
       packaged('next/dist/bin/next'),
       isDevelopment ? 'dev' : 'start',
       '-p',
