@@ -12,6 +12,9 @@ import { makeServices, type Service, type ServiceTable } from './services.ts';
 import { shareOut } from './share-out.ts';
 import { type Blend, blended, itemWeight } from './weights.ts';
 
+/** Job visits of a long search: up to some seconds where classes have thousands of ways. */
+export const SEARCH_VISITS = 3_000_000;
+
 export interface SearchRequest {
   readonly program: Program;
   readonly aim: Aim;

@@ -15,7 +15,7 @@ import type { FleetProgress } from './fleet-problem.ts';
 import { isWithinLimits } from './measure.ts';
 import { type Aim, type Measures, type Program, pick, type Solution } from './program.ts';
 import { readSolution, writeStart } from './read-solution.ts';
-import { searchFrom } from './search-plan.ts';
+import { SEARCH_VISITS, searchFrom, searchPlan } from './search-plan.ts';
 
 export type Standing = 'certified' | 'agreed' | 'claimed' | 'open' | 'halted';
 
@@ -50,6 +50,8 @@ export interface StageRequest {
 export const PROOF_GAP = 1e-6;
 /** Rounds of crew rows on the first relaxation; later rounds add little. */
 const CUT_ROUNDS = 20;
+/** Part of the aim left open from which a long search is worth its time. */
+const SEARCH_GAP = 2e-3;
 /** What a relaxed point must carry of a piece for a plan made from it to use the piece. */
 const PART_CARRIED = 0.02;
 /** Job visits of one such attempt. */
@@ -99,6 +101,8 @@ export async function solveStage(request: StageRequest): Promise<Stage> {
   const checked = checkValues(full.sparse, values);
   if (checked.kind === 'sound') takeValues(work, checked.values);
   work.request.onProgress?.({ best: work.best.measures[aim], bound: work.bound });
+  if (isClosed(work)) return ended(work, 'certified');
+  searchOn(work, values);
   if (isClosed(work)) return ended(work, 'certified');
   const excluded = ruledOut({ program, model: full, reducedCost, slack: work.best.measures[aim] - offset - bound });
   count(meter, 'items ruled out', excluded.size);
@@ -208,6 +212,19 @@ async function runSolver(work: Work, presolve: 'on' | 'off'): Promise<MilpAnswer
   count(meter, 'nodes', answer.effort.nodes);
   count(meter, 'simplex iterations', answer.effort.simplexIterations);
   return answer;
+}
+
+/** From the relaxed point, and where that leaves much open by a long search: a better plan rules out more. */
+function searchOn(work: Work, values: Float64Array): void {
+  const { program, aim, settled, unserved, meter } = work.request;
+  if (settled.length > 0 || aim === 'unserved' || unserved !== 0) return;
+  improveFrom(work, values);
+  if (work.best.measures[aim] - work.bound <= SEARCH_GAP * Math.abs(work.bound)) return;
+  const found = searchPlan({ program, aim, visits: SEARCH_VISITS });
+  count(meter, 'search visits', found.visits);
+  if (found.solution.measures.unserved === 0 && found.solution.measures[aim] < work.best.measures[aim]) {
+    work.best = found.solution;
+  }
 }
 
 /** Takes over a better plan, and says what the answer is worth so far. */

@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import type { FleetPlan, Preference } from '#lib/equipment/choices.ts';
+import { checkedPlan } from '#tests/support/checked.ts';
+import { plausibleCase } from '#tests/support/fleet-cases.ts';
+
+/** Nodes alone stop a search here, so that the counters are equal on every machine. */
+const BUDGET = { seconds: 3600, nodes: 60 };
+const SEED = 5;
+
+interface Size {
+  readonly classes: number;
+  readonly items: number;
+  readonly crews: number;
+  readonly load: number;
+}
+
+const SIZES: readonly Size[] = [
+  { classes: 10, items: 30, crews: 1, load: 0.5 },
+  { classes: 10, items: 30, crews: 2, load: 0.6 },
+  { classes: 20, items: 40, crews: 2, load: 0.7 },
+  { classes: 60, items: 60, crews: 1, load: 0.6 },
+  { classes: 60, items: 60, crews: 2, load: 0.6 },
+  { classes: 60, items: 200, crews: 1, load: 0.6 },
+];
+const PREFERENCES: readonly Preference[] = ['cost', 'pieces', 'time', 'surest'];
+
+/** A change here is a change of the search and needs its reason in the commit. */
+const BY_SIZE: Readonly<Record<string, FleetPlan['effort']>> = {
+  '10 classes × 30 models × 1 crews': { columns: 228, 'relaxation iterations': 99, 'search visits': 10_155 },
+  '10 classes × 30 models × 2 crews': { columns: 476, 'relaxation iterations': 211, 'search visits': 15_477 },
+  '20 classes × 40 models × 2 crews': {
+    columns: 1104,
+    'crew rows': 1,
+    'items ruled out': 6,
+    nodes: 33,
+    'relaxation iterations': 22,
+    'search visits': 117_657,
+    'simplex iterations': 3730,
+  },
+  '60 classes × 60 models × 1 crews': { columns: 3933, 'relaxation iterations': 922, 'search visits': 30_017 },
+  '60 classes × 60 models × 2 crews': { columns: 9174, 'relaxation iterations': 2860, 'search visits': 30_167 },
+  '60 classes × 200 models × 1 crews': { columns: 7517, 'relaxation iterations': 1624, 'search visits': 30_132 },
+};
+const BY_PREFERENCE: Readonly<Record<Preference, FleetPlan['effort']>> = {
+  cost: {
+    columns: 1104,
+    'crew rows': 2,
+    'items ruled out': 0,
+    nodes: 60,
+    'relaxation iterations': 1,
+    'search visits': 132_478,
+    'simplex iterations': 6191,
+  },
+  pieces: {
+    columns: 2208,
+    'crew rows': 4,
+    'items ruled out': 0,
+    nodes: 60,
+    'relaxation iterations': 104,
+    'search visits': 220_837,
+    'simplex iterations': 12_496,
+  },
+  time: {
+    columns: 1308,
+    'crew rows': 2,
+    'items ruled out': 0,
+    nodes: 60,
+    'relaxation iterations': 228,
+    'search visits': 129_392,
+    'simplex iterations': 1199,
+  },
+  surest: {
+    columns: 2208,
+    'crew rows': 2,
+    'items ruled out': 0,
+    nodes: 60,
+    'relaxation iterations': 124,
+    'search visits': 123_120,
+    'simplex iterations': 6191,
+  },
+};
+
+/** The time holds the independent check too, which is a small part of it. */
+async function timed(size: Size, preference: Preference) {
+  const problem = plausibleCase({ seed: SEED, most: 20, ...size });
+  const started = performance.now();
+  const plan = await checkedPlan({ ...problem, preference, budget: BUDGET });
+  const milliseconds = performance.now() - started;
+  return { plan, milliseconds };
+}
+
+function told(plan: FleetPlan): string {
+  return `${plan.served} of ${plan.asked} valves, ${plan.proof}, gap ${plan.gap.toExponential(1)}`;
+}
+
+describe('effort of planning', () => {
+  it('stays as it is from ten classes to sixty, by cost', async () => {
+    const smallest = { classes: 10, items: 30, crews: 1, load: 0.5 };
+    await timed(smallest, 'cost');
+    const first = await timed(smallest, 'cost');
+    const efforts: Record<string, FleetPlan['effort']> = {};
+    for (const size of SIZES) {
+      const { plan, milliseconds } = await timed(size, 'cost');
+      const name = `${size.classes} classes × ${size.items} models × ${size.crews} crews`;
+      efforts[name] = plan.effort;
+      console.info(`${name}: ${(milliseconds / first.milliseconds).toFixed(1)} × the first, ${told(plan)}`);
+    }
+    expect(efforts).toEqual(BY_SIZE);
+  });
+
+  it('stays as it is by every preference', async () => {
+    const size = { classes: 20, items: 40, crews: 2, load: 1.3 };
+    await timed(size, 'cost');
+    const first = await timed(size, 'cost');
+    const efforts: Record<string, FleetPlan['effort']> = {};
+    for (const preference of PREFERENCES) {
+      const { plan, milliseconds } = await timed(size, preference);
+      efforts[preference] = plan.effort;
+      console.info(`by ${preference}: ${(milliseconds / first.milliseconds).toFixed(1)} × cost, ${told(plan)}`);
+    }
+    expect(efforts).toEqual(BY_PREFERENCE);
+  });
+});
