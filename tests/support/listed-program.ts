@@ -26,7 +26,7 @@ export async function leastListedCost(
   }
   for (const entries of time) builder.row({ lower: 0, upper: problem.secondsPerCrew, entries });
   const model = builder.build();
-  return { answer: await solveMilp(model, { presolve: 'off', seconds: 60 }), columns: model.columns };
+  return { answer: await solveMilp(model, { presolve: 'off', seconds: 240 }), columns: model.columns };
 }
 
 type Kit = ReadonlyMap<string, number>;

@@ -35,5 +35,5 @@ describe('plans of small problems', () => {
       `fleet against enumeration: ${checked} plans of ${CASES} problems checked (crews ${JSON.stringify([...crews])}), ${listed} plans listed`,
     );
     expect(checked).toBe(CASES * PREFERENCES.length);
-  });
+  }, 600_000);
 });
