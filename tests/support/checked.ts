@@ -60,15 +60,11 @@ export function timedChoices(input: ChoicesInput): { readonly choices: Choices; 
 /** Classes of a long list that are tried, spread evenly. */
 const TRIED_OF_A_LIST = 40;
 
-/** One run, as a person meets it; of a long list some classes are checked. */
-export function onceTimedChoices(input: ChoicesInput): { readonly choices: Choices; readonly milliseconds: number } {
-  const started = performance.now();
-  const choices = findChoices(input);
-  const milliseconds = performance.now() - started;
+/** Of a long list some classes are checked. */
+export function checkSome(input: ChoicesInput, choices: Choices): void {
   const step = Math.max(1, choices.classes.length / TRIED_OF_A_LIST);
   const some = choices.classes.filter((_, index) => Math.floor(index / step) !== Math.floor((index - 1) / step));
   checkChoices(input, { ...choices, classes: some });
-  return { choices, milliseconds };
 }
 
 /** Time of this process alone, the least of three runs, with what the last one found. */
