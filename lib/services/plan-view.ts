@@ -16,6 +16,7 @@ import type { PlanOutcome, WorkedOut } from '#lib/planning/worked-out.ts';
 import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
+import { type Coverage, coverageOf } from './coverage-view.ts';
 import { crewDaysOf } from './crew-days-of.ts';
 import { houseFacts, knownModels } from './house-facts.ts';
 import { OWN_SLOT, readOption } from './option-record.ts';
@@ -68,6 +69,7 @@ export interface PlanView {
     readonly lacking?: readonly ItemNeed[];
     readonly items: readonly KitItemView[];
   }[];
+  readonly coverage: Coverage;
   readonly crewDays: readonly CrewDaysInput[];
   readonly lines: readonly PlannedLineView[];
   readonly unserved: readonly (Omit<WorkedOut['unserved'][number], 'repairs'> & {
@@ -119,6 +121,7 @@ export function readPlanView(
       hours: kit.time_s / 3600,
       items: itemViews(context, { outcome, crew: kit.crew, items: kit.items }),
     })),
+    coverage: coverageOf(outcome),
     crewDays: crewDaysOf({
       outcome,
       models,

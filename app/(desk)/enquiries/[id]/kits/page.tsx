@@ -6,18 +6,28 @@ import { CrewDays } from '#app/_ui/crew-days.tsx';
 import { PlanEffort } from '#app/_ui/plan-effort.tsx';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
-import { gapText, PREFERENCE_NAMES, proofText, ROLE_NAMES } from '#app/_ui/plan-words.ts';
-import { RepairDone } from '#app/_ui/repair-done.client.tsx';
+import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
+import { RepairDone } from '#app/(desk)/enquiries/[id]/_why/repair-done.client.tsx';
 import { countText, hoursText, massText } from '#lib/documents/print-values.ts';
+import type { Context } from '#lib/services/context.ts';
 import { listModelsView } from '#lib/services/list-models-view.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/open-enquiry.ts';
 import { type PlanView, readPlanView } from '#lib/services/plan-view.ts';
+import { readStudy, type StudyKind, type StudyView } from '#lib/services/study-enquiry.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import { FrontierChart } from './frontier-chart.client.tsx';
+import { frontierRows } from './frontier-rows.ts';
 import { groupLines, groupRefusals } from './group-plan.ts';
+import { type Money, moneyText } from './money-text.ts';
+import { PlanCoverage } from './plan-coverage.tsx';
 import { PlanKits } from './plan-kits.client.tsx';
 import { PlanLines, PlanRefusals } from './plan-lines.client.tsx';
 import { PlanPreferences } from './plan-preferences.client.tsx';
 import { PlanRun } from './plan-run.client.tsx';
+import { PlanWays } from './plan-ways.client.tsx';
+import { preferenceRows } from './preference-rows.ts';
+import { StudyRun } from './study-run.client.tsx';
+import { tellWays, tellWithout } from './tell-cases.ts';
 
 export const dynamic = 'force-dynamic';
 
@@ -45,24 +55,36 @@ export default async function KitsPage({ params }: { readonly params: Promise<{ 
           enquiry={enquiry.value}
           view={view.value}
           names={names}
-          system={await unitSystem()}
           texts={await shownTexts()}
+          roles={Object.fromEntries((models.ok ? models.value : []).map((model) => [model.number, model.role]))}
+          system={await unitSystem()}
+          study={(kind) => studyOf(house, { enquiryId, kind })}
         />
       )}
     </div>
   );
 }
 
+const NO_STUDY: StudyView = { state: { kind: 'none' }, preference: 'cost', cases: [] };
+
+function studyOf(house: Context, key: { readonly enquiryId: number; readonly kind: StudyKind }): StudyView {
+  const study = readStudy(house, key);
+  return study.ok ? study.value : NO_STUDY;
+}
+
 interface PlannedProps {
   readonly enquiry: EnquiryView;
   readonly view: PlanView;
   readonly names: Readonly<Record<string, string>>;
+  readonly roles: Readonly<Record<string, string>>;
   readonly system: UnitSystem;
   readonly texts: ShownTexts;
+  readonly study: (kind: StudyKind) => StudyView;
 }
 
-function Planned({ enquiry, view, names, system, texts }: PlannedProps) {
+function Planned({ enquiry, view, names, roles, system, texts, study }: PlannedProps) {
   const { id: enquiryId, version, constraints } = enquiry;
+  const money = moneyText(texts, view.currency);
   const groups = groupLines(view.lines, { names, system });
   const refusals = groupRefusals(view.unserved);
   const refused = new Set(view.unserved.map((line) => line.tag));
@@ -75,9 +97,10 @@ function Planned({ enquiry, view, names, system, texts }: PlannedProps) {
           enquiryId={enquiryId}
           version={version}
           shown={view.shown}
-          rows={preferenceRows(view, { system, texts })}
+          rows={preferenceRows(view, { system, money })}
         />
       </section>
+      <Frontier enquiry={enquiry} money={money} study={study('frontier')} />
       <PlanKits
         {...{ enquiryId, version, names }}
         choices={constraints}
@@ -87,6 +110,7 @@ function Planned({ enquiry, view, names, system, texts }: PlannedProps) {
           facts: `${hoursText(kit.hours)} of work · ${massText(kit.mass_kg, system)} · ${countText(kit.pieces, 'piece')}`,
         }))}
       />
+      <Needed {...{ enquiryId, view, names, roles, money }} study={study('without')} />
       <CrewDays crews={view.crewDays} system={system} />
       <section className={styles.panel} aria-labelledby="lines">
         <h2 id="lines">Which assembly does which line</h2>
@@ -112,10 +136,98 @@ function Planned({ enquiry, view, names, system, texts }: PlannedProps) {
             {countText(left, 'line')} could be served by equipment but not in full. {shortageText(view, names)}
           </p>
         ) : null}
+        {left > 0 ? <Ways enquiryId={enquiryId} money={money} study={study('ways')} /> : null}
       </section>
       <section className={styles.panel}>
         <PlanEffort view={view} />
       </section>
+    </>
+  );
+}
+
+/** What the list would cost in fewer or more days, with other crews. */
+function Frontier({
+  enquiry,
+  money,
+  study,
+}: {
+  readonly enquiry: EnquiryView;
+  readonly money: Money;
+  readonly study: StudyView;
+}) {
+  const { days, crews } = enquiry.site;
+  const rows = frontierRows(study, { money, days, crews });
+  return (
+    <section className={styles.panel} aria-labelledby="frontier">
+      <h2 id="frontier">Cost against days and crews</h2>
+      <p className={styles.lead}>
+        The plan of least cost for fewer and more days and for other crews, each worked out and checked like the plan
+        above.
+      </p>
+      <StudyRun
+        enquiryId={enquiry.id}
+        kind="frontier"
+        state={study.state}
+        words={{ start: 'Work out other days and crews', what: 'plans' }}
+      />
+      {rows.length === 0 ? null : <FrontierChart key={rows.length} enquiryId={enquiry.id} rows={rows} />}
+    </section>
+  );
+}
+
+interface NeededProps {
+  readonly enquiryId: number;
+  readonly view: PlanView;
+  readonly names: Readonly<Record<string, string>>;
+  readonly roles: Readonly<Record<string, string>>;
+  readonly money: Money;
+  readonly study: StudyView;
+}
+
+/** What each piece is needed for, and what would be lost without it. */
+function Needed({ enquiryId, view, names, roles, money, study }: NeededProps) {
+  return (
+    <section className={styles.panel} aria-labelledby="needed">
+      <h2 id="needed">What each piece is needed for</h2>
+      <PlanCoverage coverage={view.coverage} names={names} roles={roles} without={withoutOf(study, money)} />
+      <StudyRun
+        enquiryId={enquiryId}
+        kind="without"
+        state={study.state}
+        words={{ start: 'What would leaving each out cost?', what: 'plans without one piece' }}
+      />
+    </section>
+  );
+}
+
+function withoutOf(study: StudyView, money: Money): ReadonlyMap<string, string> {
+  const isStale = study.state.kind === 'ready' && !study.state.current;
+  return isStale ? new Map() : tellWithout(study.cases, money);
+}
+
+interface WaysProps {
+  readonly enquiryId: number;
+  readonly money: Money;
+  readonly study: StudyView;
+}
+
+/** What would serve the lines that are short. */
+function Ways({ enquiryId, money, study }: WaysProps) {
+  const ways = tellWays(study.cases, money);
+  const isOver = study.state.kind === 'ready' && study.state.current;
+  return (
+    <>
+      <h3>Ways to serve more</h3>
+      <StudyRun
+        enquiryId={enquiryId}
+        kind="ways"
+        state={study.state}
+        words={{ start: 'Look for other days, crews, dates and equipment', what: 'ways' }}
+      />
+      <PlanWays enquiryId={enquiryId} ways={ways} />
+      {isOver && ways.length === 0 ? (
+        <p className={styles.soft}>None of the other days, crews, dates and pieces that were tried serves more.</p>
+      ) : null}
     </>
   );
 }
@@ -130,20 +242,4 @@ function shortageText({ shortage }: PlanView, names: Readonly<Record<string, str
     ({ item, wanted, free }) => `${names[item] ?? item} (${item}): ${wanted} wanted, ${free} free`,
   );
   return `${countText(shortage.valvesMore, 'valve')} more could be served if these pieces were free: ${pieces.join('; ')}.`;
-}
-
-function preferenceRows({ summaries, currency }: PlanView, { system, texts }: Pick<PlannedProps, 'system' | 'texts'>) {
-  const money = (minor: number) => `${texts.money(minor, currency)} ${currency}`;
-  return summaries.map((summary) => ({
-    preference: summary.preference,
-    name: PREFERENCE_NAMES[summary.preference],
-    served: `${summary.served} of ${summary.asked}`,
-    cost: money(Math.round(summary.cost_minor)),
-    price: money(summary.price_minor),
-    hours: hoursText(summary.hours),
-    mass: massText(summary.mass_kg, system),
-    pieces: String(summary.pieces),
-    gap: gapText(summary.gap),
-    proof: proofText(summary.proof),
-  }));
 }

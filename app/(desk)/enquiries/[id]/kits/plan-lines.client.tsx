@@ -2,8 +2,8 @@
 import { useState } from 'react';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
-import { RepairList } from '#app/_ui/repair-list.client.tsx';
 import { ShownSentence, ShownSource } from '#app/_ui/shown-units.client.tsx';
+import { RepairList } from '#app/(desk)/enquiries/[id]/_why/repair-list.client.tsx';
 import type { RepairOffer } from '#lib/services/repair-offers.ts';
 import type { Told } from '#lib/units/say-figure.ts';
 

@@ -18,7 +18,11 @@ export interface PreferenceRow {
   readonly pieces: string;
   readonly gap: string;
   readonly proof: string;
+  /** By the plan it is compared with: more or less of each figure; null for itself. */
+  readonly against: Readonly<Record<string, Readonly<Record<Figure, string>> | null>>;
 }
+
+type Figure = 'served' | 'cost' | 'price' | 'hours' | 'mass' | 'pieces';
 
 interface PreferencesProps {
   readonly enquiryId: number;
@@ -30,6 +34,7 @@ interface PreferencesProps {
 /** The four plans side by side; the chosen one is what kits, price and papers follow. */
 export function PlanPreferences({ enquiryId, version, shown, rows }: PreferencesProps) {
   const router = useRouter();
+  const [base, setBase] = useState<PlanSummary['preference'] | ''>('');
   const [problem, setProblem] = useState('');
   const [busy, setBusy] = useState(false);
 
@@ -47,6 +52,23 @@ export function PlanPreferences({ enquiryId, version, shown, rows }: Preferences
 
   return (
     <>
+      <label className={`${styles.field} ${styles.screenOnly}`} style={{ justifyItems: 'start' }}>
+        Show differences from
+        <select
+          className={styles.input}
+          value={base}
+          onChange={(event) =>
+            setBase(rows.find(({ preference }) => preference === event.target.value)?.preference ?? '')
+          }
+        >
+          <option value="">no other plan</option>
+          {rows.map((row) => (
+            <option key={row.preference} value={row.preference}>
+              {row.name}
+            </option>
+          ))}
+        </select>
+      </label>
       <PlanWide label="Table of the plans">
         <table className={styles.table}>
           <caption>
@@ -58,6 +80,7 @@ export function PlanPreferences({ enquiryId, version, shown, rows }: Preferences
               <PreferenceView
                 key={row.preference}
                 row={row}
+                against={row.against[base] ?? null}
                 isShown={row.preference === shown}
                 isBusy={busy}
                 onChoose={choose}
@@ -75,16 +98,23 @@ export function PlanPreferences({ enquiryId, version, shown, rows }: Preferences
   );
 }
 
-const FIGURES = ['Valves served', 'Equipment and time', 'Price with tax', 'Crew hours', 'Mass', 'Pieces'];
+const FIGURES: readonly (readonly [figure: Figure, heading: string])[] = [
+  ['served', 'Valves served'],
+  ['cost', 'Equipment and time'],
+  ['price', 'Price with tax'],
+  ['hours', 'Crew hours'],
+  ['mass', 'Mass'],
+  ['pieces', 'Pieces'],
+];
 
 function PreferenceHead() {
   return (
     <thead>
       <tr>
         <th scope="col">Preference</th>
-        {FIGURES.map((figure) => (
+        {FIGURES.map(([figure, heading]) => (
           <th scope="col" className={styles.number} key={figure}>
-            {figure}
+            {heading}
           </th>
         ))}
         <th scope="col">Could be better by</th>
@@ -96,13 +126,14 @@ function PreferenceHead() {
 
 interface PreferenceViewProps {
   readonly row: PreferenceRow;
+  readonly against: PreferenceRow['against'][string];
   readonly isShown: boolean;
   readonly isBusy: boolean;
   readonly onChoose: (preference: PlanSummary['preference']) => Promise<void>;
 }
 
 /** One plan; the one that is shown says so where the others offer to be. */
-function PreferenceView({ row, isShown, isBusy, onChoose }: PreferenceViewProps) {
+function PreferenceView({ row, against, isShown, isBusy, onChoose }: PreferenceViewProps) {
   return (
     <tr aria-current={isShown}>
       <th scope="row">
@@ -122,12 +153,14 @@ function PreferenceView({ row, isShown, isBusy, onChoose }: PreferenceViewProps)
           </button>
         )}
       </th>
-      <td className={styles.number}>{row.served}</td>
-      <td className={styles.number}>{row.cost}</td>
-      <td className={styles.number}>{row.price}</td>
-      <td className={styles.number}>{row.hours}</td>
-      <td className={styles.number}>{row.mass}</td>
-      <td className={styles.number}>{row.pieces}</td>
+      {FIGURES.map(([figure]) => (
+        <td className={styles.number} key={figure}>
+          {row[figure]}
+          {against === null || against === undefined ? null : (
+            <span className={`${styles.under} ${styles.soft}`}>{against[figure]}</span>
+          )}
+        </td>
+      ))}
       <td>{row.gap}</td>
       <td className={styles.sentence}>{row.proof}</td>
     </tr>

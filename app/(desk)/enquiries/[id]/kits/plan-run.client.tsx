@@ -4,6 +4,7 @@ import { useEffect, useState } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
 import type { PlanState } from '#lib/services/plan-enquiry.ts';
+import { PlanTrail } from './plan-trail.tsx';
 
 const POLL_MS = 1000;
 const RUN_ENDED = { kind: 'running', note: 'Done; reading the result.' } as const;
@@ -55,7 +56,6 @@ export function PlanRun({ enquiryId, slot = 0, state: opened, lines }: RunProps)
     setBusy(false);
     if (!answer.ok) return setProblem(answer.sentence);
     if (method === 'POST') setWatched(answer.value as PlanState);
-    else setWatched(null);
     router.refresh();
   }
 
@@ -69,8 +69,9 @@ export function PlanRun({ enquiryId, slot = 0, state: opened, lines }: RunProps)
           <p className={styles.soft}>
             It goes on in the background; you may leave this page. <Elapsed since={state.since} />
           </p>
+          <PlanTrail trail={state.trail ?? []} />
           <button type="button" className={styles.button} disabled={busy} onClick={() => act('DELETE')}>
-            Halt planning
+            {state.halting ? 'End it at once, keep nothing' : 'Halt and keep the best so far'}
           </button>
         </div>
       ) : (
@@ -93,7 +94,7 @@ interface IdleProps {
 }
 
 function Idle({ state, lines, busy, start }: IdleProps) {
-  if (state.kind === 'ready' && state.current) return null;
+  if (state.kind === 'ready' && state.current && !state.halted) return null;
   const words = sayIdle(state, lines);
   return (
     <div className={state.kind === 'failed' ? styles.refused : styles.notice}>
@@ -109,6 +110,14 @@ function Idle({ state, lines, busy, start }: IdleProps) {
 
 function sayIdle(state: IdleProps['state'], lines: number) {
   if (state.kind === 'failed') return { title: 'No plan.', sentence: state.sentence, button: 'Try again' };
+  if (state.kind === 'ready' && state.current) {
+    return {
+      title: 'This planning was halted.',
+      sentence:
+        'What is shown is the best that was found and was checked; going on may find better, and the other preferences.',
+      button: 'Go on planning',
+    };
+  }
   if (state.kind === 'ready') {
     return {
       title: 'This plan is out of date.',

@@ -1,11 +1,11 @@
 'use client';
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
+import { send } from '#app/_ui/plan-send.ts';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { ShownSentence } from '#app/_ui/shown-units.client.tsx';
 import type { RepairOffer } from '#lib/services/repair-offers.ts';
-import { send } from './plan-send.ts';
-import styles from './plan-sheet.module.css';
 import { type Done, keepDone } from './repair-done.client.tsx';
-import { ShownSentence } from './shown-units.client.tsx';
 
 interface RepairsProps {
   readonly enquiryId: number;

@@ -1,10 +1,10 @@
 'use client';
 import { useRouter } from 'next/navigation';
 import { useState, useSyncExternalStore } from 'react';
+import { send } from '#app/_ui/plan-send.ts';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { useUnits } from '#app/_ui/shown-units.client.tsx';
 import { sentenceIn, type Told } from '#lib/units/say-figure.ts';
-import { send } from './plan-send.ts';
-import styles from './plan-sheet.module.css';
-import { useUnits } from './shown-units.client.tsx';
 
 /** What was carried out, and what takes it back. */
 export interface Done {
@@ -70,12 +70,19 @@ export function RepairDone({ enquiryId, replan }: { readonly enquiryId: number; 
       {done === null ? null : (
         <div className={styles.calm}>
           <p>
-            <strong>Done: {done.action}.</strong> {done.lines === 1 ? 'One line' : `${done.lines} lines`} can be served
-            now. It was offered because: {sentenceIn(done.told, units)}
+            <strong>Done: {done.action}.</strong>{' '}
+            {done.lines === 0
+              ? ''
+              : done.lines === 1
+                ? 'One line can be served now. '
+                : `${done.lines} lines can be served now. `}
+            {sentenceIn(done.told, units)}
           </p>
-          <p className={styles.soft}>
-            It is taken as said. Whether it is so at the valve is for a person there to make sure of.
-          </p>
+          {done.lines === 0 ? null : (
+            <p className={styles.soft}>
+              It is taken as said. Whether it is so at the valve is for a person there to make sure of.
+            </p>
+          )}
           <span className={styles.row}>
             <button type="button" className={styles.small} disabled={busy} onClick={() => undo(done)}>
               Undo this change
