@@ -4,13 +4,12 @@
  * Not here: what counts as alike (lib/alike).
  * Read next: ../alike/find-alike.ts.
  */
-import { listCustomers } from '#db/queries/customers.ts';
+import { reachableCustomers } from '#db/queries/customers.ts';
 import { allReachable, sitesOf } from '#db/queries/places.ts';
 import { ALIKE_REASONS, findAlike, type Known, type Typed } from '#lib/alike/find-alike.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import type { Context } from './context.ts';
-import { sheetOf } from './customer-facts.ts';
 
 export interface AlikeAsked extends Typed {
   readonly kind: 'customer' | 'site' | 'contact';
@@ -57,7 +56,7 @@ function candidates(context: Context, { kind, customerId }: AlikeAsked): readonl
       telephones: [],
     }));
   }
-  const customers = listCustomers(db);
+  const customers = reachableCustomers(db);
   const contacts = allReachable(db);
   if (kind === 'contact') {
     const names = new Map(customers.map(({ id, name }) => [id, name]));
@@ -68,13 +67,14 @@ function candidates(context: Context, { kind, customerId }: AlikeAsked): readonl
       telephones: [row.telephone],
     }));
   }
+  const people = new Map<number, (typeof contacts)[number][]>();
+  for (const row of contacts) people.set(row.customer_id, [...(people.get(row.customer_id) ?? []), row]);
   return customers.map((row) => {
-    const sheet = sheetOf(row);
-    const own = contacts.filter(({ customer_id }) => customer_id === row.id);
+    const own = [row, ...(people.get(row.id) ?? [])];
     return {
       ...{ id: row.id, customerId: row.id, name: row.name, of: '', archived: archivedOf(row.archived_at) },
-      emails: [sheet.email, ...own.map(({ email }) => email)],
-      telephones: [sheet.telephone, ...own.map(({ telephone }) => telephone)],
+      emails: own.map(({ email }) => email),
+      telephones: own.map(({ telephone }) => telephone),
     };
   });
 }

@@ -5,6 +5,7 @@
  * Read next: schedule-record.ts.
  */
 import { type EnquiryRow, findEnquiry } from '#db/queries/enquiries.ts';
+import { findContact } from '#db/queries/places.ts';
 import { type PlanConstraints, parseConstraints } from '#lib/contracts/constraints.ts';
 import { parseSite } from '#lib/contracts/site.ts';
 import type { Site } from '#lib/duty/site.ts';
@@ -36,12 +37,25 @@ export function readEnquiry(context: Context, enquiryId: number): Result<Enquiry
   const ruled = { ...site.value, houseRules: [...customer.houseRules, ...site.value.houseRules] };
   return ok({
     row,
-    customer,
+    customer: { ...customer, onPapers: addressed(context, { row, onPapers: customer.onPapers }) },
     site: withHouseRules(context, ruled),
     constraints: parseConstraints(JSON.parse(row.constraints_json)),
     preference: PREFERENCES.find((name) => name === row.preference) ?? 'cost',
     paperUnits: row.paper_units === 'us' ? 'us' : 'si',
   });
+}
+
+/** Papers name the person and the reference of this enquiry, where it has them. */
+function addressed(
+  context: Context,
+  { row, onPapers }: { readonly row: EnquiryRow; readonly onPapers: CustomerFacts['onPapers'] },
+): CustomerFacts['onPapers'] {
+  const contact = row.contact_id === null ? undefined : findContact(context.database.db, row.contact_id);
+  return {
+    ...onPapers,
+    ...(contact === undefined ? {} : { contact: contact.name }),
+    ...(row.reference === '' ? {} : { reference: row.reference }),
+  };
 }
 
 /** The rules of the house hold everywhere; those of the customer and of the site come on top. */

@@ -5,6 +5,7 @@ import type { Context } from '#lib/services/context.ts';
 import { createEnquiry } from '#lib/services/create-enquiry.ts';
 import { editCells } from '#lib/services/edit-cells.ts';
 import { addNote, changeNote, strikeNote } from '#lib/services/enquiry-notes.ts';
+import { readEnquiry } from '#lib/services/enquiry-record.ts';
 import { type EnquiriesAsked, EVERY_ENQUIRY, findEnquiries } from '#lib/services/find-enquiries.ts';
 import { deskPeople, listDeskPeople } from '#lib/services/list-desk-people.ts';
 import { moveEnquiry } from '#lib/services/move-enquiry.ts';
@@ -97,6 +98,19 @@ describe('whose work it is', () => {
     expect(life(context)).toMatchObject({ assigned_to: me, due_on: null });
     granted(changeEnquiryLife(context, { enquiryId: 1, set: { due_on: '2026-03-09' }, was: { due_on: null } }));
     expect(life(context).due_on).toBe('2026-03-09');
+  });
+
+  it('names the contact and the reference on the papers', async () => {
+    const context = await demoHouseContext();
+    const contact_id = Number(
+      context.database.raw.prepare("SELECT id FROM contact WHERE name = 'Maud Ferrier'").pluck().get(),
+    );
+    const set = { contact_id, reference: 'PO 81' };
+    granted(changeEnquiryLife(context, { enquiryId: 1, set, was: { contact_id: null, reference: '' } }));
+    expect(granted(readEnquiry(context, 1)).customer.onPapers).toMatchObject({
+      contact: 'Maud Ferrier',
+      reference: 'PO 81',
+    });
   });
 
   it('is nobody’s who is not there, and the contact is the customer’s', async () => {

@@ -48,7 +48,7 @@ export function NewEnquiryForm({ customers, chosen }: NewEnquiryFormProps) {
           <input id="title" name="title" required maxLength={200} />
         </div>
         <div>
-          <label htmlFor="customer">Customer (a known one, or a new name)</label>
+          <label htmlFor="customer">Customer</label>
           <input
             id="customer"
             name="customer"
@@ -59,6 +59,7 @@ export function NewEnquiryForm({ customers, chosen }: NewEnquiryFormProps) {
             value={name}
             onChange={(event) => setName(event.target.value)}
           />
+          <small className="field-help">A known one, or a new name.</small>
           <datalist id="customers">
             {customers.map((customer) => (
               <option key={customer.id} value={customer.name} />
@@ -129,8 +130,9 @@ function JobFields() {
         <input id="days" name="days" type="number" min={1} max={366} defaultValue={5} />
       </div>
       <div>
-        <label htmlFor="starts">First day of the hire (today if left open)</label>
+        <label htmlFor="starts">First day of the hire</label>
         <input id="starts" name="starts" type="date" />
+        <small className="field-help">Today, if left open.</small>
       </div>
       <div>
         <label htmlFor="due">Answer due on</label>
