@@ -15,12 +15,14 @@ kitwright duty  LIST [--site SITE.json] [--spread N] [--units si|us] [--json]   
 kitwright why   LIST TAG [PART] [--site SITE.json] [--units si|us] [--json]    why these parts, why not PART, or why nothing fits
 kitwright why   LIST TAG PART --without [--from … --days … --crews … --prefer …]    and what the plan would lose without PART
 kitwright rules [--json]    every rule with its source
+kitwright password EMAIL    a new one-time password for a user of the house, for when the last administrator has lost theirs
 
 --units us gives text and papers in US customary units; JSON is always in SI, with the unit in the key.
 
 Exit status: 0 when every readable line is served, 3 when some are not, 2 for unusable input.`;
 
-const COMMANDS = ['plan', 'duty', 'why', 'rules'] as const;
+const COMMANDS = ['plan', 'duty', 'why', 'rules', 'password'] as const;
+const NEED_LIST: ReadonlySet<string> = new Set(['plan', 'duty', 'why']);
 const UNITS = ['si', 'us'] as const;
 const PREFER = ['cost', 'pieces', 'time', 'surest'] as const;
 
@@ -51,7 +53,8 @@ export function readArguments(words: readonly string[]): Result<Options> {
   const [name, list, tag, part] = positionals;
   const command = COMMANDS.find((known) => known === name);
   if (!command) return no(name === undefined ? 'Name a command.' : `There is no command “${name}”.`);
-  if (command !== 'rules' && list === undefined) return no(`“${command}” needs a LIST: a CSV, TSV or XLSX file.`);
+  if (NEED_LIST.has(command) && list === undefined) return no(`“${command}” needs a LIST: a CSV, TSV or XLSX file.`);
+  if (command === 'password' && list === undefined) return no('“password” needs the EMAIL of a user.');
   if (command === 'why' && tag === undefined) return no('“why” needs the TAG of a line.');
   if (values.without === true && part === undefined) return no('“--without” needs the PART to leave out.');
   const prefer = PREFER.find((known) => known === (values.prefer ?? 'cost'));

@@ -1,11 +1,12 @@
 /*
- * The command line: plan, duty, why and rules over the same chain and services as the screens.
+ * The command line: plan, duty, why, rules and password over the same chain and services as the screens.
  * Invariant: results on standard output, messages on standard error; exit status 0, 2 or 3 as the usage says.
  * Not here: what the commands do (one file each).
  * Read next: arguments.ts, plan-command.ts.
  */
 import { readArguments, USAGE } from './arguments.ts';
 import { dutyCommand } from './duty-command.ts';
+import { passwordCommand } from './password-command.ts';
 import { planCommand } from './plan-command.ts';
 import { rulesCommand } from './rules-command.ts';
 import { whyCommand } from './why-command.ts';
@@ -34,5 +35,7 @@ async function main(words: readonly string[]): Promise<number> {
       return whyCommand(options);
     case 'rules':
       return rulesCommand(options);
+    case 'password':
+      return passwordCommand(options);
   }
 }
