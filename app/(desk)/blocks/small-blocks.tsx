@@ -77,8 +77,8 @@ export function MarkBlocks() {
         A basis has a square mark: the fuller, the better the number is known. Its sentence shows on hover and focus.
       </p>
       <p className="tools">
-        {BASES.map((basis) => (
-          <KnownMark key={basis} known={sample(basis)} />
+        {BASES.map((basis, column) => (
+          <KnownMark key={basis} known={sample(basis)} cell={{ row: 0, column, label: basis, isStop: true }} />
         ))}
       </p>
       <p>A state is a tank that fills as the enquiry goes on.</p>
