@@ -1,12 +1,11 @@
 'use client';
 import { type FormEvent, useState } from 'react';
-import styles from '#app/_ui/plan-sheet.module.css';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
 import { decimalText } from '#lib/money/currency.ts';
 import { readAmount } from '#lib/money/read-amount.ts';
 import { MANUAL_KINDS, MANUAL_UNITS, type ManualKind } from '#lib/pricing/manual-line.ts';
 import type { PriceView } from '#lib/services/price-view.ts';
-import { Field, SelectField } from './price-fields.client.tsx';
+import { Field, FormEnd, SelectField } from './price-fields.client.tsx';
 import sheet from './price-sheet.module.css';
 
 type Line = PriceChoices['lines'][number];
@@ -85,19 +84,12 @@ export function ManualLineForm({ line, view, busy, onKeep, onClose }: FormProps)
         />
         {draft.kind === 're-hired' ? <ReHiredFields draft={draft} set={set} currency={view.currency} /> : null}
       </div>
-      {problem === '' ? null : (
-        <p className={styles.refused} role="alert">
-          {problem}
-        </p>
-      )}
-      <div className={styles.row}>
-        <button type="submit" className={styles.main} disabled={busy}>
-          {line === null ? 'Add the line' : 'Keep the change'}
-        </button>
-        <button type="button" className={styles.button} disabled={busy} onClick={onClose}>
-          Leave it
-        </button>
-      </div>
+      <FormEnd
+        problem={problem}
+        busy={busy}
+        words={line === null ? 'Add the line' : 'Keep the change'}
+        onClose={onClose}
+      />
     </form>
   );
 }

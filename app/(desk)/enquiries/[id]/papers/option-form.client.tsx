@@ -5,7 +5,7 @@ import styles from '#app/_ui/plan-sheet.module.css';
 import { PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
 import type { PriceView } from '#lib/services/price-view.ts';
-import { Field, SelectField } from './price-fields.client.tsx';
+import { Field, FormEnd, SelectField } from './price-fields.client.tsx';
 import sheet from './price-sheet.module.css';
 
 type OwnPlan = NonNullable<PriceChoices['plan']>;
@@ -73,14 +73,7 @@ export function OptionForm({ enquiryId, view, which, constraints, onDone, onClos
         <Field label="Name, such as “air kit, 1 crew”" value={name} onChange={setName} wide="yes" />
         {isOwn ? null : (
           <>
-            <Field label="Crews" value={crews} onChange={setCrews} inputMode="decimal" />
-            <Field label="Days" value={days} onChange={setDays} inputMode="decimal" />
-            <SelectField
-              label="Plan for"
-              value={preference}
-              choices={PREFERENCES.map((value) => ({ value, name: PREFERENCE_NAMES[value] }))}
-              onChange={(value) => setPreference(PREFERENCES.find((one) => one === value) ?? 'cost')}
-            />
+            <Size {...{ crews, days, preference, setCrews, setDays, setPreference }} />
             <Sources allowed={view.sources} chosen={sources} onChange={setSources} />
             <label className={sheet.wide}>
               <input type="checkbox" checked={takeOver} onChange={({ target }) => setTakeOver(target.checked)} /> Take
@@ -89,24 +82,41 @@ export function OptionForm({ enquiryId, view, which, constraints, onDone, onClos
           </>
         )}
       </div>
-      {problem === '' ? null : (
-        <p className={styles.refused} role="alert">
-          {problem}
-        </p>
-      )}
-      <div className={styles.row}>
-        <button type="submit" className={styles.main} disabled={busy}>
-          {which === 'add' ? 'Add the option' : 'Keep the change'}
-        </button>
-        <button type="button" className={styles.button} disabled={busy} onClick={onClose}>
-          Leave it
-        </button>
-      </div>
+      <FormEnd
+        problem={problem}
+        busy={busy}
+        words={which === 'add' ? 'Add the option' : 'Keep the change'}
+        onClose={onClose}
+      />
     </form>
   );
 }
 
 const PREFERENCES = ['cost', 'pieces', 'time', 'surest'] as const;
+
+interface SizeProps {
+  readonly crews: string;
+  readonly days: string;
+  readonly preference: OwnPlan['preference'];
+  readonly setCrews: (crews: string) => void;
+  readonly setDays: (days: string) => void;
+  readonly setPreference: (preference: OwnPlan['preference']) => void;
+}
+
+function Size({ crews, days, preference, setCrews, setDays, setPreference }: SizeProps) {
+  return (
+    <>
+      <Field label="Crews" value={crews} onChange={setCrews} inputMode="decimal" />
+      <Field label="Days" value={days} onChange={setDays} inputMode="decimal" />
+      <SelectField
+        label="Plan for"
+        value={preference}
+        choices={PREFERENCES.map((value) => ({ value, name: PREFERENCE_NAMES[value] }))}
+        onChange={(value) => setPreference(PREFERENCES.find((one) => one === value) ?? 'cost')}
+      />
+    </>
+  );
+}
 
 interface SourcesProps {
   readonly allowed: PriceView['sources'];

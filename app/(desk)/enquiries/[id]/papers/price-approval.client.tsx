@@ -64,36 +64,61 @@ export function PriceApproval({ enquiryId, slot, discount, me }: ApprovalProps) 
           />
         </label>
       )}
-      <div className={styles.row}>
-        {standing.kind === 'to ask' ? (
-          <button type="button" className={styles.main} disabled={busy || reason.trim() === ''} onClick={ask}>
-            Ask for approval
-          </button>
-        ) : null}
-        {standing.kind === 'asked' && !mine ? (
-          <>
-            <button type="button" className={styles.main} disabled={busy} onClick={() => decide('approved')}>
-              Approve the discount
-            </button>
-            <button
-              type="button"
-              className={styles.button}
-              disabled={busy || reason.trim() === ''}
-              onClick={() => decide('refused')}
-            >
-              Refuse it
-            </button>
-          </>
-        ) : null}
-        {current !== undefined ? (
-          <button type="button" className={styles.button} disabled={busy} onClick={() => decide('withdrawn')}>
-            {standing.kind === 'approved' ? 'Withdraw the approval' : 'Withdraw the request'}
-          </button>
-        ) : null}
-      </div>
+      <ApprovalActs
+        kind={standing.kind}
+        mine={mine}
+        canWithdraw={current !== undefined}
+        busy={busy}
+        isSaid={reason.trim() !== ''}
+        onAsk={ask}
+        onDecide={decide}
+      />
       <div role="alert">{problem === '' ? null : <p className={styles.refused}>{problem}</p>}</div>
       <Past approvals={approvals} />
     </section>
+  );
+}
+
+interface ActsProps {
+  readonly kind: DiscountOf['standing']['kind'];
+  readonly mine: boolean;
+  readonly canWithdraw: boolean;
+  readonly busy: boolean;
+  /** A reason is typed. */
+  readonly isSaid: boolean;
+  readonly onAsk: () => void;
+  readonly onDecide: (decision: ApprovalView['state']) => void;
+}
+
+function ApprovalActs({ kind, mine, canWithdraw, busy, isSaid, onAsk, onDecide }: ActsProps) {
+  return (
+    <div className={styles.row}>
+      {kind === 'to ask' ? (
+        <button type="button" className={styles.main} disabled={busy || !isSaid} onClick={onAsk}>
+          Ask for approval
+        </button>
+      ) : null}
+      {kind === 'asked' && !mine ? (
+        <>
+          <button type="button" className={styles.main} disabled={busy} onClick={() => onDecide('approved')}>
+            Approve the discount
+          </button>
+          <button
+            type="button"
+            className={styles.button}
+            disabled={busy || !isSaid}
+            onClick={() => onDecide('refused')}
+          >
+            Refuse it
+          </button>
+        </>
+      ) : null}
+      {canWithdraw ? (
+        <button type="button" className={styles.button} disabled={busy} onClick={() => onDecide('withdrawn')}>
+          {kind === 'approved' ? 'Withdraw the approval' : 'Withdraw the request'}
+        </button>
+      ) : null}
+    </div>
   );
 }
 

@@ -51,3 +51,31 @@ export function SelectField({ label, value, choices, onChange, wide }: SelectPro
     </span>
   );
 }
+
+interface FormEndProps {
+  readonly problem: string;
+  readonly busy: boolean;
+  /** Words of the button that keeps what was typed. */
+  readonly words: string;
+  readonly onClose: () => void;
+}
+
+export function FormEnd({ problem, busy, words, onClose }: FormEndProps) {
+  return (
+    <>
+      {problem === '' ? null : (
+        <p className={styles.refused} role="alert">
+          {problem}
+        </p>
+      )}
+      <div className={styles.row}>
+        <button type="submit" className={styles.main} disabled={busy}>
+          {words}
+        </button>
+        <button type="button" className={styles.button} disabled={busy} onClick={onClose}>
+          Leave it
+        </button>
+      </div>
+    </>
+  );
+}

@@ -25,12 +25,20 @@ export function PriceOptions({ enquiryId, view, constraints }: OptionsProps) {
   const [form, setForm] = useState<'add' | 'change' | null>(null);
   const [gone, setGone] = useState<OptionSummary | null>(null);
   const [problem, setProblem] = useState('');
-  const { options, shown } = view;
+  const { options } = view;
   const page = (slot: number) => `/enquiries/${enquiryId}/papers${slot === 0 ? '' : `?option=${slot}`}`;
 
   function open(which: 'add' | 'change'): void {
     setForm(which);
     dialog.current?.showModal();
+  }
+
+  const close = () => dialog.current?.close();
+
+  function done(slot: number): void {
+    close();
+    router.push(page(slot));
+    router.refresh();
   }
 
   async function keep(method: 'DELETE' | 'POST', option: OptionSummary): Promise<void> {
@@ -58,42 +66,15 @@ export function PriceOptions({ enquiryId, view, constraints }: OptionsProps) {
       </div>
       <ul className={sheet.options}>
         {options.map((option, index) => (
-          <li key={option.slot} className={sheet.option} data-shown={option.slot === shown.slot ? 'yes' : 'no'}>
-            <strong>
-              {options.length === 1 ? '' : `${index + 1}: `}
-              {option.name}
-            </strong>
-            <OptionFigures option={option} currency={view.currency} />
-            <span className={styles.row}>
-              {option.slot === shown.slot ? (
-                <>
-                  {options.length === 1 ? null : <span className={styles.soft}>✓ shown below</span>}
-                  <button
-                    type="button"
-                    className={styles.small}
-                    aria-label={`Change option ${option.name}`}
-                    onClick={() => open('change')}
-                  >
-                    {option.slot === 0 ? 'Rename' : 'Change'}
-                  </button>
-                </>
-              ) : (
-                <Link href={page(option.slot)} scroll={false} aria-label={`Show option ${option.name}`}>
-                  Show
-                </Link>
-              )}
-              {option.slot === 0 ? null : (
-                <button
-                  type="button"
-                  className={styles.small}
-                  aria-label={`Take out option ${option.name}`}
-                  onClick={() => keep('DELETE', option)}
-                >
-                  Take out
-                </button>
-              )}
-            </span>
-          </li>
+          <OptionCard
+            key={option.slot}
+            option={option}
+            number={options.length === 1 ? '' : `${index + 1}: `}
+            view={view}
+            page={page}
+            onChange={() => open('change')}
+            onRemove={() => keep('DELETE', option)}
+          />
         ))}
       </ul>
       {options.length === 1 ? (
@@ -114,21 +95,61 @@ export function PriceOptions({ enquiryId, view, constraints }: OptionsProps) {
         onClose={() => setForm(null)}
       >
         {form === null ? null : (
-          <OptionForm
-            enquiryId={enquiryId}
-            view={view}
-            which={form}
-            constraints={constraints}
-            onDone={(slot) => {
-              dialog.current?.close();
-              router.push(page(slot));
-              router.refresh();
-            }}
-            onClose={() => dialog.current?.close()}
-          />
+          <OptionForm {...{ enquiryId, view, constraints }} which={form} onDone={done} onClose={close} />
         )}
       </dialog>
     </section>
+  );
+}
+
+interface CardProps {
+  readonly option: OptionSummary;
+  readonly number: string;
+  readonly view: PriceView;
+  readonly page: (slot: number) => string;
+  readonly onChange: () => void;
+  readonly onRemove: () => void;
+}
+
+function OptionCard({ option, number, view, page, onChange, onRemove }: CardProps) {
+  const isShown = option.slot === view.shown.slot;
+  return (
+    <li className={sheet.option} data-shown={isShown ? 'yes' : 'no'}>
+      <strong>
+        {number}
+        {option.name}
+      </strong>
+      <OptionFigures option={option} currency={view.currency} />
+      <span className={styles.row}>
+        {isShown ? (
+          <>
+            {number === '' ? null : <span className={styles.soft}>✓ shown below</span>}
+            <button
+              type="button"
+              className={styles.small}
+              aria-label={`Change option ${option.name}`}
+              onClick={onChange}
+            >
+              {option.slot === 0 ? 'Rename' : 'Change'}
+            </button>
+          </>
+        ) : (
+          <Link href={page(option.slot)} scroll={false} aria-label={`Show option ${option.name}`}>
+            Show
+          </Link>
+        )}
+        {option.slot === 0 ? null : (
+          <button
+            type="button"
+            className={styles.small}
+            aria-label={`Take out option ${option.name}`}
+            onClick={onRemove}
+          >
+            Take out
+          </button>
+        )}
+      </span>
+    </li>
   );
 }
 

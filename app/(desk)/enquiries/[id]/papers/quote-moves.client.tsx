@@ -78,30 +78,49 @@ export function QuoteMoves({ quoteId, quote, moves, closed }: MovesProps) {
       <div role="alert">{problem === '' ? null : <p className={styles.refused}>{problem}</p>}</div>
       <dialog ref={dialog} className={styles.dialog} aria-labelledby={`move-${quoteId}`}>
         <h2 id={`move-${quoteId}`}>{quote}</h2>
-        <label className={styles.field}>
-          {MOVES[asked].title}
-          <input
-            className={styles.input}
-            value={reason}
-            maxLength={1000}
-            autoComplete="off"
-            onChange={({ target }) => setReason(target.value)}
-          />
-        </label>
-        <div className={styles.row}>
-          <button
-            type="button"
-            className={styles.main}
-            disabled={busy || reason.trim() === ''}
-            onClick={() => move(asked)}
-          >
-            {MOVES[asked].done}
-          </button>
-          <button type="button" className={styles.button} disabled={busy} onClick={() => dialog.current?.close()}>
-            Leave it as it is
-          </button>
-        </div>
+        <MoveReason
+          asked={asked}
+          reason={reason}
+          busy={busy}
+          onReason={setReason}
+          onMove={() => move(asked)}
+          onClose={() => dialog.current?.close()}
+        />
       </dialog>
+    </>
+  );
+}
+
+interface ReasonProps {
+  readonly asked: QuoteMoveName;
+  readonly reason: string;
+  readonly busy: boolean;
+  readonly onReason: (reason: string) => void;
+  readonly onMove: () => void;
+  readonly onClose: () => void;
+}
+
+function MoveReason({ asked, reason, busy, onReason, onMove, onClose }: ReasonProps) {
+  return (
+    <>
+      <label className={styles.field}>
+        {MOVES[asked].title}
+        <input
+          className={styles.input}
+          value={reason}
+          maxLength={1000}
+          autoComplete="off"
+          onChange={({ target }) => onReason(target.value)}
+        />
+      </label>
+      <div className={styles.row}>
+        <button type="button" className={styles.main} disabled={busy || reason.trim() === ''} onClick={onMove}>
+          {MOVES[asked].done}
+        </button>
+        <button type="button" className={styles.button} disabled={busy} onClick={onClose}>
+          Leave it as it is
+        </button>
+      </div>
     </>
   );
 }
