@@ -22,6 +22,7 @@ import type { IsoDate } from '#lib/kernel/date-range.ts';
 import { type Failed, failed, ok, type Refused, type Result } from '#lib/kernel/result.ts';
 import { authorise } from './authorise.ts';
 import { type Context, timestamp, today } from './context.ts';
+import { type ChangeView, readHistory } from './equipment-history.ts';
 import { keepChange } from './keep-change.ts';
 import { CHANGED_MEANWHILE } from './model-record.ts';
 import { wrongDay } from './rate-cards.ts';
@@ -38,6 +39,9 @@ export interface HouseRecord {
   }[];
   /** Which of them holds today. */
   readonly current: IsoDate | null;
+  readonly today: IsoDate;
+  readonly mayChange: boolean;
+  readonly changes: readonly ChangeView[];
 }
 
 export interface RefusedHouse extends Refused {
@@ -62,6 +66,11 @@ export function readHouseRecord(context: Context): Result<HouseRecord> {
       ...dated.map(({ starts_on, note, prices_json }) => ({ starts_on, note, held: JSON.parse(prices_json) })),
     ],
     current: heldOn(dated, today(context))?.starts_on ?? null,
+    today: today(context),
+    mayChange: authorise(context, 'change the house').ok,
+    changes: ['house facts', 'house prices', 'house rules']
+      .flatMap((subject) => readHistory(context, subject))
+      .sort((a, b) => b.id - a.id),
   });
 }
 

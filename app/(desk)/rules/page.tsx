@@ -1,6 +1,8 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
+import { readHouseRecord } from '#lib/services/house-record.ts';
 import { listAllRules } from '#lib/services/list-all-rules.ts';
 import { RuleList, type RuleRow } from './rule-list.client.tsx';
 
@@ -8,7 +10,9 @@ export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Rules' };
 
 export default async function RulesPage() {
-  const listed = listAllRules(await asking());
+  const context = await asking();
+  const listed = listAllRules(context);
+  const house = readHouseRecord(context);
   if (!listed.ok) return <p className="notice refusal">{listed.reason.sentence}</p>;
   const rules = listed.value.map((rule) => ({
     id: rule.id,
@@ -27,6 +31,25 @@ export default async function RulesPage() {
           says so in its source. Local codes, the valve maker’s data and competent persons come before any of them.
         </p>
       </div>
+      {house.ok ? (
+        <section className={styles.panel} aria-labelledby="house-rules">
+          <div className="heading">
+            <h2 id="house-rules">What this house wants besides</h2>
+            <Link className="button" href="/rules/house">
+              {house.value.mayChange ? 'Change and try house rules' : 'All of the house rules'}
+            </Link>
+          </div>
+          {house.value.rules.length === 0 ? <p>Nothing yet.</p> : null}
+          <ul>
+            {house.value.rules.map((rule) => (
+              <li key={rule.id}>
+                {rule.sentence} {rule.off ? <span className="mark">switched off</span> : null}{' '}
+                <span className="soft">{rule.source ?? ''}</span>
+              </li>
+            ))}
+          </ul>
+        </section>
+      ) : null}
       <RuleList rules={rules} />
     </div>
   );
