@@ -47,8 +47,8 @@ function escaped(text: string): string {
 }
 
 function entriesOf(text: string): readonly string[] {
-  const entries = text.match(/(?:\\.|[^\\;])+/g) ?? [];
-  return entries.map((entry) => entry.replace(/\\(.)/g, '$1').trim()).filter((entry) => entry !== '');
+  const entries = text.match(/(?:\\.|[^\\;])+/gs) ?? [];
+  return entries.map((entry) => entry.replace(/\\(.)/gs, '$1').trim()).filter((entry) => entry !== '');
 }
 
 const wrong = (sentence: string): Result<never> => failed({ code: 'field-unreadable', sentence });
@@ -152,7 +152,7 @@ function readEntries(
 }
 
 const NUMBER = '(\\d+(?:\\.\\d+)?(?:e[-+]?\\d+)?)';
-const SOCKET = new RegExp(`^(.+) ${NUMBER} ?/ ?${NUMBER}$`, 'i');
+const SOCKET = new RegExp(`^(.+) ${NUMBER} ?/ ?${NUMBER}$`, 'is');
 const POINT = new RegExp(`^${NUMBER} ?@ ?${NUMBER}$`, 'i');
 
 function readSocket(entry: string): unknown {

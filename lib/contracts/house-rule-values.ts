@@ -126,6 +126,6 @@ export function wrongRuleValue(rule: { readonly kind: HouseRuleKind; readonly va
   const [, digits, unit = ''] = /^(\d+(?:\.\d+)?)\s*(\S*)$/.exec(value) ?? [];
   const amount = Number(digits);
   const fits = digits !== undefined && amount >= number.low && amount <= number.high;
-  if (fits && (unit === '' || unit === number.unit)) return null;
+  if (fits && (unit === '' || unit === number.unit.toLowerCase())) return null;
   return `is not a number of ${number.unit} from ${number.low} to ${number.high}`;
 }

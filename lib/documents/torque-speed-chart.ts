@@ -140,7 +140,6 @@ function shortTime(ends: readonly { readonly torque: number; readonly speed: num
 function curveOf(gear: Gear, at: Place): readonly Shape[] {
   const rated = at(gear.ratedTorque, speedAt(gear, gear.ratedTorque));
   const stall = at(gear.stallTorque, 0);
-  const free = at(0, gear.freeSpeed);
   return [
     polyline(
       pointsOf(gear).map(({ torque, speed }) => at(torque, speed)),
@@ -148,7 +147,7 @@ function curveOf(gear: Gear, at: Place): readonly Shape[] {
     ),
     circle(rated, 3.2, { fill: 'accent', stroke: 'outline', weight: 'thin' }),
     rect({ x: stall.x - 3, y: stall.y - 3, width: 6, height: 6 }, { fill: 'never', stroke: 'outline', weight: 'thin' }),
-    text(point(free.x + 5, free.y + 12), gear.name, { size: 9, bold: true, role: 'text' }),
+    text(point(rated.x + 6, rated.y - 4), gear.name, { size: 9, bold: true, role: 'text' }),
   ];
 }
 

@@ -60,7 +60,8 @@ export function readCsv(text: string): Result<NumberedTable> {
       code: 'csv-too-large',
       sentence: `A file may hold at most ${LIMITS.list_bytes / 1024 / 1024} MB: split it by role or by number.`,
     });
-  const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), { skipEmptyLines: false });
+  const bare = text.replace(/^\uFEFF/, '');
+  const parsed = Papa.parse<string[]>(bare, { skipEmptyLines: false, delimiter: delimiterOf(bare) });
   const [columns, ...rows] = parsed.data;
   const broken = parsed.errors.find(({ type }) => type === 'Quotes');
   if (broken !== undefined)
@@ -82,6 +83,15 @@ export function readCsv(text: string): Result<NumberedTable> {
     numbers: filled.map(({ number }) => number),
     rows: filled.map(({ row }) => columns.map((_name, index) => (row[index] ?? '').replace(/^'(?=[=+\-@\t\r'])/, ''))),
   });
+}
+
+/** What divides the most names of the first row; the rows below it may hold any mark. */
+function delimiterOf(text: string): string {
+  const widths = [',', ';', '\t'].map((delimiter) => {
+    const [head = []] = Papa.parse<string[]>(text, { delimiter, preview: 1 }).data;
+    return { delimiter, width: head.length };
+  });
+  return widths.toSorted((a, b) => b.width - a.width)[0]?.delimiter ?? ',';
 }
 
 function isNumber(text: string): boolean {

@@ -88,7 +88,9 @@ export function ModelTables({ models, currency, system }: ModelTablesProps) {
             <thead>
               <tr>
                 <th scope="col">Model</th>
-                <th scope="col">What it does</th>
+                <th scope="col" className={styles.told}>
+                  What it does
+                </th>
                 <th scope="col" className="number">
                   Mass
                 </th>
