@@ -76,7 +76,7 @@ export function openHome(context: Context): Result<HomeView> {
       enquiriesDue(db, until).map(({ assignedTo, ...row }) => ({
         ...row,
         inDays: daysFrom({ day, to: row.dueOn }),
-        mine: isActor(context, { id: assignedTo, name: row.assignedName }),
+        mine: assignedTo === context.actor.id,
       })),
     ),
     lapsing: quotesValidUntil(db, { from: addDays(day, -DAYS_SINCE_LAPSED), until }).map((row) => ({
@@ -85,7 +85,7 @@ export function openHome(context: Context): Result<HomeView> {
     })),
     approvals: approvalsWaiting(db).map(({ askedBy, askedAt: _askedAt, ...row }) => ({
       ...row,
-      own: isActor(context, { id: askedBy, name: row.askedByName }),
+      own: askedBy === context.actor.id,
     })),
     short: shortAhead(context),
     late: bookingsPast(db, day),
@@ -105,8 +105,4 @@ function daysFrom({ day, to }: { readonly day: IsoDate; readonly to: IsoDate }):
   return to > day
     ? daysBetween({ starts_on: day, ends_before: to })
     : -daysBetween({ starts_on: to, ends_before: day });
-}
-
-function isActor(context: Context, person: { readonly id: string; readonly name: string }): boolean {
-  return person.name !== '' && person.name === context.actor.name;
 }

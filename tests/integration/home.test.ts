@@ -101,6 +101,16 @@ describe('what needs somebody today', () => {
     ]);
   });
 
+  it('knows whose work it is, and who asked for a discount', async () => {
+    const context = await demoHouseContext();
+    write(context, 'UPDATE enquiry SET due_on = ?, assigned_to = ? WHERE id = 1', HOUSE_DAY, context.actor.id);
+    const asked = { option_slot: 0, asked_json: '{}', state: 'asked', reason: 'Long hire', asked_at: HOUSE_DAY };
+    insertApproval(context.database.db, { ...asked, enquiry_id: 1, asked_by: context.actor.id, asked_by_name: 'T' });
+    const home = granted(openHome(context));
+    expect(home.due.find(({ enquiryId }) => enquiryId === 1)?.mine).toBe(true);
+    expect(home.approvals).toMatchObject([{ own: true }]);
+  });
+
   it('of two that are due on one day one’s own stands first', () => {
     const row = { enquiryId: 1, title: '', customer: '', state: 'new', dueOn: HOUSE_DAY, inDays: 0, assignedName: '' };
     const rows = dueFirst([
