@@ -31,7 +31,7 @@ export function quotePaper(input: QuoteInput): Paper {
   const { context, others = [] } = input;
   const options = [input, ...others];
   const facts = [
-    ...siteFacts(context),
+    ...siteFacts(context).filter(({ label }) => others.length === 0 || !OF_AN_OPTION.includes(label)),
     { label: 'Issued', value: dateText(context.issuedOn) },
     { label: 'Valid until', value: dateText(input.validUntil) },
   ];
@@ -45,6 +45,9 @@ export function quotePaper(input: QuoteInput): Paper {
     ],
   };
 }
+
+/** What each option says for itself where there are several. */
+const OF_AN_OPTION: readonly string[] = ['Hire window', 'Crews'];
 
 function oneOption(input: QuoteOptionInput): readonly Block[] {
   const { context } = input;

@@ -53,6 +53,36 @@ describe.each(PAPERS)('%s', (_, make) => {
   });
 });
 
+describe('quote of several options', () => {
+  const other = { ...SAMPLE_QUOTE, name: 'Air kit, one crew', payment: ['Payable in 14 days.'] };
+  const several = quotePaper({
+    ...SAMPLE_QUOTE,
+    name: 'Battery kit',
+    others: [other],
+    changes: { since: 'Q-1 A', groups: [{ about: 'Price', sentences: ['Training: 2.00 in place of 1.00.'] }] },
+  });
+
+  it('says what changed, compares the options, tells each, and asks which one is ordered', async () => {
+    const text = flowing(readPdf(await drawPaper(several)).text);
+    for (const words of [
+      'Changed since Q-1 A',
+      'Training: 2.00 in place of 1.00.',
+      'This quote offers 2 options for the same schedule; one of them is ordered.',
+      'Option 1: Battery kit',
+      'Option 2: Air kit, one crew',
+      'Payable in 14 days.',
+      'We order the one option marked here',
+    ])
+      expect(text).toContain(words);
+  });
+
+  it('leaves days and crews to the options, and prints them where there is no choice', () => {
+    const labels = (facts: Paper['facts']) => facts.map(({ label }) => label);
+    expect(labels(several.facts)).not.toContain('Hire window');
+    expect(labels(quotePaper(SAMPLE_QUOTE).facts)).toContain('Hire window');
+  });
+});
+
 describe('quote', () => {
   it('says price, assumptions, unserved lines with reason and way out, cautions and acceptance', async () => {
     const text = flowing(readPdf(await drawPaper(quotePaper(SAMPLE_QUOTE))).text);
