@@ -7,6 +7,15 @@ const house = process.argv[2] ?? 'http://127.0.0.1:3000';
 const folder = process.argv[3] ?? 'public/pictures';
 const ENQUIRY = '/enquiries/1';
 
+/** Signs in as the person whom KITWRIGHT_EMAIL and KITWRIGHT_PASSWORD name. */
+async function signIn(page: Page): Promise<void> {
+  await page.goto(`${house}/sign-in`);
+  await page.getByLabel('Email').fill(process.env.KITWRIGHT_EMAIL ?? '');
+  await page.getByLabel('Password').fill(process.env.KITWRIGHT_PASSWORD ?? '');
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await page.waitForURL((url) => url.pathname !== '/sign-in');
+}
+
 async function planned(page: Page): Promise<void> {
   await page.goto(`${house}${ENQUIRY}/kits`);
   const start = page.getByRole('button', { name: /Start planning|Plan again/ });
@@ -28,6 +37,7 @@ async function main(): Promise<void> {
   const executablePath = process.env.CHROMIUM_PATH ?? '/usr/bin/chromium';
   const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
   const page = await browser.newPage({ viewport: { width: 1180, height: 640 }, colorScheme: 'light', locale: 'en-GB' });
+  await signIn(page);
   await planned(page);
   await take(page, { name: 'kits' });
   await page.goto(`${house}${ENQUIRY}`);
