@@ -8,7 +8,8 @@ import { useAdopt } from './use-adopt.client.tsx';
 
 const WIDE = 640;
 const HIGH = 300;
-const PAD = { left: 92, right: 20, top: 16, bottom: 44 };
+const PAD = { left: 78, right: 20, top: 28, bottom: 44 };
+const ASIDE = 13;
 const STEPS = 4;
 
 interface FrontierProps {
@@ -77,8 +78,14 @@ interface PickProps {
 function Picture({ rows, picked, pick }: PickProps) {
   const scale = scaleOf(rows);
   const crews = [...new Set(rows.map((row) => row.crews))];
+  // Equal plans of other crews stand beside each other, not on top.
+  const aside = (series: number): number => (series - (crews.length - 1) / 2) * ASIDE;
+  const currency = rows[0]?.cost.split(' ').at(-1) ?? '';
   return (
     <svg className={chart.frontier} viewBox={`0 0 ${WIDE} ${HIGH}`} role="group" aria-label="Plans by days and cost">
+      <text x={PAD.left} y={12}>
+        equipment and time, {currency}
+      </text>
       {scale.costs.map((cost) => (
         <g key={cost}>
           <line className={chart.grid} x1={PAD.left} x2={WIDE - PAD.right} y1={scale.y(cost)} y2={scale.y(cost)} />
@@ -101,7 +108,7 @@ function Picture({ rows, picked, pick }: PickProps) {
           className={chart[`series${index % 3}`]}
           points={rows
             .filter((row) => row.crews === count)
-            .map((row) => `${scale.x(row.days)},${scale.y(row.cost_minor)}`)
+            .map((row) => `${scale.x(row.days) + aside(index)},${scale.y(row.cost_minor)}`)
             .join(' ')}
         />
       ))}
@@ -109,7 +116,7 @@ function Picture({ rows, picked, pick }: PickProps) {
         <Point
           key={row.key}
           row={row}
-          at={{ x: scale.x(row.days), y: scale.y(row.cost_minor) }}
+          at={{ x: scale.x(row.days) + aside(crews.indexOf(row.crews)), y: scale.y(row.cost_minor) }}
           series={crews.indexOf(row.crews)}
           isPicked={row.key === picked}
           pick={pick}
