@@ -44,7 +44,16 @@ export const SHEET_KEYS: readonly { readonly keys: string; readonly label: strin
   { keys: 'Ctrl + Z', label: 'Undo' },
   { keys: 'Ctrl + Y', label: 'Redo' },
   { keys: 'Arrows, Page Up, Page Down, Home, End', label: 'Walk through the cells; with Shift, take a block' },
-  { keys: 'Ctrl + C, Ctrl + V', label: 'Copy and paste a block' },
+  { keys: 'F2', label: 'Walk inside the text of a cell; Escape brings the text back' },
+  { keys: 'Ctrl + C, Ctrl + X, Ctrl + V', label: 'Copy, cut and paste a block' },
+  { keys: 'Ctrl + D', label: 'Fill the block down from its first row' },
+  { keys: 'Ctrl + Enter', label: 'Write what is typed into the whole block' },
+  { keys: 'Delete', label: 'Empty the block' },
+  { keys: 'Ctrl + A', label: 'Take all cells' },
+  { keys: 'Shift + Space', label: 'Choose the lines of the block' },
+  { keys: 'Alt + Up, Alt + Down', label: 'Move the lines of the block' },
+  { keys: 'Ctrl + F', label: 'Find and replace' },
+  { keys: 'Ctrl + G', label: 'Go to a line' },
 ];
 
 export type Matched =

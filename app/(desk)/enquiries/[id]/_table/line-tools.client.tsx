@@ -12,7 +12,6 @@ interface LineToolsProps extends ToolsProps {
 /** Lines come, go, are doubled and change places. */
 export function LineTools(props: LineToolsProps) {
   const { schedule, walk, chosen, onChosen } = props;
-  const menu = useRef<HTMLDivElement>(null);
   const { order } = schedule.lines;
 
   function remove(): void {
@@ -40,22 +39,6 @@ export function LineTools(props: LineToolsProps) {
     else schedule.tell('Lines are inserted in the list’s own order: drop the filter and the sorting first.');
   }
 
-  function open(button: HTMLElement): void {
-    const pane = menu.current;
-    if (!pane) return;
-    const place = button.getBoundingClientRect();
-    pane.style.left = `${Math.max(8, Math.min(place.left, window.innerWidth - 228))}px`;
-    pane.style.top = `${place.bottom + 4}px`;
-    pane.togglePopover();
-  }
-
-  function then(work: () => void): () => void {
-    return () => {
-      menu.current?.hidePopover();
-      work();
-    };
-  }
-
   const move = (way: 'up' | 'down') => moveBlock({ schedule, walk: walk.current, lineIds: linesMeant(props), way });
   return (
     <>
@@ -65,25 +48,54 @@ export function LineTools(props: LineToolsProps) {
       <button type="button" disabled={chosen.size === 0} onClick={remove}>
         {chosen.size < 2 ? 'Remove the line' : `Remove ${chosen.size} lines`}
       </button>
+      <LineMenu
+        entries={[
+          { words: 'Insert a line above', work: insertAbove },
+          { words: 'Double these lines', work: () => void double() },
+          { words: 'Move up', keys: 'Alt+↑', work: () => move('up') },
+          { words: 'Move down', keys: 'Alt+↓', work: () => move('down') },
+          { words: 'Remove these lines', work: remove },
+        ]}
+      />
+    </>
+  );
+}
+
+interface LineMenuProps {
+  readonly entries: readonly { readonly words: string; readonly keys?: string; readonly work: () => void }[];
+}
+
+/** What is done with the lines of the block less often. */
+function LineMenu({ entries }: LineMenuProps) {
+  const menu = useRef<HTMLDivElement>(null);
+
+  function open(button: HTMLElement): void {
+    const pane = menu.current;
+    if (!pane) return;
+    const place = button.getBoundingClientRect();
+    pane.style.left = `${Math.max(8, Math.min(place.left, window.innerWidth - 228))}px`;
+    pane.style.top = `${place.bottom + 4}px`;
+    pane.togglePopover();
+  }
+
+  return (
+    <>
       <button type="button" aria-haspopup="true" onClick={(event) => open(event.currentTarget)}>
         Lines…
       </button>
       <div ref={menu} popover="auto" className={styles.menu}>
-        <button type="button" onClick={then(insertAbove)}>
-          Insert a line above
-        </button>
-        <button type="button" onClick={then(() => void double())}>
-          Double these lines
-        </button>
-        <button type="button" onClick={then(() => move('up'))}>
-          Move up <small>Alt+↑</small>
-        </button>
-        <button type="button" onClick={then(() => move('down'))}>
-          Move down <small>Alt+↓</small>
-        </button>
-        <button type="button" onClick={then(remove)}>
-          Remove these lines
-        </button>
+        {entries.map(({ words, keys, work }) => (
+          <button
+            key={words}
+            type="button"
+            onClick={() => {
+              menu.current?.hidePopover();
+              work();
+            }}
+          >
+            {words} {keys && <small>{keys}</small>}
+          </button>
+        ))}
       </div>
     </>
   );

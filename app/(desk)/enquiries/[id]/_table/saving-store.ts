@@ -49,28 +49,84 @@ export function savingStore(enquiryId: number): SavingStore {
 const WAITS_MS = [1000, 3000, 8000, 20_000];
 
 function openStore(enquiryId: number): SavingStore {
+  const { get, set, follow } = holdState(enquiryId);
+  const { put, work, isBusy } = queueOf({ enquiryId, get, set });
+  window.addEventListener('online', () => void work());
+  window.addEventListener('beforeunload', (event) => {
+    if (get().jobs.length + get().refused.length > 0) event.preventDefault();
+  });
+  void work();
+
+  function step(way: 'undo' | 'redo'): void {
+    const { jobs } = get();
+    // What could not be saved yet is taken back without the house.
+    if (way === 'undo' && !isBusy() && jobs.length > 0) {
+      set({ jobs: jobs.slice(0, -1), ...(jobs.length === 1 ? { trouble: '' } : {}) });
+    } else put([{ ...named(), kind: 'undo', changes: [], way }]);
+  }
+
+  function letGo(refusal: Refusal): void {
+    set({ refused: get().refused.filter((one) => one !== refusal) });
+  }
+
+  return {
+    ...{ state: get, step, follow, letGo },
+    take: (all) => {
+      const { group } = named();
+      put(all.map((one) => ({ ...named(), ...one, group })));
+    },
+    again: (refusal) => {
+      if (!refusal) void work();
+      else {
+        letGo(refusal);
+        put([refusal.job]);
+      }
+    },
+    remember: (change) => set({ past: [...get().past, [change]], future: [] }),
+    settle: (clash) => set({ clashes: get().clashes.filter((one) => one !== clash) }),
+  };
+}
+
+interface Held {
+  readonly get: () => SavingState;
+  readonly set: (next: Partial<SavingState>, done?: JobDone) => void;
+  readonly follow: SavingStore['follow'];
+}
+
+/** The state of the queue, kept in the window beside it, and those who follow it. */
+function holdState(enquiryId: number): Held {
   const kept = readKept(enquiryId);
   // What stood first may have reached the house before the window was loaded again; only texts of cells bear sending twice.
   const jobs = kept.jobs.filter((job, index) => index > 0 || job.kind === 'cells');
   let state: SavingState = { ...kept, jobs, trouble: '', refused: [], clashes: [] };
   const listeners = new Set<Listener>();
+  return {
+    get: () => state,
+    set: (next, done) => {
+      state = { ...state, ...next };
+      writeKept(enquiryId, state);
+      for (const listener of listeners) listener(done);
+    },
+    follow: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}
+
+/** Sends what is waiting, one job after the other; texts that got no answer are sent again after a while. */
+function queueOf({ enquiryId, get, set }: Pick<Held, 'get' | 'set'> & { readonly enquiryId: number }) {
   const groups = new Map<string, readonly number[]>();
   let busy = false;
   let failures = 0;
   let timer = 0;
 
-  function set(next: Partial<SavingState>, done?: JobDone): void {
-    state = { ...state, ...next };
-    writeKept(enquiryId, state);
-    for (const listener of listeners) listener(done);
-  }
-
   async function work(): Promise<void> {
     if (busy) return;
     busy = true;
     window.clearTimeout(timer);
-    for (let job = state.jobs[0]; job; job = state.jobs[0]) {
-      const sent = await doJob(`/api/v1/enquiries/${enquiryId}`, withChanges(job, state));
+    for (let job = get().jobs[0]; job; job = get().jobs[0]) {
+      const sent = await doJob(`/api/v1/enquiries/${enquiryId}`, withChanges(job, get()));
       if (!sent.ok && !sent.answered && job.kind === 'cells') {
         timer = window.setTimeout(() => void work(), WAITS_MS[Math.min(failures, WAITS_MS.length - 1)]);
         failures += 1;
@@ -78,57 +134,21 @@ function openStore(enquiryId: number): SavingStore {
         break;
       }
       failures = 0;
-      const rest = { jobs: state.jobs.slice(1), trouble: '' };
+      const rest = { jobs: get().jobs.slice(1), trouble: '' };
       if (sent.ok) {
-        const clashes = withClashes(state.clashes, sent.value.clashes);
-        set({ ...rest, clashes, ...remembered(state, { job, done: sent.value, groups }) }, sent.value);
-      } else set({ ...rest, refused: [...state.refused, { job, sentence: sent.sentence }] });
+        const clashes = withClashes(get().clashes, sent.value.clashes);
+        set({ ...rest, clashes, ...remembered(get(), { job, done: sent.value, groups }) }, sent.value);
+      } else set({ ...rest, refused: [...get().refused, { job, sentence: sent.sentence }] });
     }
     busy = false;
   }
 
   function put(more: readonly Job[]): void {
-    set({ jobs: [...state.jobs, ...more] });
+    set({ jobs: [...get().jobs, ...more] });
     void work();
   }
 
-  function step(way: 'undo' | 'redo'): void {
-    // What could not be saved yet is taken back without the house.
-    if (way === 'undo' && !busy && state.jobs.length > 0) {
-      const jobs = state.jobs.slice(0, -1);
-      set({ jobs, ...(jobs.length === 0 ? { trouble: '' } : {}) });
-      return;
-    }
-    put([{ ...named(), kind: 'undo', changes: [], way }]);
-  }
-
-  window.addEventListener('online', () => void work());
-  window.addEventListener('beforeunload', (event) => {
-    if (state.jobs.length + state.refused.length > 0) event.preventDefault();
-  });
-  void work();
-
-  return {
-    state: () => state,
-    step,
-    follow: (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-    take: (all) => {
-      const { group } = named();
-      put(all.map((one) => ({ ...named(), ...one, group })));
-    },
-    again: (refusal) => {
-      if (refusal) {
-        set({ refused: state.refused.filter((one) => one !== refusal) });
-        put([refusal.job]);
-      } else void work();
-    },
-    remember: (change) => set({ past: [...state.past, [change]], future: [] }),
-    letGo: (refusal) => set({ refused: state.refused.filter((one) => one !== refusal) }),
-    settle: (clash) => set({ clashes: state.clashes.filter((one) => one !== clash) }),
-  };
+  return { work, put, isBusy: () => busy };
 }
 
 /** Which change is taken back is known only when its turn comes: what is being saved before it counts. */
