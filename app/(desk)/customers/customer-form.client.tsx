@@ -3,8 +3,10 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
+import { Trouble } from '#app/_ui/trouble.tsx';
 import { AlreadyHere } from './already-here.client.tsx';
-import { type CustomerField, customerGroups } from './customer-fields.ts';
+import { type CustomerField, type CustomerGroup, customerGroups } from './customer-fields.ts';
+import { typedIdentity } from './typed.ts';
 
 interface CustomerFormProps {
   readonly bands: readonly { readonly id: string; readonly name: string }[];
@@ -32,10 +34,7 @@ export function CustomerForm({ bands, customer }: CustomerFormProps) {
     event.preventDefault();
     setBusy(true);
     const form = new FormData(event.currentTarget);
-    const fields = groups.flatMap((group) => group.fields);
-    const facts = Object.fromEntries(
-      fields.map((field) => [field.key, readField(field, String(form.get(field.key) ?? '').trim())]),
-    );
+    const facts = factsOf(form, groups);
     const name = String(form.get('name') ?? '');
     const sent = await send<{ readonly id?: number }>(
       customer === undefined
@@ -53,19 +52,8 @@ export function CustomerForm({ bands, customer }: CustomerFormProps) {
   }
 
   return (
-    <form
-      onSubmit={submit}
-      onChange={(event) => {
-        const form = new FormData(event.currentTarget);
-        const said = (key: string): string => String(form.get(key) ?? '');
-        setTyped({ name: said('name'), email: said('email'), telephone: said('telephone') });
-      }}
-    >
-      {trouble !== '' && (
-        <p className="notice refusal" role="alert">
-          {trouble}
-        </p>
-      )}
+    <form onSubmit={submit} onChange={(event) => setTyped(typedIdentity(new FormData(event.currentTarget)))}>
+      <Trouble sentence={trouble} />
       <div className="panel">
         <div className="fields">
           <div>
@@ -83,22 +71,38 @@ export function CustomerForm({ bands, customer }: CustomerFormProps) {
         </div>
       </div>
       <AlreadyHere kind="customer" typed={typed} {...(customer === undefined ? {} : { self: customer.id })} />
-      {groups.map((group) => (
-        <fieldset className="panel" key={group.title}>
-          <legend>{group.title}</legend>
-          <div className="fields">
-            {group.fields.map((field) => (
-              <FieldInput key={field.key} field={field} value={customer?.facts[field.key]} />
-            ))}
-          </div>
-        </fieldset>
-      ))}
+      <Groups groups={groups} facts={customer?.facts ?? {}} />
       <p className="tools">
         <button className="main" type="submit" disabled={busy}>
           {busy ? 'Saving…' : customer === undefined ? 'Make the customer' : 'Save'}
         </button>
       </p>
     </form>
+  );
+}
+
+interface GroupsProps {
+  readonly groups: readonly CustomerGroup[];
+  readonly facts: Readonly<Record<string, unknown>>;
+}
+
+function Groups({ groups, facts }: GroupsProps) {
+  return groups.map((group) => (
+    <fieldset className="panel" key={group.title}>
+      <legend>{group.title}</legend>
+      <div className="fields">
+        {group.fields.map((field) => (
+          <FieldInput key={field.key} field={field} value={facts[field.key]} />
+        ))}
+      </div>
+    </fieldset>
+  ));
+}
+
+function factsOf(...[form, groups]: readonly [FormData, readonly CustomerGroup[]]): Readonly<Record<string, unknown>> {
+  const fields = groups.flatMap((group) => group.fields);
+  return Object.fromEntries(
+    fields.map((field) => [field.key, readField(field, String(form.get(field.key) ?? '').trim())]),
   );
 }
 

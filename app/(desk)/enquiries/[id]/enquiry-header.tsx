@@ -33,7 +33,7 @@ export function EnquiryHeader({ enquiry, life }: EnquiryHeaderProps) {
         <StateMark state={life.state} />
         {isLate && <span className={styles.late}>late</span>}
         <StateSteps enquiryId={life.id} state={life.state} steps={life.steps} />
-        <LifeFields key={`${life.assigned_to} ${life.due_on}`} life={life} />
+        <LifeFields life={life} />
       </div>
     </>
   );

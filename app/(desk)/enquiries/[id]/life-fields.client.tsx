@@ -23,7 +23,7 @@ export function LifeFields({ life }: { readonly life: EnquiryLifeView }) {
     <div className={styles.fields}>
       <label>
         Whose work
-        <select defaultValue={assigned_to} onChange={(event) => save({ assigned_to: event.target.value })}>
+        <select value={assigned_to} onChange={(event) => save({ assigned_to: event.target.value })}>
           <option value="">nobody’s yet</option>
           {life.people.map(({ id, name }) => (
             <option key={id} value={id}>
@@ -35,6 +35,7 @@ export function LifeFields({ life }: { readonly life: EnquiryLifeView }) {
       <label>
         Due
         <input
+          key={due_on}
           type="date"
           defaultValue={due_on ?? ''}
           onBlur={(event) => {

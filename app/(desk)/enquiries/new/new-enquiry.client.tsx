@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
+import { Trouble } from '#app/_ui/trouble.tsx';
 import type { CustomerView } from '#lib/services/list-customers.ts';
 import { AlreadyHere } from '../../customers/already-here.client.tsx';
 import { ENQUIRY_SOURCES } from '../enquiry-sources.ts';
@@ -37,11 +38,7 @@ export function NewEnquiryForm({ customers, chosen }: NewEnquiryFormProps) {
 
   return (
     <form className="panel" onSubmit={submit}>
-      {trouble !== '' && (
-        <p className="notice refusal" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble sentence={trouble} />
       <div className="fields">
         <div>
           <label htmlFor="title">Place or job</label>

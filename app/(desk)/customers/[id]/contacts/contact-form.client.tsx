@@ -3,8 +3,10 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
+import { Trouble } from '#app/_ui/trouble.tsx';
 import type { ContactView } from '#lib/services/open-customer.ts';
 import { AlreadyHere } from '../../already-here.client.tsx';
+import { typedIdentity } from '../../typed.ts';
 
 interface ContactFormProps {
   readonly customerId: number;
@@ -50,17 +52,9 @@ export function ContactForm({ customerId, sites, contact, close }: ContactFormPr
       className="panel"
       onSubmit={submit}
       aria-label={contact === undefined ? 'New contact' : `Contact ${contact.name}`}
-      onChange={(event) => {
-        const form = new FormData(event.currentTarget);
-        const said = (key: string): string => String(form.get(key) ?? '');
-        setTyped({ name: said('name'), email: said('email'), telephone: said('telephone') });
-      }}
+      onChange={(event) => setTyped(typedIdentity(new FormData(event.currentTarget)))}
     >
-      {trouble !== '' && (
-        <p className="notice refusal" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble sentence={trouble} />
       <div className="fields">
         {FIELDS.map(({ key, label }) => (
           <div key={key}>

@@ -51,34 +51,44 @@ export function ContactList({ customerId, contacts, sites }: ContactListProps) {
             </thead>
             <tbody>
               {contacts.map((contact) => (
-                <tr key={contact.id}>
-                  <td>
-                    {contact.name}
-                    {contact.archived === 'yes' && <small> put away</small>}
-                    <small className="beside">{contact.position}</small>
-                  </td>
-                  <td className="wide-only">{sites.find(({ id }) => id === contact.siteId)?.name}</td>
-                  <td>
-                    {contact.telephone !== '' && (
-                      <a href={`tel:${contact.telephone.replaceAll(' ', '')}`}>{contact.telephone}</a>
-                    )}{' '}
-                    {contact.email !== '' && <a href={`mailto:${contact.email}`}>{contact.email}</a>}
-                  </td>
-                  <td className="wide-only">{contact.note}</td>
-                  <td>
-                    <span className="tools" style={{ margin: 0 }}>
-                      <button type="button" onClick={() => setOpen(contact.id)}>
-                        Edit<span className="unseen"> {contact.name}</span>
-                      </button>
-                      <PutAway kind="contact" id={contact.id} archived={contact.archived} name={contact.name} />
-                    </span>
-                  </td>
-                </tr>
+                <ContactRow key={contact.id} contact={contact} sites={sites} edit={() => setOpen(contact.id)} />
               ))}
             </tbody>
           </table>
         </div>
       )}
     </>
+  );
+}
+
+interface ContactRowProps {
+  readonly contact: ContactView;
+  readonly sites: ContactListProps['sites'];
+  readonly edit: () => void;
+}
+
+function ContactRow({ contact, sites, edit }: ContactRowProps) {
+  return (
+    <tr>
+      <td>
+        {contact.name}
+        {contact.archived === 'yes' && <small> put away</small>}
+        <small className="beside">{contact.position}</small>
+      </td>
+      <td className="wide-only">{sites.find(({ id }) => id === contact.siteId)?.name}</td>
+      <td>
+        {contact.telephone !== '' && <a href={`tel:${contact.telephone.replaceAll(' ', '')}`}>{contact.telephone}</a>}{' '}
+        {contact.email !== '' && <a href={`mailto:${contact.email}`}>{contact.email}</a>}
+      </td>
+      <td className="wide-only">{contact.note}</td>
+      <td>
+        <span className="tools" style={{ margin: 0 }}>
+          <button type="button" onClick={edit}>
+            Edit<span className="unseen"> {contact.name}</span>
+          </button>
+          <PutAway kind="contact" id={contact.id} archived={contact.archived} name={contact.name} />
+        </span>
+      </td>
+    </tr>
   );
 }

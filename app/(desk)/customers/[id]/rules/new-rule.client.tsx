@@ -58,27 +58,7 @@ export function NewRule({ kinds, taken, add }: NewRuleProps) {
             {kind.help}
           </small>
         </div>
-        <div>
-          <label htmlFor="rule-value">{kind.number === null ? 'Which' : `How much, in ${unit}`}</label>
-          {kind.number === null ? (
-            <select id="rule-value" value={value} onChange={(event) => setValue(event.target.value)}>
-              {kind.choices.map((choice) => (
-                <option key={choice}>{choice}</option>
-              ))}
-            </select>
-          ) : (
-            <input
-              id="rule-value"
-              type="number"
-              required
-              step="any"
-              min={kind.number.low}
-              max={kind.number.high}
-              value={value}
-              onChange={(event) => setValue(event.target.value)}
-            />
-          )}
-        </div>
+        <ValueField kind={kind} value={value} setValue={setValue} />
         <div>
           <label htmlFor="rule-sentence">As they say it</label>
           <input
@@ -97,6 +77,38 @@ export function NewRule({ kinds, taken, add }: NewRuleProps) {
         </button>
       </p>
     </form>
+  );
+}
+
+interface ValueFieldProps {
+  readonly kind: RuleKindSpec;
+  readonly value: string;
+  readonly setValue: (value: string) => void;
+}
+
+function ValueField({ kind, value, setValue }: ValueFieldProps) {
+  return (
+    <div>
+      <label htmlFor="rule-value">{kind.number === null ? 'Which' : `How much, in ${kind.number.unit}`}</label>
+      {kind.number === null ? (
+        <select id="rule-value" value={value} onChange={(event) => setValue(event.target.value)}>
+          {kind.choices.map((choice) => (
+            <option key={choice}>{choice}</option>
+          ))}
+        </select>
+      ) : (
+        <input
+          id="rule-value"
+          type="number"
+          required
+          step="any"
+          min={kind.number.low}
+          max={kind.number.high}
+          value={value}
+          onChange={(event) => setValue(event.target.value)}
+        />
+      )}
+    </div>
   );
 }
 

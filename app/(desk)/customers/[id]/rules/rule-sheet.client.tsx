@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
+import { Trouble } from '#app/_ui/trouble.tsx';
 import type { RuleKindSpec } from '#lib/contracts/house-rule-values.ts';
 import type { CustomerView } from '#lib/services/open-customer.ts';
 import { NewRule } from './new-rule.client.tsx';
@@ -40,11 +41,7 @@ export function RuleSheet({ customerId, version, rules, kinds }: RuleSheetProps)
 
   return (
     <>
-      {trouble !== '' && (
-        <p className="notice refusal" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble sentence={trouble} />
       {rules.length === 0 ? (
         <p className="empty">
           No rule of their own yet. “No petrol within the fence” or “three persons at every valve” is one.
@@ -63,26 +60,13 @@ export function RuleSheet({ customerId, version, rules, kinds }: RuleSheetProps)
             </thead>
             <tbody>
               {rules.map((rule) => (
-                <tr key={rule.id}>
-                  <td>
-                    {rule.sentence}
-                    {rule.off === true && <small className="beside">switched off</small>}
-                  </td>
-                  <td className="wide-only">
-                    {kinds.find(({ kind }) => kind === rule.kind)?.label}: {rule.value}
-                  </td>
-                  <td>
-                    <span className="tools" style={{ margin: 0 }}>
-                      <button type="button" onClick={() => save(turned(rule.id))}>
-                        {rule.off === true ? 'Switch on' : 'Switch off'}
-                        <span className="unseen">: {rule.sentence}</span>
-                      </button>
-                      <button type="button" onClick={() => save(rules.filter(({ id }) => id !== rule.id))}>
-                        Take out<span className="unseen">: {rule.sentence}</span>
-                      </button>
-                    </span>
-                  </td>
-                </tr>
+                <RuleRow
+                  key={rule.id}
+                  rule={rule}
+                  label={kinds.find(({ kind }) => kind === rule.kind)?.label ?? rule.kind}
+                  turn={() => save(turned(rule.id))}
+                  takeOut={() => save(rules.filter(({ id }) => id !== rule.id))}
+                />
               ))}
             </tbody>
           </table>
@@ -98,5 +82,37 @@ export function RuleSheet({ customerId, version, rules, kinds }: RuleSheetProps)
       )}
       <NewRule kinds={kinds} taken={rules.map(({ id }) => id)} add={(rule) => save([...rules, rule])} />
     </>
+  );
+}
+
+interface RuleRowProps {
+  readonly rule: Rules[number];
+  readonly label: string;
+  readonly turn: () => void;
+  readonly takeOut: () => void;
+}
+
+function RuleRow({ rule, label, turn, takeOut }: RuleRowProps) {
+  return (
+    <tr>
+      <td>
+        {rule.sentence}
+        {rule.off === true && <small className="beside">switched off</small>}
+      </td>
+      <td className="wide-only">
+        {label}: {rule.value}
+      </td>
+      <td>
+        <span className="tools" style={{ margin: 0 }}>
+          <button type="button" onClick={turn}>
+            {rule.off === true ? 'Switch on' : 'Switch off'}
+            <span className="unseen">: {rule.sentence}</span>
+          </button>
+          <button type="button" onClick={takeOut}>
+            Take out<span className="unseen">: {rule.sentence}</span>
+          </button>
+        </span>
+      </td>
+    </tr>
   );
 }

@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
+import { Trouble } from '#app/_ui/trouble.tsx';
 import type { SiteView } from '#lib/services/open-customer.ts';
 import { SITE_GROUPS } from '../../../enquiries/[id]/site/site-fields.ts';
 import { SiteInput, siteValuesOf } from '../../../enquiries/[id]/site/site-input.client.tsx';
@@ -48,11 +49,7 @@ export function SiteRecordForm({ customerId, site }: SiteRecordFormProps) {
 
   return (
     <form onSubmit={submit} aria-label={site === undefined ? 'New site' : `Site ${site.name}`}>
-      {trouble !== '' && (
-        <p className="notice refusal" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble sentence={trouble} />
       <fieldset className="panel">
         <legend>{site === undefined ? 'New site' : 'Where it is'}</legend>
         <div className="fields">
@@ -85,16 +82,7 @@ export function SiteRecordForm({ customerId, site }: SiteRecordFormProps) {
         customerId={customerId}
         {...(site === undefined ? {} : { self: site.id })}
       />
-      {GROUPS.map((group) => (
-        <fieldset className="panel" key={group.title}>
-          <legend>{group.title}</legend>
-          <div className="fields">
-            {group.fields.map((field) => (
-              <SiteInput key={field.key} field={field} value={site?.facts[field.key]} />
-            ))}
-          </div>
-        </fieldset>
-      ))}
+      <PlaceFacts facts={site?.facts ?? {}} />
       <p className="tools">
         <button className="main" type="submit">
           {site === undefined ? 'Make the site' : 'Save the site'}
@@ -102,4 +90,17 @@ export function SiteRecordForm({ customerId, site }: SiteRecordFormProps) {
       </p>
     </form>
   );
+}
+
+function PlaceFacts({ facts }: { readonly facts: Readonly<Record<string, unknown>> }) {
+  return GROUPS.map((group) => (
+    <fieldset className="panel" key={group.title}>
+      <legend>{group.title}</legend>
+      <div className="fields">
+        {group.fields.map((field) => (
+          <SiteInput key={field.key} field={field} value={facts[field.key]} />
+        ))}
+      </div>
+    </fieldset>
+  ));
 }

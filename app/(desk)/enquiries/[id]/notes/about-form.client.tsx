@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
+import { Trouble } from '#app/_ui/trouble.tsx';
 import type { EnquiryLifeView } from '#lib/services/open-enquiry-life.ts';
 import { ENQUIRY_SOURCES } from '../../enquiry-sources.ts';
 
@@ -12,6 +13,8 @@ export function AboutForm({ life }: { readonly life: EnquiryLifeView }) {
   const [state, setState] = useState('');
   const [trouble, setTrouble] = useState('');
   const { reference, source, contact_id } = life;
+  // What this form was filled from. After a conflict it is what stands there now: saving again is then a choice.
+  const [seen, setSeen] = useState<Partial<typeof life> | null>({ reference, source, contact_id });
 
   async function submit(event: FormEvent<HTMLFormElement>): Promise<void> {
     event.preventDefault();
@@ -22,22 +25,20 @@ export function AboutForm({ life }: { readonly life: EnquiryLifeView }) {
       source: String(form.get('source') ?? ''),
       contact_id: contact === 0 ? null : contact,
     };
-    const body = { set, was: { reference, source, contact_id } };
+    const was = seen ?? { reference, source, contact_id };
+    const body = { set, was };
     const sent = await send({ method: 'PATCH', path: `/api/v1/enquiries/${life.id}/life`, body });
     setTrouble(sent.ok ? '' : sent.sentence);
     setState(sent.ok ? 'Saved.' : '');
-    if (sent.ok) router.refresh();
+    setSeen(sent.ok ? set : null);
+    router.refresh();
   }
 
   const reach = life.contacts.find(({ id }) => id === contact_id)?.reach ?? '';
   return (
     <form className="panel" onSubmit={submit} aria-labelledby="about">
       <h2 id="about">About it</h2>
-      {trouble !== '' && (
-        <p className="notice refusal" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble sentence={trouble} />
       <div className="fields">
         <div>
           <label htmlFor="about-reference">The customer’s reference</label>

@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
+import { Trouble } from '#app/_ui/trouble.tsx';
 import type { EnquiryLifeView } from '#lib/services/open-enquiry-life.ts';
 
 interface FileListProps {
@@ -42,11 +43,7 @@ export function FileList({ enquiryId, files, lists }: FileListProps) {
   return (
     <section className="panel" aria-labelledby="files">
       <h2 id="files">Files</h2>
-      {trouble !== '' && (
-        <p className="notice refusal" role="alert">
-          {trouble}
-        </p>
-      )}
+      <Trouble sentence={trouble} />
       <ul className="findings">
         {lists.map((list) => (
           <li key={`list ${list.id}`}>
@@ -57,24 +54,7 @@ export function FileList({ enquiryId, files, lists }: FileListProps) {
           </li>
         ))}
         {files.map((file) => (
-          <li key={file.id}>
-            {file.removed_at === null ? (
-              <a href={`${base}/files/${file.id}`}>{file.file_name}</a>
-            ) : (
-              <s>{file.file_name}</s>
-            )}{' '}
-            <button
-              type="button"
-              onClick={() => put({ id: file.id, removed: file.removed_at === null ? 'yes' : 'no' })}
-            >
-              {file.removed_at === null ? 'Put away' : 'Bring back'}
-              <span className="unseen"> {file.file_name}</span>
-            </button>
-            <small className="beside">
-              {Math.max(1, Math.round(file.size_bytes / BYTES_A_KB))} kB, {file.added_by},{' '}
-              <ShownMoment at={file.added_at} />
-            </small>
-          </li>
+          <KeptFile key={file.id} file={file} href={`${base}/files/${file.id}`} put={put} />
         ))}
       </ul>
       {lists.length + files.length === 0 && (
@@ -90,5 +70,26 @@ export function FileList({ enquiryId, files, lists }: FileListProps) {
         </button>
       </form>
     </section>
+  );
+}
+
+interface KeptFileProps {
+  readonly file: EnquiryLifeView['files'][number];
+  readonly href: string;
+  readonly put: (change: { readonly id: number; readonly removed: 'yes' | 'no' }) => Promise<void>;
+}
+
+function KeptFile({ file, href, put }: KeptFileProps) {
+  return (
+    <li>
+      {file.removed_at === null ? <a href={href}>{file.file_name}</a> : <s>{file.file_name}</s>}{' '}
+      <button type="button" onClick={() => put({ id: file.id, removed: file.removed_at === null ? 'yes' : 'no' })}>
+        {file.removed_at === null ? 'Put away' : 'Bring back'}
+        <span className="unseen"> {file.file_name}</span>
+      </button>
+      <small className="beside">
+        {Math.max(1, Math.round(file.size_bytes / BYTES_A_KB))} kB, {file.added_by}, <ShownMoment at={file.added_at} />
+      </small>
+    </li>
   );
 }

@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
+import { Trouble } from '#app/_ui/trouble.tsx';
 import type { NoteView } from '#lib/services/open-enquiry-life.ts';
 
 interface NoteListProps {
@@ -32,9 +33,13 @@ export function NoteList({ enquiryId, notes }: NoteListProps) {
         ? { method: 'POST', path, body: { text } }
         : { method: 'PATCH', path: `${path}/${edited.id}`, body: { text } },
     );
-    if (!isSaved) return;
-    setText('');
-    setEdited(null);
+    if (isSaved) begin(null);
+  }
+
+  /** Fills the form with a note, or empties it for a new one. */
+  function begin(note: NoteView | null): void {
+    setEdited(note);
+    setText(note?.text ?? '');
   }
 
   return (
@@ -44,39 +49,15 @@ export function NoteList({ enquiryId, notes }: NoteListProps) {
         <p className="soft">What was said on the telephone, what to ask, what was promised: write it here.</p>
       )}
       {notes.map((note) => (
-        <article key={note.id} style={{ marginBottom: 'var(--space-3)' }}>
-          <small>
-            {note.author}, <ShownMoment at={note.writtenAt} />
-            {note.changedAt !== null && ', changed since'}
-            {note.isStruck && `, struck through by ${note.struckBy}`}
-          </small>
-          <p style={{ whiteSpace: 'pre-wrap', overflowWrap: 'anywhere', margin: 0 }}>
-            {note.isStruck ? <s>{note.text}</s> : note.text}
-          </p>
-          <span className="tools" style={{ margin: 0 }}>
-            {note.mayChange && (
-              <button
-                type="button"
-                onClick={() => {
-                  setEdited(note);
-                  setText(note.text);
-                }}
-              >
-                Change
-              </button>
-            )}
-            <button type="button" onClick={() => call({ method: 'POST', path: `${path}/${note.id}/strike` })}>
-              {note.isStruck ? 'Take it up again' : 'Strike through'}
-            </button>
-          </span>
-        </article>
+        <Note
+          key={note.id}
+          note={note}
+          change={() => begin(note)}
+          strike={() => call({ method: 'POST', path: `${path}/${note.id}/strike` })}
+        />
       ))}
       <form onSubmit={submit}>
-        {trouble !== '' && (
-          <p className="notice refusal" role="alert">
-            {trouble}
-          </p>
-        )}
+        <Trouble sentence={trouble} />
         <label htmlFor="note-text">{edited === null ? 'New note' : 'The note'}</label>
         <textarea
           id="note-text"
@@ -91,18 +72,43 @@ export function NoteList({ enquiryId, notes }: NoteListProps) {
             {edited === null ? 'Write it down' : 'Save the note'}
           </button>
           {edited !== null && (
-            <button
-              type="button"
-              onClick={() => {
-                setEdited(null);
-                setText('');
-              }}
-            >
+            <button type="button" onClick={() => begin(null)}>
               Leave it
             </button>
           )}
         </p>
       </form>
     </section>
+  );
+}
+
+interface NoteProps {
+  readonly note: NoteView;
+  readonly change: () => void;
+  readonly strike: () => void;
+}
+
+function Note({ note, change, strike }: NoteProps) {
+  return (
+    <article style={{ marginBottom: 'var(--space-3)' }}>
+      <small>
+        {note.author}, <ShownMoment at={note.writtenAt} />
+        {note.changedAt !== null && ', changed since'}
+        {note.isStruck && `, struck through by ${note.struckBy}`}
+      </small>
+      <p style={{ whiteSpace: 'pre-wrap', overflowWrap: 'anywhere', margin: 0 }}>
+        {note.isStruck ? <s>{note.text}</s> : note.text}
+      </p>
+      <span className="tools" style={{ margin: 0 }}>
+        {note.mayChange && (
+          <button type="button" onClick={change}>
+            Change
+          </button>
+        )}
+        <button type="button" onClick={strike}>
+          {note.isStruck ? 'Take it up again' : 'Strike through'}
+        </button>
+      </span>
+    </article>
   );
 }

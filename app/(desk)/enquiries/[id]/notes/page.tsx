@@ -28,10 +28,7 @@ export default async function NotesPage({ params }: { readonly params: Promise<{
         <Moves moves={life.value.moves} />
       </div>
       <div>
-        <AboutForm
-          key={JSON.stringify([life.value.reference, life.value.source, life.value.contact_id])}
-          life={life.value}
-        />
+        <AboutForm life={life.value} />
         <FileList enquiryId={id} files={files} lists={lists} />
       </div>
     </div>
