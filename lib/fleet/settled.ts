@@ -24,6 +24,16 @@ export function roomOf(request: {
 }): number {
   const { program, unserved, settled } = request;
   const { aim, most } = settled;
+  return most - leastOfUses({ program, aim, unserved }) + ROUNDING * Math.max(1, Math.abs(most));
+}
+
+/** What doing valves takes at the least, pieces apart: those valves that need least, in the best way for each. */
+export function leastOfUses(request: {
+  readonly program: Program;
+  readonly aim: Aim;
+  readonly unserved: number | null;
+}): number {
+  const { program, aim, unserved } = request;
   const valves = program.jobs
     .filter((job) => job.branches.length > 0)
     .map((job) => ({ qty: job.qty, least: leastOfJob({ program, aim, job }) }))
@@ -36,7 +46,7 @@ export function roomOf(request: {
     least += qty * one.least;
     open -= qty;
   }
-  return most - least + ROUNDING * Math.max(1, Math.abs(most));
+  return least;
 }
 
 /** Tells the options of a branch that no valve can take without giving up a settled aim. */

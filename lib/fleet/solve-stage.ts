@@ -16,6 +16,7 @@ import { isWithinLimits } from './measure.ts';
 import { type Aim, type Measures, type Program, pick, type Solution } from './program.ts';
 import { readSolution, writeStart } from './read-solution.ts';
 import { SEARCH_VISITS, searchFrom, searchPlan } from './search-plan.ts';
+import { leastOfUses } from './settled.ts';
 
 export type Standing = 'certified' | 'agreed' | 'claimed' | 'open' | 'halted';
 
@@ -88,7 +89,8 @@ export async function solveStage(request: StageRequest): Promise<Stage> {
     offset,
     margin: marginFor(aim, start),
     best: start,
-    bound: Number.NEGATIVE_INFINITY,
+    // Holds whatever the solver does, also where the program is too large for it: pieces cost nothing at the least.
+    bound: aim === 'unserved' ? Number.NEGATIVE_INFINITY : wholeBound(aim, leastOfUses(request)),
   };
   const cuts: CrewCut[] = [];
   const relaxed = await relaxWithCuts({ request, model: full, cuts });
@@ -97,7 +99,7 @@ export async function solveStage(request: StageRequest): Promise<Stage> {
   if (relaxed.value.relaxed.kind !== 'bounded') return search(work);
   const { bound, reducedCost, values, iterations } = relaxed.value.relaxed;
   count(meter, 'relaxation iterations', iterations);
-  work.bound = wholeBound(aim, bound + offset);
+  work.bound = Math.max(work.bound, wholeBound(aim, bound + offset));
   const checked = checkValues(full.sparse, values);
   if (checked.kind === 'sound') takeValues(work, checked.values);
   work.request.onProgress?.({ best: work.best.measures[aim], bound: work.bound });
