@@ -1,7 +1,7 @@
 'use client';
 import Link from 'next/link';
 import { useRouter } from 'next/navigation';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { type FieldTrouble, send } from '#app/_lib/send.client.tsx';
 import type { EquipmentField } from '#lib/contracts/equipment-field.ts';
 import type { SavedModel } from '#lib/services/save-model.ts';
@@ -58,35 +58,17 @@ export function ModelForm({ role, fields, start, existing, shelf }: ModelFormPro
       noValidate
     >
       {[...new Set(shown.map(({ group }) => group))].map((group) => (
-        <fieldset key={group} className={styles.group}>
-          <legend>{group}</legend>
-          {group === RATES && existing !== null ? <RatesAway number={existing.number} /> : null}
-          <div className="fields">
-            {shown
-              .filter((field) => field.group === group && !(existing !== null && field.path.startsWith('rates.')))
-              .map((field) => (
-                <FieldInput
-                  key={field.path}
-                  field={field}
-                  value={texts[field.path] ?? ''}
-                  fixed={existing !== null && field.path === 'number'}
-                  trouble={troubles.find(({ path }) => path === field.path)?.sentence ?? ''}
-                  onChange={(value) => setTexts({ ...texts, [field.path]: value })}
-                />
-              ))}
-            {group === 'Model' && texts.counted === 'yes' ? (
-              <div className={styles.field}>
-                <label htmlFor="field-shelf">pieces on the shelf</label>
-                <input
-                  id="field-shelf"
-                  inputMode="numeric"
-                  value={pieces}
-                  onChange={(event) => setPieces(event.target.value)}
-                />
-              </div>
-            ) : null}
-          </div>
-        </fieldset>
+        <FieldGroup
+          key={group}
+          group={group}
+          number={existing?.number ?? null}
+          fields={shown.filter((field) => field.group === group)}
+          texts={texts}
+          troubles={troubles}
+          onChange={(path, value) => setTexts({ ...texts, [path]: value })}
+        >
+          {group === 'Model' && texts.counted === 'yes' ? <Shelf pieces={pieces} onChange={setPieces} /> : null}
+        </FieldGroup>
       ))}
       {trial === null ? null : <TrialBench key={trial.id} change={trial.change} />}
       <div className={styles.bar}>
@@ -109,6 +91,50 @@ export function ModelForm({ role, fields, start, existing, shelf }: ModelFormPro
         </span>
       </div>
     </form>
+  );
+}
+
+interface FieldGroupProps {
+  readonly group: string;
+  /** Of a model that is there already. */
+  readonly number: string | null;
+  readonly fields: readonly EquipmentField[];
+  readonly texts: Fields;
+  readonly troubles: readonly FieldTrouble[];
+  readonly onChange: (path: string, value: string) => void;
+  readonly children: ReactNode;
+}
+
+function FieldGroup({ group, number, fields, texts, troubles, onChange, children }: FieldGroupProps) {
+  return (
+    <fieldset className={styles.group}>
+      <legend>{group}</legend>
+      {group === RATES && number !== null ? <RatesAway number={number} /> : null}
+      <div className="fields">
+        {fields
+          .filter(({ path }) => !(number !== null && path.startsWith('rates.')))
+          .map((field) => (
+            <FieldInput
+              key={field.path}
+              field={field}
+              value={texts[field.path] ?? ''}
+              fixed={number !== null && field.path === 'number'}
+              trouble={troubles.find(({ path }) => path === field.path)?.sentence ?? ''}
+              onChange={(value) => onChange(field.path, value)}
+            />
+          ))}
+        {children}
+      </div>
+    </fieldset>
+  );
+}
+
+function Shelf({ pieces, onChange }: { readonly pieces: string; readonly onChange: (pieces: string) => void }) {
+  return (
+    <div className={styles.field}>
+      <label htmlFor="field-shelf">pieces on the shelf</label>
+      <input id="field-shelf" inputMode="numeric" value={pieces} onChange={(event) => onChange(event.target.value)} />
+    </div>
   );
 }
 

@@ -62,85 +62,13 @@ export function RaiseRates({ currency }: { readonly currency: string }) {
   };
   return (
     <>
-      <form action={look} className="tools">
-        <div>
-          <label htmlFor="raise-role">Role</label>
-          <select id="raise-role" name="role">
-            <option value="">All roles</option>
-            {Object.entries(ROLE_NAMES).map(([role, name]) => (
-              <option key={role} value={role}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </div>
-        <div>
-          <label htmlFor="raise-percent">Per cent</label>
-          <input
-            id="raise-percent"
-            name="percent"
-            type="number"
-            step="0.1"
-            min={-50}
-            max={200}
-            defaultValue={3}
-            className={styles.narrow}
-          />
-        </div>
-        <div>
-          <label htmlFor="raise-step">Rounded to, {currency}</label>
-          <input
-            id="raise-step"
-            name="step"
-            inputMode="decimal"
-            defaultValue={decimalText(STEP_MINOR, currency)}
-            className={styles.narrow}
-          />
-        </div>
-        <div>
-          <label htmlFor="raise-from">From</label>
-          <input id="raise-from" name="from" type="date" required />
-        </div>
-        <button type="submit">Show what it comes to</button>
-      </form>
+      <RaiseForm currency={currency} onLook={look} />
       <p role="status" className={said.sentence === '' ? '' : `notice ${said.kind}`}>
         {said.sentence}
       </p>
       {asked === null ? null : (
         <>
-          <div className="wide">
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">Model</th>
-                  <th scope="col" className="number">
-                    Day, {currency}
-                  </th>
-                  <th scope="col" className="number">
-                    Week
-                  </th>
-                  <th scope="col" className="number">
-                    Four weeks
-                  </th>
-                </tr>
-              </thead>
-              <tbody>
-                {shown.map((model) => (
-                  <tr key={model.number}>
-                    <th scope="row">
-                      {model.number} <span className={styles.name}>{model.name}</span>
-                    </th>
-                    {(['day_minor', 'week_minor', 'four_weeks_minor'] as const).map((rate) => (
-                      <td key={rate} className="number">
-                        <span className={styles.gone}>{moneyText(model.before[rate], currency)}</span>{' '}
-                        {moneyText(model.after[rate], currency)}
-                      </td>
-                    ))}
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
+          <Raised shown={shown} currency={currency} />
           <div className={styles.bar}>
             <button type="button" className="main" onClick={take}>
               Put {shown.length} cards on from {asked.starts_on}
@@ -149,5 +77,99 @@ export function RaiseRates({ currency }: { readonly currency: string }) {
         </>
       )}
     </>
+  );
+}
+
+interface RaiseFormProps {
+  readonly currency: string;
+  readonly onLook: (form: FormData) => Promise<void>;
+}
+
+function RaiseForm({ currency, onLook }: RaiseFormProps) {
+  return (
+    <form action={onLook} className="tools">
+      <div>
+        <label htmlFor="raise-role">Role</label>
+        <select id="raise-role" name="role">
+          <option value="">All roles</option>
+          {Object.entries(ROLE_NAMES).map(([role, name]) => (
+            <option key={role} value={role}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </div>
+      <div>
+        <label htmlFor="raise-percent">Per cent</label>
+        <input
+          id="raise-percent"
+          name="percent"
+          type="number"
+          step="0.1"
+          min={-50}
+          max={200}
+          defaultValue={3}
+          className={styles.narrow}
+        />
+      </div>
+      <div>
+        <label htmlFor="raise-step">Rounded to, {currency}</label>
+        <input
+          id="raise-step"
+          name="step"
+          inputMode="decimal"
+          defaultValue={decimalText(STEP_MINOR, currency)}
+          className={styles.narrow}
+        />
+      </div>
+      <div>
+        <label htmlFor="raise-from">From</label>
+        <input id="raise-from" name="from" type="date" required />
+      </div>
+      <button type="submit">Show what it comes to</button>
+    </form>
+  );
+}
+
+interface RaisedProps {
+  readonly shown: readonly RaisedModel[];
+  readonly currency: string;
+}
+
+function Raised({ shown, currency }: RaisedProps) {
+  return (
+    <div className="wide">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Model</th>
+            <th scope="col" className="number">
+              Day, {currency}
+            </th>
+            <th scope="col" className="number">
+              Week
+            </th>
+            <th scope="col" className="number">
+              Four weeks
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {shown.map((model) => (
+            <tr key={model.number}>
+              <th scope="row">
+                {model.number} <span className={styles.name}>{model.name}</span>
+              </th>
+              {(['day_minor', 'week_minor', 'four_weeks_minor'] as const).map((rate) => (
+                <td key={rate} className="number">
+                  <span className={styles.gone}>{moneyText(model.before[rate], currency)}</span>{' '}
+                  {moneyText(model.after[rate], currency)}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }

@@ -71,15 +71,7 @@ export default async function ModelPage({ params }: ModelPageProps) {
         </section>
         <Facts model={model} system={system} />
       </div>
-      {model.chart === null ? null : (
-        <section className="panel" aria-labelledby="chart">
-          <h2 id="chart">Torque and speed</h2>
-          <div className={styles.pair}>
-            <PlanPicture drawing={model.chart.drawing} id="model-chart" />
-            <GearTable rows={model.chart.rows} />
-          </div>
-        </section>
-      )}
+      <Chart model={model} />
       <section className="panel" aria-labelledby="rates">
         <h2 id="rates">Rates</h2>
         <ModelRates number={model.number} currency={model.currency} cards={model.cards} mayChange={model.mayChange} />
@@ -96,6 +88,19 @@ export default async function ModelPage({ params }: ModelPageProps) {
         <ChangeHistory changes={[...model.changes, ...model.rateChanges].sort((a, b) => b.id - a.id)} />
       </section>
     </div>
+  );
+}
+
+function Chart({ model }: { readonly model: ModelDetail }) {
+  if (model.chart === null) return null;
+  return (
+    <section className="panel" aria-labelledby="chart">
+      <h2 id="chart">Torque and speed</h2>
+      <div className={styles.pair}>
+        <PlanPicture drawing={model.chart.drawing} id="model-chart" />
+        <GearTable rows={model.chart.rows} />
+      </div>
+    </section>
   );
 }
 

@@ -49,32 +49,7 @@ export function RuleFields({ id, rule, specs, mayChange, problems, onChange, onR
           <span className={styles.hint}>{spec.help}</span>
         </div>
         <RuleValue id={id} rule={rule} spec={spec} onChange={onChange} />
-        <div className={styles.field}>
-          <label htmlFor={`${id}-source`}>Source</label>
-          <input
-            id={`${id}-source`}
-            value={rule.source ?? ''}
-            maxLength={200}
-            onChange={(event) => {
-              const { source: _old, ...rest } = rule;
-              const source = event.target.value;
-              onChange(source === '' ? rest : { ...rest, source });
-            }}
-          />
-          <span className={styles.hint}>Who asks for it, or where it was agreed.</span>
-        </div>
-        <div className={styles.field}>
-          <label htmlFor={`${id}-id`}>Short name</label>
-          <input
-            id={`${id}-id`}
-            value={rule.id}
-            maxLength={60}
-            onChange={(event) => onChange({ ...rule, id: event.target.value })}
-          />
-          <span className={styles.hint}>
-            Small letters and hyphens. A customer or site that uses the same name replaces it.
-          </span>
-        </div>
+        <RuleOrigin id={id} rule={rule} onChange={onChange} />
       </div>
       <div className={styles.field}>
         <label htmlFor={`${id}-sentence`}>Sentence, as screens and papers say it</label>
@@ -106,6 +81,39 @@ export function RuleFields({ id, rule, specs, mayChange, problems, onChange, onR
         <button type="button" className="quiet small" onClick={onRemove}>
           Take the rule out
         </button>
+      </div>
+    </>
+  );
+}
+
+function RuleOrigin({ id, rule, onChange }: Pick<RuleFieldsProps, 'id' | 'rule' | 'onChange'>) {
+  return (
+    <>
+      <div className={styles.field}>
+        <label htmlFor={`${id}-source`}>Source</label>
+        <input
+          id={`${id}-source`}
+          value={rule.source ?? ''}
+          maxLength={200}
+          onChange={(event) => {
+            const { source: _old, ...rest } = rule;
+            const source = event.target.value;
+            onChange(source === '' ? rest : { ...rest, source });
+          }}
+        />
+        <span className={styles.hint}>Who asks for it, or where it was agreed.</span>
+      </div>
+      <div className={styles.field}>
+        <label htmlFor={`${id}-id`}>Short name</label>
+        <input
+          id={`${id}-id`}
+          value={rule.id}
+          maxLength={60}
+          onChange={(event) => onChange({ ...rule, id: event.target.value })}
+        />
+        <span className={styles.hint}>
+          Small letters and hyphens. A customer or site that uses the same name replaces it.
+        </span>
       </div>
     </>
   );
