@@ -1,5 +1,6 @@
+import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import type { ReactNode } from 'react';
+import { cache, type ReactNode } from 'react';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { openCustomer } from '#lib/services/open-customer.ts';
@@ -13,8 +14,18 @@ interface CustomerLayoutProps {
   readonly params: Promise<{ readonly id: string }>;
 }
 
+/** Title and heading ask for the same customer: it is opened once a request. */
+const customerOf = cache(async (id: string) => openCustomer(await asking(), idOf(id)));
+
+export async function generateMetadata({ params }: Pick<CustomerLayoutProps, 'params'>): Promise<Metadata> {
+  const customer = await customerOf((await params).id);
+  if (!customer.ok) return {};
+  const { name } = customer.value;
+  return { title: { default: `${name} · Kitwright`, template: `%s · ${name} · Kitwright` } };
+}
+
 export default async function CustomerLayout({ children, params }: CustomerLayoutProps) {
-  const customer = openCustomer(await asking(), idOf((await params).id));
+  const customer = await customerOf((await params).id);
   if (!customer.ok) notFound();
   const { id, code, name, archived } = customer.value;
   return (

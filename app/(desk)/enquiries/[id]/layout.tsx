@@ -1,5 +1,6 @@
+import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import type { ReactNode } from 'react';
+import { cache, type ReactNode } from 'react';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { openEnquiry } from '#lib/services/open-enquiry.ts';
@@ -17,9 +18,19 @@ interface EnquiryLayoutProps {
   readonly params: Promise<{ readonly id: string }>;
 }
 
+/** Title and heading ask for the same enquiry: it is opened once a request. */
+const enquiryOf = cache(async (id: string) => openEnquiry(await asking(), idOf(id)));
+
+export async function generateMetadata({ params }: Pick<EnquiryLayoutProps, 'params'>): Promise<Metadata> {
+  const enquiry = await enquiryOf((await params).id);
+  if (!enquiry.ok) return {};
+  const { number, title } = enquiry.value;
+  return { title: { default: `${number} ${title} · Kitwright`, template: `%s · ${number} · Kitwright` } };
+}
+
 export default async function EnquiryLayout({ children, params }: EnquiryLayoutProps) {
   const context = await asking();
-  const enquiry = openEnquiry(context, idOf((await params).id));
+  const enquiry = await enquiryOf((await params).id);
   if (!enquiry.ok) notFound();
   const life = openEnquiryLife(context, enquiry.value.id);
   const newest = newestChange(context, enquiry.value.id);

@@ -1,3 +1,4 @@
+import type { Metadata } from 'next';
 import { asking } from '#app/_lib/asking.ts';
 import { type ShownTexts, shownTexts } from '#app/_lib/person-forms.ts';
 import { idOf } from '#app/_lib/respond.ts';
@@ -30,6 +31,7 @@ import { StudyRun } from './study-run.client.tsx';
 import { tellWays, tellWithout } from './tell-cases.ts';
 
 export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'Kits' };
 
 const ROLES = Object.entries(ROLE_NAMES).map(([role, heading]) => ({ role, heading }));
 

@@ -1,3 +1,4 @@
+import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
@@ -7,6 +8,7 @@ import { ListIntake } from './list-intake.client.tsx';
 import { TakenLists } from './taken-lists.tsx';
 
 export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'List' };
 
 export default async function ListPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
   const enquiry = openEnquiry(await asking(), idOf((await params).id));

@@ -1,3 +1,4 @@
+import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
@@ -9,6 +10,7 @@ import { FileList } from './file-list.client.tsx';
 import { NoteList } from './note-list.client.tsx';
 
 export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'Notes & files' };
 
 export default async function NotesPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
   const context = await asking();

@@ -1,3 +1,4 @@
+import type { Metadata } from 'next';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
@@ -19,6 +20,7 @@ import { PriceIssue } from './price-issue.client.tsx';
 import { PriceOptions } from './price-options.client.tsx';
 
 export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'Price & papers' };
 
 interface PageProps {
   readonly params: Promise<{ readonly id: string }>;

@@ -1,3 +1,4 @@
+import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
@@ -7,6 +8,7 @@ import { SiteForm } from './site-form.client.tsx';
 import { SiteLink } from './site-link.client.tsx';
 
 export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'Site' };
 
 export default async function SitePage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
   const context = await asking();

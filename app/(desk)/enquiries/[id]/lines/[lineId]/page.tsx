@@ -1,3 +1,4 @@
+import type { Metadata } from 'next';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
@@ -26,6 +27,7 @@ import { LineVisits } from './line-visits.tsx';
 import { WhatIfPanel } from './what-if.client.tsx';
 
 export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'Line' };
 
 /** A longer list of assumptions starts folded. */
 const OPEN_UP_TO = 5;
