@@ -17,7 +17,7 @@ export default async function CustomerRulesPage({ params }: { readonly params: P
         What {name} asks for everywhere. Each rule keeps equipment out of every plan for their enquiries, beside the
         rules of the house, and is named as theirs where it decides. Plans made before are told to be out of date.
       </p>
-      <RuleSheet key={version} {...{ customerId: id, version, rules: facts.house_rules, kinds: RULE_KIND_SPECS }} />
+      <RuleSheet {...{ customerId: id, version, rules: facts.house_rules, kinds: RULE_KIND_SPECS }} />
     </>
   );
 }
