@@ -1,6 +1,6 @@
 'use client';
 import { useRouter } from 'next/navigation';
-import { useEffect, useState } from 'react';
+import { useEffect, useState, useTransition } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
 import type { StudyKind, StudyView } from '#lib/services/study-enquiry.ts';
@@ -21,13 +21,15 @@ export function StudyRun({ enquiryId, kind, state, words }: StudyRunProps) {
   const path = `/api/v1/enquiries/${enquiryId}/studies/${kind}`;
   const [problem, setProblem] = useState('');
   const [busy, setBusy] = useState(false);
+  const [isReading, startReading] = useTransition();
   const isRunning = state.kind === 'running';
 
+  // A page that is asked for again before it came would throw the first answer away: one reading at a time.
   useEffect(() => {
-    if (!isRunning) return;
-    const timer = setInterval(() => router.refresh(), POLL_MS);
-    return () => clearInterval(timer);
-  }, [isRunning, router]);
+    if (!isRunning || isReading) return;
+    const timer = setTimeout(() => startReading(() => router.refresh()), POLL_MS);
+    return () => clearTimeout(timer);
+  }, [isRunning, isReading, router]);
 
   async function act(method: 'POST' | 'DELETE'): Promise<void> {
     setBusy(true);
