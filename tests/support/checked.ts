@@ -60,11 +60,14 @@ export function timedChoices(input: ChoicesInput): { readonly choices: Choices; 
 /** Classes of a long list that are tried, spread evenly. */
 const TRIED_OF_A_LIST = 40;
 
-/** Of a long list some classes are checked. */
-export function checkSome(input: ChoicesInput, choices: Choices): void {
+/** One run, as a person meets it; `told` hears of its end before the check. Of a long list some classes are checked. */
+export function onceCheckedChoices(input: ChoicesInput, told: () => void): Choices {
+  const choices = findChoices(input);
+  told();
   const step = Math.max(1, choices.classes.length / TRIED_OF_A_LIST);
   const some = choices.classes.filter((_, index) => Math.floor(index / step) !== Math.floor((index - 1) / step));
   checkChoices(input, { ...choices, classes: some });
+  return choices;
 }
 
 /** Time of this process alone, the least of three runs, with what the last one found. */

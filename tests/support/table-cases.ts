@@ -4,12 +4,12 @@
 import { assessDuties } from '#lib/duty/assess-duties.ts';
 import type { FleetPlan, LineClass } from '#lib/equipment/choices.ts';
 import type { FleetProblem } from '#lib/fleet/fleet-problem.ts';
-import { type Choices, findChoices, type LineDuty } from '#lib/kits/find-choices.ts';
+import type { Choices, LineDuty } from '#lib/kits/find-choices.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { pairDuties } from '#lib/planning/pose-problem.ts';
 import { bestRate } from '#lib/pricing/best-rate.ts';
 import { seconds } from '#lib/units/quantity.ts';
-import { checkedPlan, checkSome } from './checked.ts';
+import { checkedPlan, onceCheckedChoices } from './checked.ts';
 import { plausibleCatalogue } from './plausible-catalogue.ts';
 import { PLAUSIBLE_SITE, plausibleSchedule } from './plausible-schedule.ts';
 
@@ -74,9 +74,9 @@ export async function measureRow(row: Row): Promise<RowResult> {
   const lines = plausibleLines(row);
   clocks.push(readClocks());
   const ask = { lines, site: PLAUSIBLE_SITE, models, constraints: NO_WISHES };
-  const choices = findChoices(ask);
-  clocks.push(readClocks());
-  checkSome(ask, choices);
+  const choices = onceCheckedChoices(ask, () => {
+    clocks.push(readClocks());
+  });
   const gapAt = { 10: 1, 40: 1 };
   const before = readClocks();
   const watch = (gap: number): void => {
