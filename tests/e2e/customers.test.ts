@@ -121,7 +121,9 @@ test('two people on one enquiry: the second is told what the first chose, and no
   await expect(page.getByText('Saved.')).toBeVisible();
   await other.getByLabel('The customer’s reference').fill('PO 2');
   await other.getByRole('button', { name: 'Save', exact: true }).click();
-  await expect(other.getByRole('alert').filter({ hasText: 'Somebody else' })).toContainText('the customer’s reference (now “PO 1”)');
+  await expect(other.getByRole('alert').filter({ hasText: 'Somebody else' })).toContainText(
+    'the customer’s reference (now “PO 1”)',
+  );
   await expect(other.getByLabel('The customer’s reference')).toHaveValue('PO 2');
 });
 
