@@ -16,7 +16,7 @@ export function PriceLines({ price }: { readonly price: Price }) {
     </>
   );
   return (
-    <PlanWide label="Price">
+    <PlanWide label="Lines of the price">
       <table className={styles.table}>
         <caption>
           {price.days} {price.days === 1 ? 'day' : 'days'} of hire. Each line is rounded; tax is worked out once for

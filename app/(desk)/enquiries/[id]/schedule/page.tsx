@@ -31,7 +31,8 @@ export default async function SchedulePrintPage({ params }: { readonly params: P
       <p className="tools">
         <PrintButton>Print</PrintButton>
       </p>
-      <div className="wide">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reachable by keyboard */}
+      <div className="wide" role="region" aria-label="All lines" tabIndex={0}>
         <table>
           <thead>
             <tr>
