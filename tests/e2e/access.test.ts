@@ -25,7 +25,7 @@ async function letIn(
 }
 
 test.describe('nobody is signed in', () => {
-  test.use({ who: undefined });
+  test.use({ who: 'nobody' });
 
   test('every page leads to signing in and every route says 401; only the door itself is open', async ({ request }) => {
     const filled = (path: string) => `/${path.replace(/\[[^\]]+\]/g, '1').replace(/\([^)]*\)\//g, '')}`;

@@ -8,8 +8,8 @@ export const PASSWORD = process.env.E2E_PASSWORD ?? '';
 type State = Awaited<ReturnType<Awaited<ReturnType<Browser['newContext']>>['storageState']>>;
 
 interface Who {
-  /** Who the story is about; `test.use({ who: 'yard' })` chooses another. Undefined: nobody is signed in. */
-  readonly who: UserRole | undefined;
+  /** Who the story is about; `test.use({ who: 'yard' })` chooses another, 'nobody' a stranger. */
+  readonly who: UserRole | 'nobody';
 }
 
 interface Keys {
@@ -22,7 +22,7 @@ export const test = bare.extend<Who, Keys>({
   // biome-ignore lint/correctness/noEmptyPattern: the runner reads the names of fixtures from this pattern.
   sessions: [async ({}, use) => use(new Map()), { scope: 'worker' }],
   storageState: async ({ who, sessions, browser, baseURL }, use) => {
-    if (who === undefined) return use({ cookies: [], origins: [] });
+    if (who === 'nobody') return use({ cookies: [], origins: [] });
     const state = sessions.get(who) ?? (await signedIn({ browser, baseURL: baseURL ?? '', role: who }));
     sessions.set(who, state);
     await use(state);
