@@ -6,7 +6,8 @@
  */
 import { type Discrepancy, holds, same } from './discrepancy.ts';
 import { groupsOf } from './expected-allowances.ts';
-import { type ExpectedLine, expectedLines } from './expected-lines.ts';
+import type { ExpectedLine } from './expected-line.ts';
+import { expectedLines } from './expected-lines.ts';
 import { chargedDays, type PricedFigures, type PriceFacts } from './price-facts.ts';
 import { roundHalfAway } from './round-half-away.ts';
 

@@ -4,7 +4,7 @@
  * Not here: the damage waiver, which carries no discount, and whether a discount needs approval.
  * Read next: expected-lines.ts.
  */
-import type { ExpectedLine } from './expected-lines.ts';
+import type { ExpectedLine } from './expected-line.ts';
 import { chargedDays, type PriceFacts } from './price-facts.ts';
 import { roundHalfAway } from './round-half-away.ts';
 

@@ -6,24 +6,13 @@
  */
 import type { Model } from '#lib/equipment/model.ts';
 import { allowances } from './expected-allowances.ts';
+import type { ExpectedLine } from './expected-line.ts';
 import { chargedDays, type PriceFacts, type TypedLine } from './price-facts.ts';
 import { cheapestHire, daysToPrice } from './rental-mix.ts';
 import { roundHalfAway } from './round-half-away.ts';
 
 /** Sums of masses in another order differ by less than this; it starts no hundred kilograms. [kg] */
 const GRAM_DUST = 1e-7;
-
-export interface ExpectedLine {
-  readonly kind: string;
-  readonly number: string;
-  readonly quantity: number;
-  /** Said of typed lines only. */
-  readonly counted?: string;
-  readonly unit: number;
-  readonly net: number;
-  readonly tax: string;
-  readonly purchaseAfterDays: number | null;
-}
 
 export function expectedLines(facts: PriceFacts): readonly ExpectedLine[] {
   const carried = carriedBy(facts);

@@ -4,7 +4,8 @@
  * Not here: what may be written (house.ts).
  * Read next: house.ts.
  */
-import { MANUAL_KINDS, MANUAL_UNITS } from '#lib/pricing/manual-line.ts';
+import { MANUAL_KINDS } from '#lib/pricing/manual-line.ts';
+import { MANUAL_UNITS } from '#lib/pricing/manual-units.ts';
 
 interface Named {
   readonly path: string;

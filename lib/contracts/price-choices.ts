@@ -9,8 +9,9 @@ import { isIsoDate } from '#lib/kernel/date-range.ts';
 import { LIMITS } from '#lib/kernel/limits.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { toMinor } from '#lib/money/money.ts';
-import { LINE_GROUPS } from '#lib/pricing/discounts.ts';
-import { MANUAL_KINDS, MANUAL_UNITS } from '#lib/pricing/manual-line.ts';
+import { LINE_GROUPS } from '#lib/pricing/line-groups.ts';
+import { MANUAL_KINDS } from '#lib/pricing/manual-line.ts';
+import { MANUAL_UNITS } from '#lib/pricing/manual-units.ts';
 
 const date = z.string().refine(isIsoDate, 'is not a date in the form YYYY-MM-DD');
 const minor = z

@@ -6,7 +6,8 @@
  */
 import { z } from 'zod';
 import { toMinor } from '#lib/money/money.ts';
-import { MANUAL_KINDS, MANUAL_UNITS } from '#lib/pricing/manual-line.ts';
+import { MANUAL_KINDS } from '#lib/pricing/manual-line.ts';
+import { MANUAL_UNITS } from '#lib/pricing/manual-units.ts';
 
 export const priceListSchema = z
   .array(

@@ -5,7 +5,7 @@
  * Read next: discounts.ts.
  */
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
-import type { LineGroup } from './discounts.ts';
+import type { LineGroup } from './line-groups.ts';
 import type { PricedPlan } from './priced-plan.ts';
 
 /** One group whose discount is above the limit: its value at the house's prices, and what is given of it. */

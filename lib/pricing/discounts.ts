@@ -6,21 +6,10 @@
  */
 import { invariant } from '#lib/kernel/invariant.ts';
 import { type Minor, roundMinor, sumMinor, toMinor } from '#lib/money/money.ts';
+import { GROUP_NAMES, LINE_GROUPS, type LineGroup } from './line-groups.ts';
 import type { PricedKind, PricedLine } from './priced-plan.ts';
 import { tellAmount } from './tell.ts';
 import type { Discount, PricingTerms } from './terms.ts';
-
-export const LINE_GROUPS = ['hire', 'goods', 'transport', 'people', 're-hired'] as const;
-export type LineGroup = (typeof LINE_GROUPS)[number];
-
-/** What each group is called in the name of a discount. */
-export const GROUP_NAMES: Readonly<Record<LineGroup, string>> = {
-  hire: 'hire',
-  goods: 'sale and consumables',
-  transport: 'transport',
-  people: 'people and training',
-  're-hired': 're-hired pieces',
-};
 
 export interface DiscountChoices {
   readonly groups: readonly (Discount & { readonly group: LineGroup })[];

@@ -6,6 +6,7 @@
  */
 import { invariant } from '#lib/kernel/invariant.ts';
 import { type Minor, roundMinor, toMinor } from '#lib/money/money.ts';
+import type { ManualUnit } from './manual-units.ts';
 import type { PricedLine } from './priced-plan.ts';
 import { tellAmount, tellCount } from './tell.ts';
 
@@ -19,20 +20,6 @@ export const MANUAL_KINDS = [
   'made to fit',
 ] as const;
 export type ManualKind = (typeof MANUAL_KINDS)[number];
-
-export const MANUAL_UNITS = [
-  'piece',
-  'set',
-  'hour',
-  'day',
-  'person',
-  'kilometre',
-  'kilogram',
-  'litre',
-  'metre',
-  'lump sum',
-] as const;
-export type ManualUnit = (typeof MANUAL_UNITS)[number];
 
 /** What is hired in from another house for this hire; its cost is for the Desk and on no paper. */
 export interface ReHired {

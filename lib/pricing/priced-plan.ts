@@ -5,8 +5,8 @@
  * Read next: price-plan.ts.
  */
 import type { Minor } from '#lib/money/money.ts';
-import type { LineGroup } from './discounts.ts';
-import type { ManualUnit } from './manual-line.ts';
+import type { LineGroup } from './line-groups.ts';
+import type { ManualUnit } from './manual-units.ts';
 import type { TaxSum } from './tax-totals.ts';
 
 export const PRICED_KINDS = [

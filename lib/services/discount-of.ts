@@ -15,7 +15,7 @@ import {
   discountStanding,
   percentGiven,
 } from '#lib/pricing/discount-approval.ts';
-import { GROUP_NAMES } from '#lib/pricing/discounts.ts';
+import { GROUP_NAMES } from '#lib/pricing/line-groups.ts';
 import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
 import { tellAmount, tellParts } from '#lib/pricing/tell.ts';
 import type { Context } from './context.ts';

@@ -2,7 +2,7 @@
 
 import { useRef } from 'react';
 import styles from './schedule-table.module.css';
-import { linesMeant, type ToolsProps } from './schedule-tools.client.tsx';
+import { linesMeant, type ToolsProps } from './tools-props.ts';
 import { moveBlock } from './use-sheet-keys.client.tsx';
 
 interface LineToolsProps extends ToolsProps {

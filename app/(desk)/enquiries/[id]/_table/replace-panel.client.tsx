@@ -4,8 +4,7 @@ import { type FormEvent, useEffect, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import type { BulkEdit, ReplacePreview } from '#lib/services/bulk-edit.ts';
 import styles from './schedule-table.module.css';
-import { linesMeant } from './schedule-tools.client.tsx';
-import type { PanelProps } from './tool-panel.client.tsx';
+import { linesMeant, type PanelProps } from './tools-props.ts';
 
 type Scope = 'all' | 'shown' | 'meant';
 type ReplaceEdit = Extract<BulkEdit, { readonly kind: 'replace' }>;

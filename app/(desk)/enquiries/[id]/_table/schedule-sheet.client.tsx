@@ -8,17 +8,13 @@ import { ColumnHeads } from './column-heads.client.tsx';
 import type { GridColumn } from './grid-columns.ts';
 import { ScheduleRow } from './schedule-row.client.tsx';
 import styles from './schedule-table.module.css';
+import type { Chosen, Panel } from './tools-props.ts';
 import { type BlockWalk, useBlock } from './use-block.client.tsx';
 import type { Schedule } from './use-schedule.client.tsx';
-import { type Panel, useSheetKeys } from './use-sheet-keys.client.tsx';
+import { useSheetKeys } from './use-sheet-keys.client.tsx';
 
 const ROW_HEIGHT = 34;
 const HEAD_HEIGHT = 34;
-
-export interface Chosen {
-  readonly ids: ReadonlySet<number>;
-  readonly toggle: (ids: readonly number[]) => void;
-}
 
 interface SheetProps {
   readonly schedule: Schedule;

@@ -10,10 +10,10 @@ import { ScheduleSheet } from './schedule-sheet.client.tsx';
 import styles from './schedule-table.module.css';
 import { ScheduleTools } from './schedule-tools.client.tsx';
 import { ToolPanel } from './tool-panel.client.tsx';
+import type { Panel } from './tools-props.ts';
 import type { BlockWalk } from './use-block.client.tsx';
 import type { FirstLines } from './use-lines.client.tsx';
 import { useSchedule } from './use-schedule.client.tsx';
-import type { Panel } from './use-sheet-keys.client.tsx';
 import { useShownColumns } from './use-shown-columns.client.tsx';
 
 interface ScheduleTableProps {

@@ -1,27 +1,15 @@
 'use client';
 
 import Link from 'next/link';
-import { type RefObject, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { FINDING_CHOICES, type FindingChoice, showsAll } from '#lib/schedule/line-filter.ts';
 import { useLive } from '../live-enquiry.client.tsx';
-import { spanOf } from './block.ts';
 import { FINDING_WORDS } from './filter-chips.client.tsx';
-import type { GridColumn } from './grid-columns.ts';
 import { LineTools } from './line-tools.client.tsx';
 import styles from './schedule-table.module.css';
-import type { BlockWalk } from './use-block.client.tsx';
+import type { Panel, ToolsProps } from './tools-props.ts';
 import { useBlockVerbs } from './use-block-verbs.client.tsx';
 import type { Schedule } from './use-schedule.client.tsx';
-import type { Panel } from './use-sheet-keys.client.tsx';
-
-export interface ToolsProps {
-  readonly schedule: Schedule;
-  readonly columns: readonly GridColumn[];
-  readonly walk: RefObject<BlockWalk>;
-  readonly chosen: ReadonlySet<number>;
-  readonly panel: Panel | undefined;
-  readonly onPanel: (panel: Panel | undefined) => void;
-}
 
 interface ScheduleToolsProps extends ToolsProps {
   readonly onChosen: (ids: ReadonlySet<number>) => void;
@@ -136,16 +124,4 @@ function Standing({ schedule }: { readonly schedule: Schedule }) {
       {others.length > 0 && <span className={styles.others}> · {others.join(', ')} here too</span>}
     </small>
   );
-}
-
-/** The lines that a tool works on: those chosen, or those of the block. */
-export function linesMeant({
-  schedule,
-  walk,
-  chosen,
-}: Pick<ToolsProps, 'schedule' | 'walk' | 'chosen'>): readonly number[] {
-  const { order } = schedule.lines;
-  if (chosen.size > 0) return order.filter((id) => chosen.has(id));
-  const { top, bottom } = spanOf(walk.current.block);
-  return order.slice(top, bottom + 1);
 }

@@ -2,8 +2,7 @@
 
 import { type FormEvent, useState } from 'react';
 import type { BulkEdit } from '#lib/services/bulk-edit.ts';
-import { linesMeant } from './schedule-tools.client.tsx';
-import type { PanelProps } from './tool-panel.client.tsx';
+import { linesMeant, type PanelProps } from './tools-props.ts';
 
 type Scope = 'meant' | 'shown';
 type What = 'set' | 'measured' | 'unmeasured';

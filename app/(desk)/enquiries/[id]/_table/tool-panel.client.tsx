@@ -2,21 +2,13 @@
 
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
 import type { ChangeView } from '#lib/services/read-changes.ts';
 import { dateTimeText } from './date-time-text.ts';
 import { gridColumns, USUAL } from './grid-columns.ts';
 import { ReplacePanel } from './replace-panel.client.tsx';
 import styles from './schedule-table.module.css';
-import type { ToolsProps } from './schedule-tools.client.tsx';
 import { SetPanel } from './set-panel.client.tsx';
-import type { Panel } from './use-sheet-keys.client.tsx';
-import type { ShownColumns } from './use-shown-columns.client.tsx';
-
-export interface PanelProps extends ToolsProps {
-  readonly choices: readonly ColumnChoice[];
-  readonly shown: ShownColumns;
-}
+import type { Panel, PanelProps } from './tools-props.ts';
 
 const TITLES: Readonly<Record<Panel, string>> = {
   replace: 'Find and replace',

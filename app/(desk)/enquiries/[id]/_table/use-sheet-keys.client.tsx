@@ -10,13 +10,11 @@ import {
 } from 'react';
 import { isMany, type Place, spanOf, stepTo } from './block.ts';
 import type { GridColumn } from './grid-columns.ts';
-import type { Chosen } from './schedule-sheet.client.tsx';
 import { isTyping, settle } from './sheet-cell.client.tsx';
+import type { Chosen, Panel } from './tools-props.ts';
 import type { BlockWalk } from './use-block.client.tsx';
 import { type BlockVerbs, useBlockVerbs } from './use-block-verbs.client.tsx';
 import type { Schedule } from './use-schedule.client.tsx';
-
-export type Panel = 'replace' | 'set' | 'columns' | 'go' | 'changes';
 
 interface SheetKeysOf {
   readonly schedule: Schedule;

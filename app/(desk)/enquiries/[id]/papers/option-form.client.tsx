@@ -50,12 +50,7 @@ export function OptionForm({ enquiryId, view, which, constraints, onDone, onClos
   async function keep(event: FormEvent): Promise<void> {
     event.preventDefault();
     setBusy(true);
-    const choices: PriceChoices = { ...shown.choices, name, plan: plan() };
-    const base = `/api/v1/enquiries/${enquiryId}/options`;
-    const answer =
-      which === 'add'
-        ? await send({ path: base, method: 'POST', body: { choices } })
-        : await send({ path: `${base}/${shown.slot}`, method: 'PATCH', body: { version: shown.version, choices } });
+    const answer = await keepOption({ enquiryId, view, which, choices: { ...shown.choices, name, plan: plan() } });
     setBusy(false);
     if (answer.ok) onDone(slotIn(answer.value));
     else setProblem(answer.sentence);
@@ -90,6 +85,18 @@ export function OptionForm({ enquiryId, view, which, constraints, onDone, onClos
       />
     </form>
   );
+}
+
+interface Keeping extends Pick<OptionFormProps, 'enquiryId' | 'view' | 'which'> {
+  readonly choices: PriceChoices;
+}
+
+function keepOption({ enquiryId, view, which, choices }: Keeping) {
+  const base = `/api/v1/enquiries/${enquiryId}/options`;
+  const { slot, version } = view.shown;
+  return which === 'add'
+    ? send({ path: base, method: 'POST', body: { choices } })
+    : send({ path: `${base}/${slot}`, method: 'PATCH', body: { version, choices } });
 }
 
 const PREFERENCES = ['cost', 'pieces', 'time', 'surest'] as const;

@@ -2,8 +2,8 @@
 import { type FormEvent, useRef, useState } from 'react';
 import styles from '#app/_ui/plan-sheet.module.css';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
-import { GROUP_NAMES, LINE_GROUPS } from '#lib/pricing/discounts.ts';
-import type { EditorProps, Kept } from './price-editor.client.tsx';
+import { GROUP_NAMES, LINE_GROUPS } from '#lib/pricing/line-groups.ts';
+import type { EditorProps, Kept } from './price-editor-props.ts';
 import { Field } from './price-fields.client.tsx';
 import sheet from './price-sheet.module.css';
 

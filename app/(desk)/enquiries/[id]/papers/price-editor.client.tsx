@@ -3,18 +3,13 @@ import { useRef, useState } from 'react';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { ShownMoney, ShownWindow } from '#app/_ui/shown-forms.client.tsx';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
-import type { PriceView } from '#lib/services/price-view.ts';
 import { ManualLineForm } from './manual-line-form.client.tsx';
 import { PriceDiscounts } from './price-discounts.client.tsx';
+import type { EditorProps, Kept } from './price-editor-props.ts';
 import sheet from './price-sheet.module.css';
 import { usePriceChoices } from './use-price-choices.client.ts';
 
 type Line = PriceChoices['lines'][number];
-
-export interface EditorProps {
-  readonly enquiryId: number;
-  readonly view: Pick<PriceView, 'currency' | 'limit' | 'priceList' | 'taxes' | 'taxOf' | 'shown'>;
-}
 
 /** Lines added by hand, discounts and terms of one option; every change is kept as it is made. */
 export function PriceEditor({ enquiryId, view }: EditorProps) {
@@ -84,8 +79,6 @@ export function PriceEditor({ enquiryId, view }: EditorProps) {
     </>
   );
 }
-
-export type Kept = ReturnType<typeof usePriceChoices>;
 
 /** What was done, and what could not be. */
 export function Told({ kept }: { readonly kept: Kept }) {

@@ -20,34 +20,8 @@ interface OptionsProps {
 
 /** The options of the quote side by side; one is shown in full below. */
 export function PriceOptions({ enquiryId, view, constraints }: OptionsProps) {
-  const router = useRouter();
-  const dialog = useRef<HTMLDialogElement>(null);
-  const [form, setForm] = useState<'add' | 'change' | null>(null);
-  const [gone, setGone] = useState<OptionSummary | null>(null);
-  const [problem, setProblem] = useState('');
   const { options } = view;
-  const page = (slot: number) => `/enquiries/${enquiryId}/papers${slot === 0 ? '' : `?option=${slot}`}`;
-
-  function open(which: 'add' | 'change'): void {
-    setForm(which);
-    dialog.current?.showModal();
-  }
-
-  const close = () => dialog.current?.close();
-
-  function done(slot: number): void {
-    close();
-    router.push(page(slot));
-    router.refresh();
-  }
-
-  async function keep(method: 'DELETE' | 'POST', option: OptionSummary): Promise<void> {
-    const answer = await send({ path: `/api/v1/enquiries/${enquiryId}/options/${option.slot}`, method });
-    setProblem(answer.ok ? '' : answer.sentence);
-    if (answer.ok) setGone(method === 'DELETE' ? option : null);
-    router.push(page(method === 'DELETE' ? 0 : option.slot));
-    router.refresh();
-  }
+  const { dialog, form, gone, problem, page, open, close, closed, done, keep } = useOptions(enquiryId);
 
   return (
     <section className={styles.panel} aria-labelledby="options">
@@ -88,18 +62,46 @@ export function PriceOptions({ enquiryId, view, constraints }: OptionsProps) {
           {problem}
         </p>
       )}
-      <dialog
-        ref={dialog}
-        className={`${styles.dialog} ${sheet.form}`}
-        aria-labelledby="option-title"
-        onClose={() => setForm(null)}
-      >
+      <dialog ref={dialog} className={`${styles.dialog} ${sheet.form}`} aria-labelledby="option-title" onClose={closed}>
         {form === null ? null : (
           <OptionForm {...{ enquiryId, view, constraints }} which={form} onDone={done} onClose={close} />
         )}
       </dialog>
     </section>
   );
+}
+
+/** Adding, changing, removing and putting back an option, and the page that shows one. */
+function useOptions(enquiryId: number) {
+  const router = useRouter();
+  const dialog = useRef<HTMLDialogElement>(null);
+  const [form, setForm] = useState<'add' | 'change' | null>(null);
+  const [gone, setGone] = useState<OptionSummary | null>(null);
+  const [problem, setProblem] = useState('');
+  const page = (slot: number) => `/enquiries/${enquiryId}/papers${slot === 0 ? '' : `?option=${slot}`}`;
+
+  function open(which: 'add' | 'change'): void {
+    setForm(which);
+    dialog.current?.showModal();
+  }
+
+  const close = () => dialog.current?.close();
+
+  function done(slot: number): void {
+    close();
+    router.push(page(slot));
+    router.refresh();
+  }
+
+  async function keep(method: 'DELETE' | 'POST', option: OptionSummary): Promise<void> {
+    const answer = await send({ path: `/api/v1/enquiries/${enquiryId}/options/${option.slot}`, method });
+    setProblem(answer.ok ? '' : answer.sentence);
+    if (answer.ok) setGone(method === 'DELETE' ? option : null);
+    router.push(page(method === 'DELETE' ? 0 : option.slot));
+    router.refresh();
+  }
+
+  return { dialog, form, gone, problem, page, open, close, closed: () => setForm(null), done, keep };
 }
 
 interface CardProps {

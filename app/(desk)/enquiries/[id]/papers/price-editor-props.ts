@@ -1,0 +1,9 @@
+import type { PriceView } from '#lib/services/price-view.ts';
+import type { usePriceChoices } from './use-price-choices.client.ts';
+
+export interface EditorProps {
+  readonly enquiryId: number;
+  readonly view: Pick<PriceView, 'currency' | 'limit' | 'priceList' | 'taxes' | 'taxOf' | 'shown'>;
+}
+
+export type Kept = ReturnType<typeof usePriceChoices>;
