@@ -16,7 +16,7 @@ test('a value is tried on a line and taken back; what a crew found is recorded, 
   await expect(panel.getByText('The line is as it was.')).toBeVisible();
 
   await page.getByRole('link', { name: 'As found' }).click();
-  await page.getByLabel('Who').fill('T. Marl');
+  await page.getByLabel('Who', { exact: true }).fill('T. Marl');
   const first = page.getByRole('group', { name: /SV-101 \(1 of 6\)/ });
   const second = page.getByRole('group', { name: /SV-101 \(2 of 6\)/ });
   await first.getByLabel('Turns').fill('lots');

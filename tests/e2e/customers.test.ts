@@ -36,7 +36,7 @@ test('a customer, its people, place and rule lead to an enquiry that works with 
   await page.getByLabel('Name', { exact: true }).fill('Wilma Crake');
   await page.getByLabel('Telephone').fill('0000 555 0911');
   await page.getByRole('button', { name: 'Make the contact' }).click();
-  await expect(page.getByRole('cell', { name: /Wilma Crake/ })).toBeVisible();
+  await expect(page.getByRole('cell', { name: 'Wilma Crake', exact: true })).toBeVisible();
   await isAccessible(page, 'contacts');
 
   await page.getByRole('navigation', { name: 'Customer' }).getByRole('link', { name: 'Sites' }).click();

@@ -76,7 +76,7 @@ test('an administrator copies, corrects, retires and brings back a model, and it
   await page.getByLabel(/^swing radius/).fill('6 in');
   await page.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByRole('heading', { level: 1, name: /^H-991/ })).toBeVisible();
-  await expect(page.getByText('152 mm').first()).toBeVisible();
+  await expect(page.getByText('152 mm').filter({ visible: true }).first()).toBeVisible();
   await page.getByRole('button', { name: 'Retire', exact: true }).click();
   await expect(page.getByText(/Retired on/)).toBeVisible();
   await page.getByRole('button', { name: 'Take the last change back' }).click();
