@@ -129,7 +129,12 @@ test.describe('an administrator', () => {
     await page.getByRole('button', { name: 'Save how figures are shown' }).click();
     await expect(page.getByText('Saved; every screen', { exact: false })).toBeVisible();
     await page.goto('/enquiries/1');
-    await expect(page.getByText(/\d{4}-\d{2}-\d{2}/).filter({ visible: true }).first()).toBeVisible();
+    await expect(
+      page
+        .getByText(/\d{4}-\d{2}-\d{2}/)
+        .filter({ visible: true })
+        .first(),
+    ).toBeVisible();
     await page.goto('/account');
     await page.getByLabel('Dates').selectOption('written');
     await page.getByLabel('Decimal mark').selectOption('point');
