@@ -174,7 +174,7 @@ test.describe('somebody of the yard', () => {
 
 async function accessible(page: Page, paths: readonly string[]): Promise<void> {
   for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     for (const path of paths) {
       await page.goto(path);
       await page.getByRole('heading', { level: 1 }).first().waitFor();

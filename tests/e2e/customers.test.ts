@@ -6,11 +6,11 @@ const NAME = 'Windle Sluice Keepers';
 
 async function isAccessible(page: Page, what: string): Promise<void> {
   for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     const { violations } = await new AxeBuilder({ page }).analyze();
     expect(violations.map(({ id, nodes }) => `${what}, ${colorScheme}: ${id} ${nodes[0]?.html ?? ''}`)).toEqual([]);
   }
-  await page.emulateMedia({ colorScheme: 'light' });
+  await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
 }
 
 async function newCustomer(page: Page): Promise<void> {

@@ -102,7 +102,7 @@ test('rates come on a card with the day from which they hold, and a raise is sho
   await card.getByRole('button', { name: 'Take off' }).click();
   await expect(card).toHaveCount(0);
   await page.goto('/equipment/rates');
-  await page.getByLabel('Role').selectOption('option');
+  await page.getByLabel('Role', { exact: true }).selectOption('option');
   await page.getByLabel('Per cent').fill('10');
   await page.getByLabel('From').fill('2098-01-01');
   await page.getByRole('button', { name: 'Show what it comes to' }).click();
@@ -156,7 +156,7 @@ test('a change of equipment, rates and rules leaves an issued quote byte for byt
 
 for (const scheme of ['light', 'dark'] as const) {
   test(`every screen of equipment, house and rules is accessible: ${scheme}`, async ({ page }) => {
-    await page.emulateMedia({ colorScheme: scheme });
+    await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
     for (const path of SCREENS) {
       await page.goto(path);
       await expect(page.getByRole('heading', { level: 1 })).toBeVisible();

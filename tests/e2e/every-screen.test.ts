@@ -69,7 +69,7 @@ test('every page of the Desk is reached by links, and is sound in light and dark
     if (template === undefined || found.has(template.route)) continue;
     found.set(template.route, path);
     await page.setViewportSize({ width: 1280, height: 900 });
-    await page.emulateMedia({ colorScheme: 'light' });
+    await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
     await page.goto(path);
     await expect(page.locator('main > .waiting')).toHaveCount(0);
     waiting.push(...(await linksOf(page)));
@@ -105,7 +105,7 @@ async function faultsOf(page: Page): Promise<readonly string[]> {
   faults.push(...(await keyboardFaults(page)));
   for (const { width, colorScheme } of LOOKS) {
     await page.setViewportSize({ width, height: 900 });
-    await page.emulateMedia({ colorScheme });
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
     if (over > 0) faults.push(`at ${width} px it is ${over} px too wide`);
     const { violations } = await new AxeBuilder({ page }).analyze();
