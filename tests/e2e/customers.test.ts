@@ -50,9 +50,9 @@ test('a customer, its people, place and rule lead to an enquiry that works with 
   await page.getByRole('navigation', { name: 'Customer' }).getByRole('link', { name: 'Rules' }).click();
   await page.getByLabel('As they say it').fill('No battery on the weir.');
   await page.getByRole('button', { name: 'Add the rule' }).click();
-  await expect(page.getByRole('cell', { name: 'No battery on the weir.' })).toBeVisible();
+  await expect(page.getByRole('cell', { name: 'No battery on the weir.', exact: true })).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page.getByRole('cell', { name: 'No battery on the weir.' })).toHaveCount(0);
+  await expect(page.getByRole('cell', { name: 'No battery on the weir.', exact: true })).toHaveCount(0);
   await isAccessible(page, 'rules');
 
   await page.getByRole('navigation', { name: 'Customer' }).getByRole('link', { name: 'At a glance' }).click();

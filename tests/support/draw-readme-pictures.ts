@@ -20,7 +20,7 @@ async function planned(page: Page): Promise<void> {
   await page.goto(`${house}${ENQUIRY}/kits`);
   const start = page.getByRole('button', { name: /Start planning|Plan again/ });
   if (await start.isVisible()) await start.click();
-  await page.getByText('Plans side by side').waitFor({ timeout: 180_000 });
+  await page.getByRole('heading', { name: 'Plans side by side' }).waitFor({ timeout: 180_000 });
 }
 
 /** WebP of the window, or of one part of the page: a screen of text in a third of the bytes of a PNG. */
@@ -44,7 +44,7 @@ async function main(): Promise<void> {
   await page.getByRole('textbox', { name: 'Tag, SV-101' }).waitFor();
   await take(page, { name: 'schedule' });
   await page.goto(`${house}${ENQUIRY}/lines/1`);
-  await page.locator('#drive-line').waitFor();
+  await page.getByRole('heading', { name: 'Planned assembly' }).waitFor();
   await take(page, { name: 'torque-ladder', part: '[aria-labelledby="torque"] svg' });
   await take(page, { name: 'drive-line', part: '[aria-labelledby="drive-line"] svg' });
   await browser.close();
