@@ -8,6 +8,7 @@ import { decimalText } from '#lib/money/currency.ts';
 import type { RateCardView } from '#lib/services/open-model.ts';
 import styles from './equipment.module.css';
 import { minorOf } from './minor-of.ts';
+import { RateHeads } from './rate-heads.tsx';
 
 interface ModelRatesProps {
   readonly number: string;
@@ -33,15 +34,7 @@ export function ModelRates({ number, currency, cards, mayChange }: ModelRatesPro
           <thead>
             <tr>
               <th scope="col">From</th>
-              <th scope="col" className="number">
-                Day, {currency}
-              </th>
-              <th scope="col" className="number">
-                Week
-              </th>
-              <th scope="col" className="number">
-                Four weeks
-              </th>
+              <RateHeads currency={currency} />
               <th scope="col" className="number">
                 Minimum days
               </th>

@@ -7,6 +7,7 @@ import type { ModelView } from '#lib/services/list-models-view.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import styles from './equipment.module.css';
 import type { FactText } from './fact-texts.ts';
+import { RateHeads } from './rate-heads.tsx';
 
 export interface ModelFilter {
   readonly text: string;
@@ -94,15 +95,7 @@ export function ModelTables({ models, currency, system }: ModelTablesProps) {
                 <th scope="col" className="number">
                   Mass
                 </th>
-                <th scope="col" className="number">
-                  Day, {currency}
-                </th>
-                <th scope="col" className="number">
-                  Week
-                </th>
-                <th scope="col" className="number">
-                  Four weeks
-                </th>
+                <RateHeads currency={currency} />
                 <th scope="col" className="number">
                   Free today
                 </th>

@@ -8,6 +8,7 @@ import { decimalText } from '#lib/money/currency.ts';
 import type { RaisedModel } from '#lib/services/raise-rates.ts';
 import styles from './equipment.module.css';
 import { minorOf } from './minor-of.ts';
+import { RateHeads } from './rate-heads.tsx';
 
 interface Asked {
   readonly role?: string;
@@ -143,15 +144,7 @@ function Raised({ shown, currency }: RaisedProps) {
         <thead>
           <tr>
             <th scope="col">Model</th>
-            <th scope="col" className="number">
-              Day, {currency}
-            </th>
-            <th scope="col" className="number">
-              Week
-            </th>
-            <th scope="col" className="number">
-              Four weeks
-            </th>
+            <RateHeads currency={currency} />
           </tr>
         </thead>
         <tbody>

@@ -2,8 +2,8 @@
 
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
+import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import type { ChangeView } from '#lib/services/read-changes.ts';
-import { dateTimeText } from './date-time-text.ts';
 import { gridColumns, USUAL } from './grid-columns.ts';
 import { ReplacePanel } from './replace-panel.client.tsx';
 import styles from './schedule-table.module.css';
@@ -158,7 +158,9 @@ function ChangesPanel({ schedule, choices }: PanelProps) {
         <tbody>
           {changes.map(({ id, at, who, kind, told, cells }) => (
             <tr key={id}>
-              <td>{dateTimeText(at)}</td>
+              <td>
+                <ShownMoment at={at} />
+              </td>
               <td>{who}</td>
               <td>
                 {kind === 'undone' && 'taken back: '}
