@@ -5,7 +5,7 @@ const config: NextConfig = {
   poweredByHeader: false,
   // Native modules, and packages that read their own files by path, are loaded from node_modules rather than bundled.
   serverExternalPackages: ['better-auth', 'highs', 'better-sqlite3', 'pdfkit', 'bwip-js'],
-  // Which sources the build was made from; an issued quote names them (lib/services/made-with.ts).
+  // Which sources the build was made from; an issued quote names them (lib/services/quotes/made-with.ts).
   env: { KITWRIGHT_SOURCES: process.env.KITWRIGHT_SOURCES ?? 'unbuilt' },
   // A list of 10 MB with the form around it comes through the proxy whole.
   experimental: { proxyClientMaxBodySize: '12mb' },

@@ -1,7 +1,7 @@
 /*
  * Brings a database to the newest schema without losing a row.
  * Invariant: foreign keys are off outside the transaction while tables are rebuilt, and checked before they are switched on again.
- * Not here: generating migrations (drizzle-kit) and demo data (lib/services/prepare-house.ts).
+ * Not here: generating migrations (drizzle-kit) and demo data (lib/services/house/prepare-house.ts).
  * Read next: client.ts, migrations/.
  */
 import { fileURLToPath } from 'node:url';

@@ -1,7 +1,7 @@
 /*
  * The demo house as plain data: models, units, counted stock, house facts, customers and enquiries.
  * Invariant: everything in it is invented; reading it changes nothing.
- * Not here: writing it into the database (lib/services/prepare-house.ts).
+ * Not here: writing it into the database (lib/services/house/prepare-house.ts).
  * Read next: units.ts, equipment/, enquiries/.
  */
 import { readFileSync } from 'node:fs';

@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { useCallback, useEffect, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { ShownSentence } from '#app/_ui/shown-units.client.tsx';
-import type { ChangeToTry, TrialState } from '#lib/services/try-change.ts';
+import type { ChangeToTry, TrialState } from '#lib/services/house/try-change.ts';
 
 const ASK_AGAIN_MS = 700;
 const TAGS_SHOWN = 12;

@@ -1,9 +1,9 @@
 import { cookies, headers } from 'next/headers';
 import { redirect } from 'next/navigation';
 import { cache } from 'react';
+import { type Asker, whoAsks } from '#lib/services/access/who-asks.ts';
 import { type Context, NOBODY } from '#lib/services/context.ts';
-import { openHouse } from '#lib/services/open-house.ts';
-import { type Asker, whoAsks } from '#lib/services/who-asks.ts';
+import { openHouse } from '#lib/services/house/open-house.ts';
 import { PATH_HEADER } from './open-paths.ts';
 import { SCREEN_HEADER } from './screen-name.ts';
 

@@ -1,6 +1,6 @@
 'use server';
 import { cookies } from 'next/headers';
-import { setPreferences } from '#lib/services/set-preferences.ts';
+import { setPreferences } from '#lib/services/access/set-preferences.ts';
 import { asked } from './asking.ts';
 import { systemNamed, UNITS_COOKIE } from './unit-system.ts';
 

@@ -1,4 +1,4 @@
-import { ENQUIRY_ORDERS, type EnquiriesAsked, EVERY_ENQUIRY } from '#lib/services/find-enquiries.ts';
+import { ENQUIRY_ORDERS, type EnquiriesAsked, EVERY_ENQUIRY } from '#lib/services/enquiries/find-enquiries.ts';
 
 export type SearchParams = Readonly<Record<string, string | readonly string[] | undefined>>;
 

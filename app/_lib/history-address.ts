@@ -1,4 +1,4 @@
-import type { HistoryAsked } from '#lib/services/read-history.ts';
+import type { HistoryAsked } from '#lib/services/access/read-history.ts';
 
 type SearchParams = Readonly<Record<string, string | readonly string[] | undefined>>;
 

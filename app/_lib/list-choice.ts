@@ -1,8 +1,8 @@
 import { idOf, readBody } from '#app/_lib/respond.ts';
 import { listChoiceSchema } from '#lib/contracts/requests.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
-import { checkMapping } from '#lib/services/check-mapping.ts';
-import type { TakeListChoice } from '#lib/services/take-list.ts';
+import { checkMapping } from '#lib/services/schedule/check-mapping.ts';
+import type { TakeListChoice } from '#lib/services/schedule/take-list.ts';
 
 export interface FileParams {
   readonly params: Promise<{ readonly id: string; readonly fileId: string }>;

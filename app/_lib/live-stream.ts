@@ -1,6 +1,6 @@
 import type { Context } from '#lib/services/context.ts';
-import { watchEnquiry } from '#lib/services/live-changes.ts';
-import { type ChangesView, readChanges } from '#lib/services/read-changes.ts';
+import { watchEnquiry } from '#lib/services/schedule/live-changes.ts';
+import { type ChangesView, readChanges } from '#lib/services/schedule/read-changes.ts';
 
 interface Following {
   readonly enquiryId: number;

@@ -1,5 +1,5 @@
 import { cookies, headers } from 'next/headers';
-import type { SessionCookie } from '#lib/services/sign-in.ts';
+import type { SessionCookie } from '#lib/services/access/sign-in.ts';
 
 /** Gives the browser its session: out of reach of scripts and of other sites, and over TLS only where it came by TLS. */
 export async function keepSession({ name, value, maxAge_s }: SessionCookie): Promise<void> {

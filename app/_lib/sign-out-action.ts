@@ -1,6 +1,6 @@
 'use server';
 import { redirect } from 'next/navigation';
-import { signOut } from '#lib/services/sign-out.ts';
+import { signOut } from '#lib/services/access/sign-out.ts';
 import { asked } from './asking.ts';
 import { forgetSession } from './session-cookie.ts';
 

@@ -1,4 +1,4 @@
-import type { FieldHelp } from '#lib/services/field-guide.ts';
+import type { FieldHelp } from '#lib/services/lines/field-guide.ts';
 import { DrawingShapes } from './drawing-shapes.tsx';
 
 /** What is said of one field: on the sheet that a question mark opens, and on the page that lists them all. */

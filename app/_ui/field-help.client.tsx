@@ -2,7 +2,7 @@
 
 import { useId, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import type { FieldHelp as Help } from '#lib/services/field-guide.ts';
+import type { FieldHelp as Help } from '#lib/services/lines/field-guide.ts';
 import { FieldHelpSheet } from './field-help-sheet.tsx';
 
 interface FieldHelpProps {

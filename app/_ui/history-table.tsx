@@ -1,4 +1,4 @@
-import type { HistoryEntry } from '#lib/services/read-history.ts';
+import type { HistoryEntry } from '#lib/services/access/read-history.ts';
 import { ShownMoment } from './shown-forms.client.tsx';
 
 interface HistoryTableProps {

@@ -1,5 +1,5 @@
 import { chanceText, WHAT_THE_CHANCE_IS } from '#lib/documents/chance-words.ts';
-import type { LineDetail } from '#lib/services/open-line.ts';
+import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import { assemblyNames } from './line-parts.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';

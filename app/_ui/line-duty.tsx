@@ -1,4 +1,4 @@
-import type { LineDetail } from '#lib/services/open-line.ts';
+import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import styles from './plan-sheet.module.css';

@@ -1,5 +1,5 @@
 import { measureFirstText } from '#lib/documents/measure-first-words.ts';
-import type { LineDetail } from '#lib/services/open-line.ts';
+import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import styles from './plan-sheet.module.css';
 

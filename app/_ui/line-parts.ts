@@ -1,5 +1,5 @@
 import { chainNumbers } from '#lib/documents/part-numbers.ts';
-import type { LineDetail } from '#lib/services/open-line.ts';
+import type { LineDetail } from '#lib/services/lines/open-line.ts';
 
 /** Names of an assembly's parts in the order of the torque, with the drive's gear. */
 export function assemblyNames(

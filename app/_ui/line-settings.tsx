@@ -1,5 +1,5 @@
 import { AT_THE_VALVE } from '#lib/documents/safety-words.ts';
-import type { LineDetail } from '#lib/services/open-line.ts';
+import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
 import { ShownCeiling, ShownMark, ShownQuantity } from './shown-units.client.tsx';

@@ -7,7 +7,7 @@ import {
   whatItHangsOn,
   whatTheSpreadIs,
 } from '#lib/documents/spread-words.ts';
-import type { spreadDuty } from '#lib/services/spread-duty.ts';
+import type { spreadDuty } from '#lib/services/lines/spread-duty.ts';
 import { formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
 import styles from './line-spread.module.css';
 import { send } from './plan-send.ts';

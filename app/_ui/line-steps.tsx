@@ -1,4 +1,4 @@
-import type { LineDetail } from '#lib/services/open-line.ts';
+import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import styles from './plan-sheet.module.css';
 import { ShownQuantity, ShownRange, ShownSource } from './shown-units.client.tsx';
 

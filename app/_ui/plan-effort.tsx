@@ -1,4 +1,4 @@
-import type { PlanView } from '#lib/services/plan-view.ts';
+import type { PlanView } from '#lib/services/plans/plan-view.ts';
 import styles from './plan-sheet.module.css';
 
 /** How long each stage took and how much it searched. */

@@ -1,5 +1,5 @@
 import { moneyText } from '#lib/documents/print-values.ts';
-import type { PlanSummary } from '#lib/services/plan-view.ts';
+import type { PlanSummary } from '#lib/services/plans/plan-view.ts';
 
 type Preference = PlanSummary['preference'];
 

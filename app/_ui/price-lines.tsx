@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { PlanView } from '#lib/services/plan-view.ts';
+import type { PlanView } from '#lib/services/plans/plan-view.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
 import { ShownMoney } from './shown-forms.client.tsx';

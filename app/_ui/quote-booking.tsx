@@ -1,5 +1,5 @@
 import { countText } from '#lib/documents/print-values.ts';
-import type { QuoteView } from '#lib/services/list-issued-quotes.ts';
+import type { QuoteView } from '#lib/services/quotes/list-issued-quotes.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
 import { ShownDate, ShownWindow } from './shown-forms.client.tsx';

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { SessionView } from '#lib/services/list-users.ts';
+import type { SessionView } from '#lib/services/access/list-users.ts';
 import { browserName } from './browser-name.ts';
 import { ShownMoment } from './shown-forms.client.tsx';
 

@@ -2,7 +2,7 @@
 import { redirect } from 'next/navigation';
 import { asked } from '#app/_lib/asking.ts';
 import { placeInside } from '#app/_lib/open-paths.ts';
-import { choosePassword } from '#lib/services/choose-password.ts';
+import { choosePassword } from '#lib/services/access/choose-password.ts';
 
 export interface PasswordState {
   readonly trouble: string;

@@ -4,7 +4,7 @@ import { redirect } from 'next/navigation';
 import { asked } from '#app/_lib/asking.ts';
 import { placeInside } from '#app/_lib/open-paths.ts';
 import { addressAsking, keepSession } from '#app/_lib/session-cookie.ts';
-import { signIn } from '#lib/services/sign-in.ts';
+import { signIn } from '#lib/services/access/sign-in.ts';
 
 export interface SignInState {
   readonly email: string;

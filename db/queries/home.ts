@@ -1,7 +1,7 @@
 /*
  * Reads what the home page asks: what falls due, lapses, waits, is late, and what accepted quotes brought.
  * Invariant: reads only; every list is bounded.
- * Not here: what any of it means (lib/services/open-home.ts).
+ * Not here: what any of it means (lib/services/house/open-home.ts).
  * Read next: enquiries.ts, bookings.ts.
  */
 import { and, asc, desc, eq, gte, inArray, isNotNull, lte, max, ne, notInArray, or, sql } from 'drizzle-orm';

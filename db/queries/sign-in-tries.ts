@@ -1,7 +1,7 @@
 /*
  * Counts tries to sign in, and keeps the secrets that the house makes for itself.
  * Invariant: a secret that is there is never replaced.
- * Not here: how many tries are too many (lib/services/throttle.ts).
+ * Not here: how many tries are too many (lib/services/access/throttle.ts).
  * Read next: ../schema/sign-in-try.ts.
  */
 import { and, asc, eq, gt, lte } from 'drizzle-orm';

@@ -1,7 +1,7 @@
 /*
  * Browsers that are signed in. Removing a row ends the session at once.
  * Invariant: a session ends at a stated moment and is never prolonged.
- * Not here: the cookie that names it (lib/services/sign-in-library.ts).
+ * Not here: the cookie that names it (lib/services/access/sign-in-library.ts).
  * Read next: user.ts.
  */
 import { index, sqliteTable, text } from 'drizzle-orm/sqlite-core';

@@ -7,9 +7,9 @@
 import type { Direction, DirectionDuty, Duty, MeasureFirstEffect } from '#lib/duty/duty.ts';
 import type { Taken } from '#lib/intake/take-rows.ts';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';
-import { crewDaysOf } from '#lib/services/crew-days-of.ts';
-import { crewOffset } from '#lib/services/crew-numbers.ts';
-import type { PapersInput } from '#lib/services/papers-of.ts';
+import { crewDaysOf } from '#lib/services/plans/crew-days-of.ts';
+import { crewOffset } from '#lib/services/plans/crew-numbers.ts';
+import type { PapersInput } from '#lib/services/quotes/papers-of.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import type { Told } from '#lib/units/say-figure.ts';

@@ -11,7 +11,7 @@ import { lineSpread } from '#lib/duty/line-spread.ts';
 import { sampleDuty } from '#lib/duty/sample-duty.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
-import { SPREAD_SEED } from '#lib/services/spread-duty.ts';
+import { SPREAD_SEED } from '#lib/services/lines/spread-duty.ts';
 import { formatRange } from '#lib/units/format-quantity.ts';
 import { sentenceIn } from '#lib/units/say-figure.ts';
 import { dutyAnswer, jsonText } from './answer.ts';

@@ -1,12 +1,12 @@
 /*
  * `password`: a new one-time password for a user, for a house whose last administrator has lost theirs.
  * Invariant: printed once; the old password and every session of the user end, and the log says so.
- * Not here: resetting on the screen, which is the usual way (services/change-user.ts).
- * Read next: ../services/change-user.ts.
+ * Not here: resetting on the screen, which is the usual way (services/access/change-user.ts).
+ * Read next: ../services/access/change-user.ts.
  */
-import { resetPassword } from '#lib/services/change-user.ts';
+import { resetPassword } from '#lib/services/access/change-user.ts';
+import { listHouseUsers } from '#lib/services/access/list-users.ts';
 import { HOUSE_ITSELF } from '#lib/services/context.ts';
-import { listHouseUsers } from '#lib/services/list-users.ts';
 import type { Options } from './arguments.ts';
 import { openPreparedHouse } from './read-input.ts';
 

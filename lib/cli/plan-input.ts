@@ -8,7 +8,7 @@ import { NO_CONSTRAINTS } from '#lib/contracts/constraints.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
 import type { WorkOutInput } from '#lib/planning/worked-out.ts';
-import { freePieces, houseFacts, houseModels } from '#lib/services/house-facts.ts';
+import { freePieces, houseFacts, houseModels } from '#lib/services/house/house-facts.ts';
 import type { CommandInput } from './read-input.ts';
 
 export function planInput({ context, taken, site }: CommandInput): WorkOutInput {

@@ -7,9 +7,9 @@
 import { withoutTag } from '#lib/documents/line-warnings.ts';
 import { countText, massText, tagsText } from '#lib/documents/print-values.ts';
 import type { Taken } from '#lib/intake/take-rows.ts';
-import { crewDaysOf } from '#lib/services/crew-days-of.ts';
-import { crewOffset, lackingSentences } from '#lib/services/crew-numbers.ts';
-import { type PapersInput, planSentence } from '#lib/services/papers-of.ts';
+import { crewDaysOf } from '#lib/services/plans/crew-days-of.ts';
+import { crewOffset, lackingSentences } from '#lib/services/plans/crew-numbers.ts';
+import { type PapersInput, planSentence } from '#lib/services/quotes/papers-of.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { sentenceIn } from '#lib/units/say-figure.ts';
 import { tellCrewDays } from './crew-days-answer.ts';

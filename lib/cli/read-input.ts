@@ -14,9 +14,9 @@ import { type Taken, takeRows } from '#lib/intake/take-rows.ts';
 import { addDays } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { COMMAND_LINE, type Context, today } from '#lib/services/context.ts';
-import { withHouseRules } from '#lib/services/enquiry-record.ts';
-import { databasePath, openHouse } from '#lib/services/open-house.ts';
-import { prepareHouse } from '#lib/services/prepare-house.ts';
+import { withHouseRules } from '#lib/services/enquiries/enquiry-record.ts';
+import { databasePath, openHouse } from '#lib/services/house/open-house.ts';
+import { prepareHouse } from '#lib/services/house/prepare-house.ts';
 import type { Options } from './arguments.ts';
 
 export interface CommandInput {

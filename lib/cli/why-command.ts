@@ -15,7 +15,7 @@ import type { LineDuty } from '#lib/kits/find-choices.ts';
 import { leaveOutPart } from '#lib/planning/leave-out-part.ts';
 import { listSoundAssemblies } from '#lib/planning/list-sound-assemblies.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
-import { houseFacts, houseModels } from '#lib/services/house-facts.ts';
+import { houseFacts, houseModels } from '#lib/services/house/house-facts.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { sentenceIn } from '#lib/units/say-figure.ts';
 import { jsonText } from './answer.ts';

@@ -1,7 +1,7 @@
 /*
  * A whole model as one text a field, and back into catalogue JSON that its schema has accepted.
  * Invariant: a model that was written so reads back as the same model; every problem names its field and what to do.
- * Not here: single fields (field-text.ts) and files of many models (lib/services/catalogue-csv.ts).
+ * Not here: single fields (field-text.ts) and files of many models (lib/services/equipment/catalogue-csv.ts).
  * Read next: equipment-fields.ts.
  */
 import type { z } from 'zod';

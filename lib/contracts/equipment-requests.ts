@@ -2,7 +2,7 @@
  * Bodies of requests that change equipment, rates, house and rules.
  * Invariant: every text and list has a limit; what a field means is judged by the services.
  * Not here: the fields of a model (equipment-fields.ts) and the house (house.ts).
- * Read next: ../services/save-model.ts.
+ * Read next: ../services/equipment/save-model.ts.
  */
 import { z } from 'zod';
 import { ROLES } from '#lib/equipment/model.ts';

@@ -2,7 +2,7 @@
  * The spread of a line's duty by chance, as it is asked for and answered.
  * Invariant: quantities carry their unit in the key; the interval's ends stand beside the percentiles.
  * Not here: drawing it (../duty/line-spread.ts).
- * Read next: ../services/spread-duty.ts.
+ * Read next: ../services/lines/spread-duty.ts.
  */
 import { z } from 'zod';
 import { LIMITS } from '#lib/kernel/limits.ts';

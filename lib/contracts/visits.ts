@@ -2,7 +2,7 @@
  * What a browser or another system may send of visits: what was found at the valves of an enquiry, and whether a record is used.
  * Invariant: only the names of columns are checked here; what a cell means is read by lib/found.
  * Not here: other requests (requests.ts).
- * Read next: ../services/record-visits.ts.
+ * Read next: ../services/visits/record-visits.ts.
  */
 import { z } from 'zod';
 import { LIMITS } from '#lib/kernel/limits.ts';

@@ -1,7 +1,7 @@
 /*
  * The field guide as a whole: every field that a list or a site can give.
  * Invariant: a field has one entry; a test holds the list against the columns of intake and the site's contract.
- * Not here: labels and short help of columns (lib/services/field-guide.ts joins them).
+ * Not here: labels and short help of columns (lib/services/lines/field-guide.ts joins them).
  * Read next: field-guide-entry.ts.
  */
 import { DRIVE_GUIDE } from './field-guide-drive.ts';

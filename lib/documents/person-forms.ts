@@ -1,7 +1,7 @@
 /*
  * Dates and numbers on screens in the form that a person likes; papers keep the one form of print-values.ts.
  * Invariant: day first goes with dots and month first with strokes, so that the two are told apart at a glance.
- * Not here: units (units/format-quantity.ts), who likes what (services/preferences.ts).
+ * Not here: units (units/format-quantity.ts), who likes what (services/access/preferences.ts).
  * Read next: print-values.ts.
  */
 import { addDays, type DateRange, daysBetween, type IsoDate } from '#lib/kernel/date-range.ts';

@@ -1,7 +1,7 @@
 /*
  * What is different in a quote from the revision before it, in words: dates and site, valves, equipment, price lines, totals, assumptions, terms.
  * Invariant: two equal quotes have no changes; the words name what was and what is now.
- * Not here: choosing which two are compared (lib/services/revision-changes.ts).
+ * Not here: choosing which two are compared (lib/services/quotes/revision-changes.ts).
  * Read next: quote-paper.ts.
  */
 import { gatherAssumptions } from './assumptions.ts';

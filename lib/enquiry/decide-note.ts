@@ -1,7 +1,7 @@
 /*
  * Decides what may still be done to a note: its author changes it for some minutes, later it can only be struck through.
  * Invariant: what was written stays to be read.
- * Not here: keeping notes (lib/services/enquiry-notes.ts).
+ * Not here: keeping notes (lib/services/enquiries/enquiry-notes.ts).
  * Read next: moves.ts.
  */
 import { failed, ok, type Result } from '#lib/kernel/result.ts';

@@ -1,7 +1,7 @@
 /*
  * The states of an enquiry and the steps between them: which are taken by hand, and which follow from a deed such as issuing a quote.
  * Invariant: every state is reached from new, and a person gets out of every state but accepted, which a booking holds.
- * Not here: writing the step down (lib/services/move-enquiry.ts).
+ * Not here: writing the step down (lib/services/enquiries/move-enquiry.ts).
  * Read next: decide-move.ts.
  */
 

@@ -1,7 +1,7 @@
 /*
  * Which of several dated things holds on a day: the one that began last.
  * Invariant: before the first of them nothing of them holds, and the opening one does.
- * Not here: which day a price asks about (the first day of hire: lib/services/house-facts.ts).
+ * Not here: which day a price asks about (the first day of hire: lib/services/house/house-facts.ts).
  * Read next: model.ts.
  */
 import type { IsoDate } from '#lib/kernel/date-range.ts';

@@ -2,12 +2,12 @@
  * Brings the database file up to date: migrations, the demo house once, and the first administrator once.
  * Invariant: running it again changes nothing; a one-time password is told once, to whoever started this, and kept nowhere.
  * Not here: what a migration or the demo house holds (db/, seeds/); the use case does the work.
- * Read next: ../services/prepare-house.ts.
+ * Read next: ../services/house/prepare-house.ts.
  */
 import { mkdirSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import { firstAdministrator } from '#lib/services/first-administrator.ts';
-import { prepareHouse } from '#lib/services/prepare-house.ts';
+import { firstAdministrator } from '#lib/services/access/first-administrator.ts';
+import { prepareHouse } from '#lib/services/house/prepare-house.ts';
 
 const databasePath = resolve(process.env.KITWRIGHT_DATABASE ?? 'data/kitwright.sqlite');
 

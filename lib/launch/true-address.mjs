@@ -1,7 +1,7 @@
 /*
  * Tells the house the address that a request really came from; the server is preloaded with it.
  * Invariant: what a caller writes into x-forwarded-for counts only behind a proxy that the house was told of.
- * Not here: what is done with the address (lib/services/throttle.ts).
+ * Not here: what is done with the address (lib/services/access/throttle.ts).
  * Read next: start.mjs. `KITWRIGHT_BEHIND_PROXY=1` says that a proxy of one's own adds the address.
  */
 import { Server } from 'node:http';

@@ -1,7 +1,7 @@
 /*
  * What a change of rules or equipment does to lines that are still open: who is no longer served, who is now, whose kit differs.
  * Invariant: the same search answers with and without the change, over the same lines; equal lines are told once.
- * Not here: stock, crews and days, which no rule changes; where the lines come from (lib/services/try-change.ts).
+ * Not here: stock, crews and days, which no rule changes; where the lines come from (lib/services/house/try-change.ts).
  * Read next: ../kits/find-choices.ts, ../workers/compare-worker.ts.
  */
 import { assessDuties } from '#lib/duty/assess-duties.ts';

@@ -1,7 +1,7 @@
 /*
  * Whether a discount may be quoted: within the house's limit, or approved by another person for exactly what was priced.
  * Invariant: an approval never covers a price that gives more, in percent or in money, or that comes to less in all than the one it was given for.
- * Not here: who is asked and how it is kept (lib/services/decide-discount.ts).
+ * Not here: who is asked and how it is kept (lib/services/quotes/decide-discount.ts).
  * Read next: discounts.ts.
  */
 import { failed, ok, type Result } from '#lib/kernel/result.ts';

@@ -1,7 +1,7 @@
 /*
  * How a quote is paid: on account or with a deposit, within how many days, and whether an order number is asked for.
  * Invariant: what is due before despatch is part of the total, never on top of it.
- * Not here: what is agreed with a customer (lib/services/customer-facts.ts).
+ * Not here: what is agreed with a customer (lib/services/customers/customer-facts.ts).
  * Read next: price-plan.ts.
  */
 import type { PricedPlan } from './priced-plan.ts';

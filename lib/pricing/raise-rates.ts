@@ -1,7 +1,7 @@
 /*
  * Raises a rate by some per cent and rounds it to a step, away from nought where it lies in the middle.
  * Invariant: a rate that is not nought never becomes nought or less; equal rates stay equal.
- * Not here: which models are raised, and from when (lib/services/raise-rates.ts).
+ * Not here: which models are raised, and from when (lib/services/equipment/raise-rates.ts).
  * Read next: best-rate.ts.
  */
 import { type Minor, roundMinor, toMinor } from '#lib/money/money.ts';

@@ -1,7 +1,7 @@
 /*
  * Which lines of a schedule are shown, and in what order: said in the address of the screen, asked of each line.
  * Invariant: what is written into an address reads back as the same filter; what cannot be read is left out.
- * Not here: working duties out (lib/services/order-lines.ts).
+ * Not here: working duties out (lib/services/schedule/order-lines.ts).
  * Read next: order-lines.ts.
  */
 import { COLUMN_NAMES, type Column } from '#lib/intake/column-names.ts';

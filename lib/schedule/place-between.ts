@@ -1,7 +1,7 @@
 /*
  * Places for lines between two that are there: positions mean order and nothing beyond it.
  * Invariant: the new places lie strictly between their neighbours and grow; where there is no room, the lines below make some.
- * Not here: storing them (lib/services/apply-change.ts).
+ * Not here: storing them (lib/services/schedule/apply-change.ts).
  * Read next: schedule-change.ts.
  */
 export interface Placed {

@@ -1,7 +1,7 @@
 /*
  * Finds a text in cells and says what they would read with another one in its place.
  * Invariant: a find without text finds nothing; what is replaced is told cell by cell before anything is written.
- * Not here: writing it (lib/services/bulk-edit.ts).
+ * Not here: writing it (lib/services/schedule/bulk-edit.ts).
  * Read next: write-cells.ts.
  */
 import type { Cells, Column } from '#lib/intake/columns.ts';

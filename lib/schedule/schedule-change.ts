@@ -1,8 +1,8 @@
 /*
  * What one change of a schedule did, cell by cell and line by line, and what takes it back.
  * Invariant: the way back holds what the change found and what it left, so that it never runs over somebody else's text.
- * Not here: writing it (lib/services/apply-change.ts).
- * Read next: ../services/apply-change.ts.
+ * Not here: writing it (lib/services/schedule/apply-change.ts).
+ * Read next: ../services/schedule/apply-change.ts.
  */
 import type { Cells, Column } from '#lib/intake/columns.ts';
 

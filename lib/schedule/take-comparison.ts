@@ -1,7 +1,7 @@
 /*
  * What becomes of a schedule when a choice of a changed list's differences is taken.
  * Invariant: taking nothing changes no cell, line or place; taking everything in the list's order gives the list.
- * Not here: storing it (lib/services/compare-list.ts).
+ * Not here: storing it (lib/services/schedule/compare-list.ts).
  * Read next: compare-lists.ts.
  */
 import type { Column } from '#lib/intake/column-names.ts';

@@ -1,7 +1,7 @@
 /*
  * Writes texts into cells of lines, each against what its writer saw there.
  * Invariant: a cell that says something else by now is left alone and told with both texts; nobody's text is lost.
- * Not here: storing (lib/services/apply-change.ts).
+ * Not here: storing (lib/services/schedule/apply-change.ts).
  * Read next: schedule-change.ts.
  */
 import type { Cells, Column } from '#lib/intake/columns.ts';

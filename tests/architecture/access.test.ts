@@ -77,7 +77,7 @@ function asksInside(text: string): boolean {
 describe('every verb asks whether it may', () => {
   /** Functions of the services, by name, with their text. Verbs take `context` first and answer a Result. */
   const functions = files
-    .filter((path) => /^lib\/services\/[^/]+\.ts$/.test(path))
+    .filter((path) => /^lib\/services\/(?:[^/]+\/)?[^/]+\.ts$/.test(path))
     .flatMap((path) =>
       readRepositoryFile(path)
         .split(/^(?=(?:export )?(?:async )?function )/m)

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '#lib/kernel/random.ts';
-import { alikeRecords } from '#lib/services/alike-customers.ts';
 import type { Context } from '#lib/services/context.ts';
-import { findCustomers } from '#lib/services/find-customers.ts';
-import { type EnquiriesAsked, EVERY_ENQUIRY, findEnquiries } from '#lib/services/find-enquiries.ts';
-import { searchHouse } from '#lib/services/search-house.ts';
+import { alikeRecords } from '#lib/services/customers/alike-customers.ts';
+import { findCustomers } from '#lib/services/customers/find-customers.ts';
+import { type EnquiriesAsked, EVERY_ENQUIRY, findEnquiries } from '#lib/services/enquiries/find-enquiries.ts';
+import { searchHouse } from '#lib/services/enquiries/search-house.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 

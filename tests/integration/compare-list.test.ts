@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { compareList, takeCompared } from '#lib/services/compare-list.ts';
 import type { Context } from '#lib/services/context.ts';
-import { createEnquiry } from '#lib/services/create-enquiry.ts';
-import { editCells } from '#lib/services/edit-cells.ts';
-import { listLines } from '#lib/services/list-lines.ts';
-import { openEnquiry } from '#lib/services/open-enquiry.ts';
-import { receiveList } from '#lib/services/receive-list.ts';
-import { type ListChoice, takeList } from '#lib/services/take-list.ts';
-import { undoChange } from '#lib/services/undo-change.ts';
+import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
+import { openEnquiry } from '#lib/services/enquiries/open-enquiry.ts';
+import { compareList, takeCompared } from '#lib/services/schedule/compare-list.ts';
+import { editCells } from '#lib/services/schedule/edit-cells.ts';
+import { listLines } from '#lib/services/schedule/list-lines.ts';
+import { receiveList } from '#lib/services/schedule/receive-list.ts';
+import { type ListChoice, takeList } from '#lib/services/schedule/take-list.ts';
+import { undoChange } from '#lib/services/schedule/undo-change.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';
-import { coverageOf } from '#lib/services/coverage-view.ts';
-import { prepareInput } from '#lib/services/plan-enquiry.ts';
+import { coverageOf } from '#lib/services/plans/coverage-view.ts';
+import { prepareInput } from '#lib/services/plans/plan-enquiry.ts';
 import { checkedWorkOut } from '#tests/support/checked.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';

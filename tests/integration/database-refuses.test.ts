@@ -5,7 +5,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { openDatabase } from '#db/client.ts';
 import { migrateDatabase } from '#db/migrate.ts';
 import { TRIGGER_NAMES } from '#db/triggers.ts';
-import { prepareHouse } from '#lib/services/prepare-house.ts';
+import { prepareHouse } from '#lib/services/house/prepare-house.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 
 async function withBooking() {

@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { attachFile, putFileAway, readAttachment } from '#lib/services/attachments.ts';
-import { changeEnquiryLife } from '#lib/services/change-enquiry-life.ts';
+import { deskPeople, listDeskPeople } from '#lib/services/access/list-desk-people.ts';
 import type { Context } from '#lib/services/context.ts';
-import { createEnquiry } from '#lib/services/create-enquiry.ts';
-import { editCells } from '#lib/services/edit-cells.ts';
-import { addNote, changeNote, strikeNote } from '#lib/services/enquiry-notes.ts';
-import { readEnquiry } from '#lib/services/enquiry-record.ts';
-import { type EnquiriesAsked, EVERY_ENQUIRY, findEnquiries } from '#lib/services/find-enquiries.ts';
-import { deskPeople, listDeskPeople } from '#lib/services/list-desk-people.ts';
-import { moveEnquiry } from '#lib/services/move-enquiry.ts';
-import { openEnquiryLife } from '#lib/services/open-enquiry-life.ts';
-import { searchHouse } from '#lib/services/search-house.ts';
+import { attachFile, putFileAway, readAttachment } from '#lib/services/enquiries/attachments.ts';
+import { changeEnquiryLife } from '#lib/services/enquiries/change-enquiry-life.ts';
+import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
+import { addNote, changeNote, strikeNote } from '#lib/services/enquiries/enquiry-notes.ts';
+import { readEnquiry } from '#lib/services/enquiries/enquiry-record.ts';
+import { type EnquiriesAsked, EVERY_ENQUIRY, findEnquiries } from '#lib/services/enquiries/find-enquiries.ts';
+import { moveEnquiry } from '#lib/services/enquiries/move-enquiry.ts';
+import { openEnquiryLife } from '#lib/services/enquiries/open-enquiry-life.ts';
+import { searchHouse } from '#lib/services/enquiries/search-house.ts';
+import { editCells } from '#lib/services/schedule/edit-cells.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 

@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, describe, expect, it } from 'vitest';
 import { openDatabase } from '#db/client.ts';
+import { signIn } from '#lib/services/access/sign-in.ts';
 import { NOBODY } from '#lib/services/context.ts';
-import { signIn } from '#lib/services/sign-in.ts';
 import { repositoryRoot } from '#tests/support/repository.ts';
 
 const EMAIL = 'first@house.example';

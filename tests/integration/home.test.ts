@@ -4,8 +4,8 @@ import { insertApproval } from '#db/queries/quote-options.ts';
 import { insertPlan, insertQuote } from '#db/queries/quotes.ts';
 import { addDays } from '#lib/kernel/date-range.ts';
 import type { Context } from '#lib/services/context.ts';
-import { dueFirst, openHome } from '#lib/services/open-home.ts';
-import { openHouseFigures } from '#lib/services/open-house-figures.ts';
+import { dueFirst, openHome } from '#lib/services/house/open-home.ts';
+import { openHouseFigures } from '#lib/services/house/open-house-figures.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 

@@ -2,24 +2,24 @@ import { describe, expect, it } from 'vitest';
 import { readHouse } from '#db/queries/house.ts';
 import type { HouseRuleJson } from '#lib/contracts/house.ts';
 import { type Context, USER_ROLES } from '#lib/services/context.ts';
-import { createEnquiry } from '#lib/services/create-enquiry.ts';
-import { houseFacts } from '#lib/services/house-facts.ts';
+import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
+import { openModel } from '#lib/services/equipment/open-model.ts';
+import { putRateCards } from '#lib/services/equipment/rate-cards.ts';
+import { retireModel } from '#lib/services/equipment/retire-model.ts';
+import { houseFacts } from '#lib/services/house/house-facts.ts';
 import {
   readHouseRecord,
   saveHousePrices,
   saveHouseRules,
   saveHouseStanding,
   takeOffHousePrices,
-} from '#lib/services/house-record.ts';
-import { issueQuote } from '#lib/services/issue-quote.ts';
-import { openModel } from '#lib/services/open-model.ts';
-import { awaitPlan, planState, startPlan } from '#lib/services/plan-enquiry.ts';
-import { putRateCards } from '#lib/services/rate-cards.ts';
-import { readPaper } from '#lib/services/read-paper.ts';
-import { receiveList } from '#lib/services/receive-list.ts';
-import { retireModel } from '#lib/services/retire-model.ts';
-import { takeList } from '#lib/services/take-list.ts';
-import { awaitTrial, haltTrial, readTrial, startTrial } from '#lib/services/try-change.ts';
+} from '#lib/services/house/house-record.ts';
+import { awaitTrial, haltTrial, readTrial, startTrial } from '#lib/services/house/try-change.ts';
+import { awaitPlan, planState, startPlan } from '#lib/services/plans/plan-enquiry.ts';
+import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
+import { readPaper } from '#lib/services/quotes/read-paper.ts';
+import { receiveList } from '#lib/services/schedule/receive-list.ts';
+import { takeList } from '#lib/services/schedule/take-list.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { auditOf } from '#db/queries/audit.ts';
-import { issueQuote } from '#lib/services/issue-quote.ts';
-import { awaitPlan, readPlan, startPlan } from '#lib/services/plan-enquiry.ts';
+import { awaitPlan, readPlan, startPlan } from '#lib/services/plans/plan-enquiry.ts';
+import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { listLines } from '#db/queries/schedule.ts';
-import { openLine } from '#lib/services/open-line.ts';
+import { openLine } from '#lib/services/lines/open-line.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 

@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { acceptQuote } from '#lib/services/accept-quote.ts';
-import { BOOKED_PAPERS, bookedPaper } from '#lib/services/booked-papers.ts';
-import { changeEnquiry } from '#lib/services/change-enquiry.ts';
-import { addLines, removeLines } from '#lib/services/change-lines.ts';
 import { USER_ROLES } from '#lib/services/context.ts';
-import { createEnquiry } from '#lib/services/create-enquiry.ts';
-import { editCells } from '#lib/services/edit-cells.ts';
-import { fieldGuide, fieldHelp } from '#lib/services/field-guide.ts';
-import { EVERY_ENQUIRY, findEnquiries } from '#lib/services/find-enquiries.ts';
-import { listLines } from '#lib/services/list-lines.ts';
-import { listModelsView } from '#lib/services/list-models-view.ts';
-import { startPlan } from '#lib/services/plan-enquiry.ts';
+import { changeEnquiry } from '#lib/services/enquiries/change-enquiry.ts';
+import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
+import { EVERY_ENQUIRY, findEnquiries } from '#lib/services/enquiries/find-enquiries.ts';
+import { listModelsView } from '#lib/services/equipment/list-models-view.ts';
+import { fieldGuide, fieldHelp } from '#lib/services/lines/field-guide.ts';
+import { startPlan } from '#lib/services/plans/plan-enquiry.ts';
+import { acceptQuote } from '#lib/services/quotes/accept-quote.ts';
+import { BOOKED_PAPERS, bookedPaper } from '#lib/services/quotes/booked-papers.ts';
+import { addLines, removeLines } from '#lib/services/schedule/change-lines.ts';
+import { editCells } from '#lib/services/schedule/edit-cells.ts';
+import { listLines } from '#lib/services/schedule/list-lines.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 

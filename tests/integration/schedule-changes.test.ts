@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { filterFromQuery } from '#lib/schedule/line-filter.ts';
-import { bulkEdit, previewReplace } from '#lib/services/bulk-edit.ts';
-import { addLines, moveLines, removeLines } from '#lib/services/change-lines.ts';
 import type { Context } from '#lib/services/context.ts';
-import { editCells } from '#lib/services/edit-cells.ts';
-import { listLines, readCells, readLines } from '#lib/services/list-lines.ts';
-import { othersPresent, watchEnquiry } from '#lib/services/live-changes.ts';
-import { orderLines } from '#lib/services/order-lines.ts';
-import { listChanges, newestChange, readChanges } from '#lib/services/read-changes.ts';
-import { undoChange } from '#lib/services/undo-change.ts';
+import { bulkEdit, previewReplace } from '#lib/services/schedule/bulk-edit.ts';
+import { addLines, moveLines, removeLines } from '#lib/services/schedule/change-lines.ts';
+import { editCells } from '#lib/services/schedule/edit-cells.ts';
+import { listLines, readCells, readLines } from '#lib/services/schedule/list-lines.ts';
+import { othersPresent, watchEnquiry } from '#lib/services/schedule/live-changes.ts';
+import { orderLines } from '#lib/services/schedule/order-lines.ts';
+import { listChanges, newestChange, readChanges } from '#lib/services/schedule/read-changes.ts';
+import { undoChange } from '#lib/services/schedule/undo-change.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 

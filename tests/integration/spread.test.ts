@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lineSpreadSchema, spreadQuerySchema } from '#lib/contracts/spread.ts';
-import { openLine } from '#lib/services/open-line.ts';
-import { spreadDuty } from '#lib/services/spread-duty.ts';
+import { openLine } from '#lib/services/lines/open-line.ts';
+import { spreadDuty } from '#lib/services/lines/spread-duty.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 

@@ -1,14 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { findUserByEmail, sessionsOf } from '#db/queries/users.ts';
-import { addUser } from '#lib/services/add-user.ts';
-import { endOwnSessions, renameSelf } from '#lib/services/change-account.ts';
-import { changeRole, disableUser, enableUser, resetPassword, signOutEverywhere } from '#lib/services/change-user.ts';
+import { addUser } from '#lib/services/access/add-user.ts';
+import { endOwnSessions, renameSelf } from '#lib/services/access/change-account.ts';
+import {
+  changeRole,
+  disableUser,
+  enableUser,
+  resetPassword,
+  signOutEverywhere,
+} from '#lib/services/access/change-user.ts';
+import { listHouseUsers, listOwnSessions, openUser } from '#lib/services/access/list-users.ts';
+import { type HistoryAsked, readEnquiryHistory, readHouseHistory } from '#lib/services/access/read-history.ts';
+import { setPreferences } from '#lib/services/access/set-preferences.ts';
+import { signIn } from '#lib/services/access/sign-in.ts';
 import { type Context, HOUSE_ITSELF, NOBODY, USER_ROLES, type UserRole } from '#lib/services/context.ts';
-import { createEnquiry } from '#lib/services/create-enquiry.ts';
-import { listHouseUsers, listOwnSessions, openUser } from '#lib/services/list-users.ts';
-import { type HistoryAsked, readEnquiryHistory, readHouseHistory } from '#lib/services/read-history.ts';
-import { setPreferences } from '#lib/services/set-preferences.ts';
-import { signIn } from '#lib/services/sign-in.ts';
+import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 import { addPerson } from '#tests/support/house-people.ts';

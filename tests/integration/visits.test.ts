@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { auditOf } from '#db/queries/audit.ts';
 import type { FoundCells } from '#lib/found/found-columns.ts';
-import { addLines } from '#lib/services/change-lines.ts';
 import type { Context } from '#lib/services/context.ts';
-import { createEnquiry } from '#lib/services/create-enquiry.ts';
-import { importVisits, visitTemplate } from '#lib/services/import-visits.ts';
-import { listAllLines } from '#lib/services/list-lines.ts';
-import { openLine } from '#lib/services/open-line.ts';
-import { openVisits } from '#lib/services/open-visits.ts';
-import { planState, prepareInput } from '#lib/services/plan-enquiry.ts';
-import { recordVisits } from '#lib/services/record-visits.ts';
-import { setVisitAside } from '#lib/services/set-visit-aside.ts';
+import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
+import { openLine } from '#lib/services/lines/open-line.ts';
+import { planState, prepareInput } from '#lib/services/plans/plan-enquiry.ts';
+import { addLines } from '#lib/services/schedule/change-lines.ts';
+import { listAllLines } from '#lib/services/schedule/list-lines.ts';
+import { importVisits, visitTemplate } from '#lib/services/visits/import-visits.ts';
+import { openVisits } from '#lib/services/visits/open-visits.ts';
+import { recordVisits } from '#lib/services/visits/record-visits.ts';
+import { setVisitAside } from '#lib/services/visits/set-visit-aside.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 

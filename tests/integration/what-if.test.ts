@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { USER_ROLES } from '#lib/services/context.ts';
-import { editCells } from '#lib/services/edit-cells.ts';
-import { listLines } from '#lib/services/list-lines.ts';
-import { openLine } from '#lib/services/open-line.ts';
-import { listLineInputs, type WhatIf, whatIf } from '#lib/services/what-if.ts';
+import { openLine } from '#lib/services/lines/open-line.ts';
+import { listLineInputs, type WhatIf, whatIf } from '#lib/services/lines/what-if.ts';
+import { editCells } from '#lib/services/schedule/edit-cells.ts';
+import { listLines } from '#lib/services/schedule/list-lines.ts';
 import { formatQuantity } from '#lib/units/format-quantity.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { openDatabase } from '#db/client.ts';
 import type { Context, UserRole } from '#lib/services/context.ts';
-import { prepareHouse } from '#lib/services/prepare-house.ts';
+import { prepareHouse } from '#lib/services/house/prepare-house.ts';
 
 /** The day on which every test's house is loaded. */
 export const HOUSE_DAY = '2026-03-02';

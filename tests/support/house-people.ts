@@ -1,6 +1,6 @@
 import { findUserByEmail } from '#db/queries/users.ts';
-import { addUser } from '#lib/services/add-user.ts';
-import { choosePassword } from '#lib/services/choose-password.ts';
+import { addUser } from '#lib/services/access/add-user.ts';
+import { choosePassword } from '#lib/services/access/choose-password.ts';
 import { type Context, HOUSE_ITSELF, type UserRole } from '#lib/services/context.ts';
 import { granted } from './granted.ts';
 import { PEOPLE } from './people.ts';

@@ -1,4 +1,4 @@
-import type { NewLine } from '#lib/services/change-lines.ts';
+import type { NewLine } from '#lib/services/schedule/change-lines.ts';
 
 const TYPES = ['gate', 'wedge gate', 'globe', 'butterfly', 'penstock', 'knife gate'] as const;
 

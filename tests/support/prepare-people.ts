@@ -1,6 +1,6 @@
 /** Puts one person a role into the database that KITWRIGHT_DATABASE names, with the password in E2E_PASSWORD: for the stories in a browser. */
 import { HOUSE_ITSELF, USER_ROLES } from '#lib/services/context.ts';
-import { openHouse } from '#lib/services/open-house.ts';
+import { openHouse } from '#lib/services/house/open-house.ts';
 import { addPerson } from './house-people.ts';
 
 const password = process.env.E2E_PASSWORD;

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { ShownDate, ShownMoment, ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { StateMark } from '#app/_ui/state-mark.tsx';
-import type { HomeView } from '#lib/services/open-home.ts';
+import type { HomeView } from '#lib/services/house/open-home.ts';
 import { HomeCard } from './home-card.tsx';
 
 /** What needs somebody today, one card a kind; what asks for something has an amber edge. */

@@ -1,5 +1,5 @@
 import { asking } from '#app/_lib/asking.ts';
-import { openHouseFigures, USE_WINDOWS, type UseWindow } from '#lib/services/open-house-figures.ts';
+import { openHouseFigures, USE_WINDOWS, type UseWindow } from '#lib/services/house/open-house-figures.ts';
 import { IncomeChart } from './income-chart.tsx';
 import { UseTable } from './use-table.tsx';
 

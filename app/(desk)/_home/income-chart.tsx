@@ -1,6 +1,6 @@
 import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { countText, dateText, moneyText } from '#lib/documents/print-values.ts';
-import type { HouseFigures } from '#lib/services/open-house-figures.ts';
+import type { HouseFigures } from '#lib/services/house/open-house-figures.ts';
 
 type Income = HouseFigures['income'];
 type IncomeMonth = Income['months'][number];

@@ -1,6 +1,6 @@
 import { ShownWindow } from '#app/_ui/shown-forms.client.tsx';
 import { countText } from '#lib/documents/print-values.ts';
-import type { HouseFigures } from '#lib/services/open-house-figures.ts';
+import type { HouseFigures } from '#lib/services/house/open-house-figures.ts';
 
 const SHOWN = 12;
 

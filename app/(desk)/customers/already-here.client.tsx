@@ -3,7 +3,7 @@
 import Link from 'next/link';
 import { useEffect, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import type { AlikeView } from '#lib/services/alike-customers.ts';
+import type { AlikeView } from '#lib/services/customers/alike-customers.ts';
 
 interface AlreadyHereProps {
   readonly kind: 'customer' | 'site' | 'contact';

@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import { pageOf, type SearchParams } from '#app/_lib/enquiry-list-address.ts';
 import { Pager } from '#app/_ui/pager.tsx';
-import { type CustomersFound, findCustomers } from '#lib/services/find-customers.ts';
+import { type CustomersFound, findCustomers } from '#lib/services/customers/find-customers.ts';
 import { type CustomersAddress, customersAddress } from './customers-address.ts';
 
 export const dynamic = 'force-dynamic';

@@ -1,8 +1,8 @@
 import Link from 'next/link';
 import { enquiryAddress } from '#app/_lib/enquiry-list-address.ts';
 import { ENQUIRY_STATES } from '#lib/enquiry/moves.ts';
-import type { ActingPerson } from '#lib/services/acting-person.ts';
-import type { EnquiriesAsked, EnquiriesFound } from '#lib/services/find-enquiries.ts';
+import type { ActingPerson } from '#lib/services/access/acting-person.ts';
+import type { EnquiriesAsked, EnquiriesFound } from '#lib/services/enquiries/find-enquiries.ts';
 import styles from './enquiry-list.module.css';
 
 interface FiltersProps {

@@ -2,7 +2,7 @@ import Link from 'next/link';
 import { enquiryAddress } from '#app/_lib/enquiry-list-address.ts';
 import { ShownDate, ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import { StateMark } from '#app/_ui/state-mark.tsx';
-import type { EnquiriesAsked, EnquiriesFound } from '#lib/services/find-enquiries.ts';
+import type { EnquiriesAsked, EnquiriesFound } from '#lib/services/enquiries/find-enquiries.ts';
 import styles from './enquiry-list.module.css';
 
 const COLUMNS = [

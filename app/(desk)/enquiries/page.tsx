@@ -3,9 +3,9 @@ import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import { enquiryAddress, readEnquiryAddress, type SearchParams } from '#app/_lib/enquiry-list-address.ts';
 import { Pager } from '#app/_ui/pager.tsx';
-import { findEnquiries } from '#lib/services/find-enquiries.ts';
-import { nameOfCustomer } from '#lib/services/list-customers.ts';
-import { listDeskPeople } from '#lib/services/list-desk-people.ts';
+import { listDeskPeople } from '#lib/services/access/list-desk-people.ts';
+import { nameOfCustomer } from '#lib/services/customers/list-customers.ts';
+import { findEnquiries } from '#lib/services/enquiries/find-enquiries.ts';
 import { EnquiryFilters } from './enquiry-filters.tsx';
 import { EnquiryRows } from './enquiry-rows.tsx';
 

@@ -1,5 +1,5 @@
 import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
-import type { ModelDetail } from '#lib/services/open-model.ts';
+import type { ModelDetail } from '#lib/services/equipment/open-model.ts';
 import styles from './equipment.module.css';
 
 /** Who changed what and when, with the values before and after. */

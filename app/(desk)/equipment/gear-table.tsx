@@ -1,5 +1,5 @@
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
-import type { ModelDetail } from '#lib/services/open-model.ts';
+import type { ModelDetail } from '#lib/services/equipment/open-model.ts';
 
 type GearRow = NonNullable<ModelDetail['chart']>['rows'][number];
 

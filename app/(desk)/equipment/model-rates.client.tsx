@@ -5,7 +5,7 @@ import { send } from '#app/_lib/send.client.tsx';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
 import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { decimalText } from '#lib/money/currency.ts';
-import type { RateCardView } from '#lib/services/open-model.ts';
+import type { RateCardView } from '#lib/services/equipment/open-model.ts';
 import styles from './equipment.module.css';
 import { minorOf } from './minor-of.ts';
 import { RateHeads } from './rate-heads.tsx';

@@ -4,8 +4,8 @@ import { asking } from '#app/_lib/asking.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
-import { listModelsView } from '#lib/services/list-models-view.ts';
-import { readCoherence } from '#lib/services/read-coherence.ts';
+import { listModelsView } from '#lib/services/equipment/list-models-view.ts';
+import { readCoherence } from '#lib/services/equipment/read-coherence.ts';
 import { factTexts } from './fact-texts.ts';
 import { type ModelFilter, ModelSearch, ModelTables } from './model-tables.tsx';
 

@@ -5,7 +5,7 @@ import { send } from '#app/_lib/send.client.tsx';
 import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
 import { moneyText } from '#lib/documents/print-values.ts';
 import { decimalText } from '#lib/money/currency.ts';
-import type { RaisedModel } from '#lib/services/raise-rates.ts';
+import type { RaisedModel } from '#lib/services/equipment/raise-rates.ts';
 import styles from './equipment.module.css';
 import { minorOf } from './minor-of.ts';
 import { RateHeads } from './rate-heads.tsx';

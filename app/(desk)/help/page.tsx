@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import { asking } from '#app/_lib/asking.ts';
 import { FieldHelpSheet } from '#app/_ui/field-help-sheet.tsx';
 import { PrintButton } from '#app/_ui/print-button.client.tsx';
-import { fieldGuide } from '#lib/services/field-guide.ts';
+import { fieldGuide } from '#lib/services/lines/field-guide.ts';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Measuring' };

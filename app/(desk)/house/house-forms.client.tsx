@@ -3,7 +3,7 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import type { HouseSection } from '#lib/contracts/house-fields.ts';
-import type { HouseRecord } from '#lib/services/house-record.ts';
+import type { HouseRecord } from '#lib/services/house/house-record.ts';
 import { RecordForm } from './record-form.client.tsx';
 
 interface StandingFormProps {

@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import { PRICE_SECTIONS, STANDING_SECTIONS } from '#lib/contracts/house-fields.ts';
-import { readHouseRecord } from '#lib/services/house-record.ts';
+import { readHouseRecord } from '#lib/services/house/house-record.ts';
 import { ChangeHistory } from '../equipment/change-history.tsx';
 import { HouseFacts } from './house-facts.tsx';
 import { PriceDays, PricesForm, StandingForm } from './house-forms.client.tsx';

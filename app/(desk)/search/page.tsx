@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import type { SearchParams } from '#app/_lib/enquiry-list-address.ts';
-import { type SearchEntry, type SearchGroup, searchHouse } from '#lib/services/search-house.ts';
+import { type SearchEntry, type SearchGroup, searchHouse } from '#lib/services/enquiries/search-house.ts';
 import { Marked } from './marked.tsx';
 
 export const dynamic = 'force-dynamic';

@@ -3,7 +3,7 @@ import { askedBySomeone } from '#app/_lib/asking.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { SessionTable } from '#app/_ui/session-table.tsx';
 import { PasswordForm } from '#app/choose-password/password-form.client.tsx';
-import { listOwnSessions } from '#lib/services/list-users.ts';
+import { listOwnSessions } from '#lib/services/access/list-users.ts';
 import { endSessionsWith } from './account-actions.ts';
 import { NameForm, PreferencesForm } from './account-forms.client.tsx';
 

@@ -4,7 +4,12 @@ import { asking } from '#app/_lib/asking.ts';
 import { historyAddress, readHistoryAddress } from '#app/_lib/history-address.ts';
 import { HistoryTable } from '#app/_ui/history-table.tsx';
 import { Pager } from '#app/_ui/pager.tsx';
-import { HISTORY_KINDS, type HistoryAsked, type HouseHistory, readHouseHistory } from '#lib/services/read-history.ts';
+import {
+  HISTORY_KINDS,
+  type HistoryAsked,
+  type HouseHistory,
+  readHouseHistory,
+} from '#lib/services/access/read-history.ts';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'History' };

@@ -2,8 +2,8 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
+import { listHouseUsers } from '#lib/services/access/list-users.ts';
 import { USER_ROLES } from '#lib/services/context.ts';
-import { listHouseUsers } from '#lib/services/list-users.ts';
 import { AddUser } from './add-user.client.tsx';
 
 export const dynamic = 'force-dynamic';

@@ -2,8 +2,14 @@
 import { revalidatePath } from 'next/cache';
 import { asking } from '#app/_lib/asking.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
-import { addUser } from '#lib/services/add-user.ts';
-import { changeRole, disableUser, enableUser, resetPassword, signOutEverywhere } from '#lib/services/change-user.ts';
+import { addUser } from '#lib/services/access/add-user.ts';
+import {
+  changeRole,
+  disableUser,
+  enableUser,
+  resetPassword,
+  signOutEverywhere,
+} from '#lib/services/access/change-user.ts';
 import { type Context, USER_ROLES } from '#lib/services/context.ts';
 
 export interface UserState {

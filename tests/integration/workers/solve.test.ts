@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
-import { awaitPlan, planState, readPlan, startPlan } from '#lib/services/plan-enquiry.ts';
+import { awaitPlan, planState, readPlan, startPlan } from '#lib/services/plans/plan-enquiry.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 

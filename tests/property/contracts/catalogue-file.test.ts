@@ -4,8 +4,8 @@ import { type ModelJson, modelSchema, modelToJson } from '#lib/contracts/equipme
 import { columnName, fieldsOf } from '#lib/contracts/equipment-fields.ts';
 import { readFlat } from '#lib/contracts/equipment-flat.ts';
 import { readField, writeField } from '#lib/contracts/field-text.ts';
-import { writeModels } from '#lib/services/catalogue-csv.ts';
 import { readCsv, writeCsv } from '#lib/services/csv-table.ts';
+import { writeModels } from '#lib/services/equipment/catalogue-csv.ts';
 import { demoModels } from '#seeds/load.ts';
 
 const CURRENCY = 'EUR';

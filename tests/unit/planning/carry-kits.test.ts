@@ -3,7 +3,7 @@ import { NO_CONSTRAINTS } from '#lib/contracts/constraints.ts';
 import { parseSite } from '#lib/contracts/site.ts';
 import { carryKits } from '#lib/planning/carry-kits.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
-import { lackingSentences } from '#lib/services/crew-numbers.ts';
+import { lackingSentences } from '#lib/services/plans/crew-numbers.ts';
 import { seconds } from '#lib/units/quantity.ts';
 import { demoEnquiries, demoHouse, demoModels } from '#seeds/load.ts';
 import { checkedWorkOut } from '#tests/support/checked.ts';

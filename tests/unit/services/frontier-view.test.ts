@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CaseFigures } from '#lib/planning/try-cases.ts';
-import { frontierOf } from '#lib/services/frontier-view.ts';
+import { frontierOf } from '#lib/services/plans/frontier-view.ts';
 
 function figures(one: { readonly days: number; readonly cost: number; readonly served: number }): CaseFigures {
   return {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sampleSite } from '#lib/rules/sample-facts.ts';
-import { NO_TERMS_AGREED } from '#lib/services/customer-facts.ts';
-import { priceOutcome } from '#lib/services/price-outcome.ts';
+import { NO_TERMS_AGREED } from '#lib/services/customers/customer-facts.ts';
+import { priceOutcome } from '#lib/services/quotes/price-outcome.ts';
 import { demoHouse, demoModels } from '#seeds/load.ts';
 
 const models = demoModels();

@@ -3,7 +3,7 @@ import { notFound } from 'next/navigation';
 import { cache, type ReactNode } from 'react';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
-import { openCustomer } from '#lib/services/open-customer.ts';
+import { openCustomer } from '#lib/services/customers/open-customer.ts';
 import { PutAway } from '../put-away.client.tsx';
 import { CustomerTabs } from './customer-tabs.client.tsx';
 

@@ -4,7 +4,7 @@ import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import { StateMark } from '#app/_ui/state-mark.tsx';
-import { type CustomerView, openCustomer } from '#lib/services/open-customer.ts';
+import { type CustomerView, openCustomer } from '#lib/services/customers/open-customer.ts';
 
 export const dynamic = 'force-dynamic';
 

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { asking } from '#app/_lib/asking.ts';
-import { listBands } from '#lib/services/list-customers.ts';
+import { listBands } from '#lib/services/customers/list-customers.ts';
 import { CustomerForm } from '../customer-form.client.tsx';
 
 export const dynamic = 'force-dynamic';

@@ -1,8 +1,8 @@
 import Link from 'next/link';
 import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import { StateMark } from '#app/_ui/state-mark.tsx';
-import type { EnquiryView } from '#lib/services/open-enquiry.ts';
-import type { EnquiryLifeView } from '#lib/services/open-enquiry-life.ts';
+import type { EnquiryView } from '#lib/services/enquiries/open-enquiry.ts';
+import type { EnquiryLifeView } from '#lib/services/enquiries/open-enquiry-life.ts';
 import styles from './enquiry-header.module.css';
 import { LifeFields } from './life-fields.client.tsx';
 import { StateSteps } from './state-steps.client.tsx';

@@ -3,7 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import type { EnquiryLifeView } from '#lib/services/open-enquiry-life.ts';
+import type { EnquiryLifeView } from '#lib/services/enquiries/open-enquiry-life.ts';
 import styles from './enquiry-header.module.css';
 
 /** Whose work it is and until when, saved as chosen; what somebody else chose meanwhile is told, not overwritten. */

@@ -2,7 +2,7 @@
 
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useRef, useState } from 'react';
 import { screenName } from '#app/_lib/screen-name.ts';
-import type { ChangesView, ChangeView } from '#lib/services/read-changes.ts';
+import type { ChangesView, ChangeView } from '#lib/services/schedule/read-changes.ts';
 
 type Listener = (changes: readonly ChangeView[]) => void;
 

@@ -2,7 +2,7 @@
 
 import { usePathname, useRouter } from 'next/navigation';
 import { useEffect, useState } from 'react';
-import type { ChangeView } from '#lib/services/read-changes.ts';
+import type { ChangeView } from '#lib/services/schedule/read-changes.ts';
 import { useLive } from './live-enquiry.client.tsx';
 
 /** Says on the screens beside the table when somebody changed what they show; the table follows by itself. */

@@ -2,9 +2,9 @@ import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { filterFromQuery } from '#lib/schedule/line-filter.ts';
-import { listColumnChoices } from '#lib/services/list-column-choices.ts';
-import { readLines } from '#lib/services/list-lines.ts';
-import { orderLines } from '#lib/services/order-lines.ts';
+import { listColumnChoices } from '#lib/services/schedule/list-column-choices.ts';
+import { readLines } from '#lib/services/schedule/list-lines.ts';
+import { orderLines } from '#lib/services/schedule/order-lines.ts';
 import { ScheduleTable } from './_table/schedule-table.client.tsx';
 
 export const dynamic = 'force-dynamic';

@@ -4,7 +4,7 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { Trouble } from '#app/_ui/trouble.tsx';
-import type { CustomerView } from '#lib/services/list-customers.ts';
+import type { CustomerView } from '#lib/services/customers/list-customers.ts';
 import { AlreadyHere } from '../../customers/already-here.client.tsx';
 import { ENQUIRY_SOURCES } from '../enquiry-sources.ts';
 import { useCustomerPlaces } from './use-customer-places.client.tsx';

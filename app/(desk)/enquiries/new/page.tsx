@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { asking } from '#app/_lib/asking.ts';
 import type { SearchParams } from '#app/_lib/enquiry-list-address.ts';
-import { listCustomers } from '#lib/services/list-customers.ts';
+import { listCustomers } from '#lib/services/customers/list-customers.ts';
 import { NewEnquiryForm } from './new-enquiry.client.tsx';
 
 export const dynamic = 'force-dynamic';

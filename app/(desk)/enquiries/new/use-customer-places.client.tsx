@@ -2,7 +2,7 @@
 
 import { useEffect, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import type { CustomerView } from '#lib/services/open-customer.ts';
+import type { CustomerView } from '#lib/services/customers/open-customer.ts';
 
 type Places = Pick<CustomerView, 'sites' | 'contacts'>;
 

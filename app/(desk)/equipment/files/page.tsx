@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
-import { readCoherence } from '#lib/services/read-coherence.ts';
+import { readCoherence } from '#lib/services/equipment/read-coherence.ts';
 import { CsvExchange } from '../csv-exchange.client.tsx';
 
 export const dynamic = 'force-dynamic';

@@ -5,9 +5,9 @@ import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
 import { fieldsOf } from '#lib/contracts/equipment-fields.ts';
 import { roleSchema } from '#lib/contracts/equipment-requests.ts';
-import { readHouseRecord } from '#lib/services/house-record.ts';
-import { openModel } from '#lib/services/open-model.ts';
-import { readCoherence } from '#lib/services/read-coherence.ts';
+import { openModel } from '#lib/services/equipment/open-model.ts';
+import { readCoherence } from '#lib/services/equipment/read-coherence.ts';
+import { readHouseRecord } from '#lib/services/house/house-record.ts';
 import { ModelForm } from '../model-form.client.tsx';
 
 export const dynamic = 'force-dynamic';

@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import { RULE_KIND_SPECS } from '#lib/contracts/house-rule-values.ts';
-import { readHouseRecord } from '#lib/services/house-record.ts';
+import { readHouseRecord } from '#lib/services/house/house-record.ts';
 import { ChangeHistory } from '../../equipment/change-history.tsx';
 import { HouseRulesEditor } from './house-rules.client.tsx';
 

@@ -3,8 +3,8 @@ import Link from 'next/link';
 import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { SessionTable } from '#app/_ui/session-table.tsx';
+import { openUser } from '#lib/services/access/list-users.ts';
 import { USER_ROLES } from '#lib/services/context.ts';
-import { openUser } from '#lib/services/list-users.ts';
 import { UserDeeds } from './user-deeds.client.tsx';
 
 export const dynamic = 'force-dynamic';

@@ -2,8 +2,8 @@ import { asking } from '#app/_lib/asking.ts';
 import { pageOf } from '#app/_lib/enquiry-list-address.ts';
 import { problem, readBody, respond } from '#app/_lib/respond.ts';
 import { customerEntrySchema } from '#lib/contracts/customer-requests.ts';
-import { findCustomers } from '#lib/services/find-customers.ts';
-import { createCustomer } from '#lib/services/save-customer.ts';
+import { findCustomers } from '#lib/services/customers/find-customers.ts';
+import { createCustomer } from '#lib/services/customers/save-customer.ts';
 
 export async function GET(request: Request): Promise<Response> {
   const { searchParams } = new URL(request.url);

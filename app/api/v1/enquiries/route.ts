@@ -2,8 +2,8 @@ import { asking } from '#app/_lib/asking.ts';
 import { readEnquiryAddress } from '#app/_lib/enquiry-list-address.ts';
 import { problem, readBody, respond } from '#app/_lib/respond.ts';
 import { newEnquirySchema } from '#lib/contracts/requests.ts';
-import { createEnquiry } from '#lib/services/create-enquiry.ts';
-import { findEnquiries } from '#lib/services/find-enquiries.ts';
+import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
+import { findEnquiries } from '#lib/services/enquiries/find-enquiries.ts';
 
 /** A page of the list, by the same filters as its address. */
 export async function GET(request: Request): Promise<Response> {

@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { readBody, respond } from '#app/_lib/respond.ts';
 import { houseSaveSchema } from '#lib/contracts/equipment-requests.ts';
-import { saveHousePrices, saveHouseRules, saveHouseStanding } from '#lib/services/house-record.ts';
+import { saveHousePrices, saveHouseRules, saveHouseStanding } from '#lib/services/house/house-record.ts';
 
 export async function POST(request: Request): Promise<Response> {
   const body = await readBody(request, houseSaveSchema);

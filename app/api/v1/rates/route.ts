@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { file, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { csvFileSchema } from '#lib/contracts/equipment-requests.ts';
-import { exportRates, previewRates, takeRates } from '#lib/services/rates-csv.ts';
+import { exportRates, previewRates, takeRates } from '#lib/services/equipment/rates-csv.ts';
 
 export async function GET(): Promise<Response> {
   const text = exportRates(await asking());

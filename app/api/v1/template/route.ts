@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { problem } from '#app/_lib/respond.ts';
-import { listTemplate } from '#lib/services/list-template.ts';
+import { listTemplate } from '#lib/services/schedule/list-template.ts';
 
 export async function GET(): Promise<Response> {
   const template = listTemplate(await asking());

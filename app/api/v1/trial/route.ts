@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { readBody, respond } from '#app/_lib/respond.ts';
 import { trialSchema } from '#lib/contracts/equipment-requests.ts';
-import { haltTrial, readTrial, startTrial } from '#lib/services/try-change.ts';
+import { haltTrial, readTrial, startTrial } from '#lib/services/house/try-change.ts';
 
 export async function GET(): Promise<Response> {
   return respond(readTrial(await asking()));

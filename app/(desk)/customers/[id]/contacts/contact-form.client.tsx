@@ -4,7 +4,7 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { Trouble } from '#app/_ui/trouble.tsx';
-import type { ContactView } from '#lib/services/open-customer.ts';
+import type { ContactView } from '#lib/services/customers/open-customer.ts';
 import { AlreadyHere } from '../../already-here.client.tsx';
 import { typedIdentity } from '../../typed.ts';
 

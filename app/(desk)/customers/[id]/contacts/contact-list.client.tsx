@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import type { ContactView } from '#lib/services/open-customer.ts';
+import type { ContactView } from '#lib/services/customers/open-customer.ts';
 import { PutAway } from '../../put-away.client.tsx';
 import { ContactForm } from './contact-form.client.tsx';
 

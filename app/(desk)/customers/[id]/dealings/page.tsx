@@ -3,7 +3,7 @@ import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { ShownDate, ShownMoney } from '#app/_ui/shown-forms.client.tsx';
-import { type CustomerView, openCustomer } from '#lib/services/open-customer.ts';
+import { type CustomerView, openCustomer } from '#lib/services/customers/open-customer.ts';
 import { EnquiryRows } from '../../../enquiries/enquiry-rows.tsx';
 
 export const dynamic = 'force-dynamic';

@@ -1,7 +1,7 @@
 import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
-import { openCustomer } from '#lib/services/open-customer.ts';
+import { openCustomer } from '#lib/services/customers/open-customer.ts';
 import { CustomerForm } from '../../customer-form.client.tsx';
 
 export const dynamic = 'force-dynamic';

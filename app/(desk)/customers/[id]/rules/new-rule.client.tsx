@@ -2,7 +2,7 @@
 
 import { type FormEvent, useState } from 'react';
 import type { RuleKindSpec } from '#lib/contracts/house-rule-values.ts';
-import type { CustomerView } from '#lib/services/open-customer.ts';
+import type { CustomerView } from '#lib/services/customers/open-customer.ts';
 
 type Rule = CustomerView['facts']['house_rules'][number];
 

@@ -2,7 +2,7 @@ import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { RULE_KIND_SPECS } from '#lib/contracts/house-rule-values.ts';
-import { openCustomer } from '#lib/services/open-customer.ts';
+import { openCustomer } from '#lib/services/customers/open-customer.ts';
 import { RuleSheet } from './rule-sheet.client.tsx';
 
 export const dynamic = 'force-dynamic';

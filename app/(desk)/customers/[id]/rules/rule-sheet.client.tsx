@@ -5,7 +5,7 @@ import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { Trouble } from '#app/_ui/trouble.tsx';
 import type { RuleKindSpec } from '#lib/contracts/house-rule-values.ts';
-import type { CustomerView } from '#lib/services/open-customer.ts';
+import type { CustomerView } from '#lib/services/customers/open-customer.ts';
 import { NewRule } from './new-rule.client.tsx';
 
 type Rules = CustomerView['facts']['house_rules'];

@@ -2,7 +2,7 @@ import Link from 'next/link';
 import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
-import { openCustomer, type SiteView } from '#lib/services/open-customer.ts';
+import { openCustomer, type SiteView } from '#lib/services/customers/open-customer.ts';
 
 export const dynamic = 'force-dynamic';
 

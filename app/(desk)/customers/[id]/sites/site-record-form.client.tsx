@@ -4,7 +4,7 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { Trouble } from '#app/_ui/trouble.tsx';
-import type { SiteView } from '#lib/services/open-customer.ts';
+import type { SiteView } from '#lib/services/customers/open-customer.ts';
 import { SITE_GROUPS } from '../../../enquiries/[id]/site/site-fields.ts';
 import { SiteInput, siteValuesOf } from '../../../enquiries/[id]/site/site-input.client.tsx';
 import { AlreadyHere } from '../../already-here.client.tsx';

@@ -1,7 +1,7 @@
 'use client';
 
 import { type FindingChoice, type LineFilter, NO_FILTER, showsAll } from '#lib/schedule/line-filter.ts';
-import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
+import type { ColumnChoice } from '#lib/services/schedule/list-column-choices.ts';
 import { TEST_WORDS } from './column-filter.client.tsx';
 import styles from './schedule-table.module.css';
 

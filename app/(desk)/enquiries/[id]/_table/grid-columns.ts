@@ -1,6 +1,6 @@
 import type { DutyColumn } from '#lib/schedule/line-filter.ts';
-import type { LineView } from '#lib/services/line-view.ts';
-import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
+import type { LineView } from '#lib/services/lines/line-view.ts';
+import type { ColumnChoice } from '#lib/services/schedule/list-column-choices.ts';
 import { formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 
 export type GridColumn =

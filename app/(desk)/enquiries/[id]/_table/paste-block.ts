@@ -1,4 +1,4 @@
-import type { CellEdit } from '#lib/services/edit-cells.ts';
+import type { CellEdit } from '#lib/services/schedule/edit-cells.ts';
 
 export interface PastedBlock {
   /** Columns from the one pasted into to the last one shown. */

@@ -2,7 +2,7 @@
 
 import { type FormEvent, useEffect, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import type { BulkEdit, ReplacePreview } from '#lib/services/bulk-edit.ts';
+import type { BulkEdit, ReplacePreview } from '#lib/services/schedule/bulk-edit.ts';
 import styles from './schedule-table.module.css';
 import { linesMeant, type PanelProps } from './tools-props.ts';
 

@@ -1,7 +1,7 @@
 'use client';
 
-import type { Clash } from '#lib/services/change-answer.ts';
-import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
+import type { Clash } from '#lib/services/schedule/change-answer.ts';
+import type { ColumnChoice } from '#lib/services/schedule/list-column-choices.ts';
 import { nameOf } from './schedule-row.client.tsx';
 import styles from './schedule-table.module.css';
 import type { Schedule } from './use-schedule.client.tsx';

@@ -1,4 +1,4 @@
-import type { Clash } from '#lib/services/change-answer.ts';
+import type { Clash } from '#lib/services/schedule/change-answer.ts';
 import { readKept, writeKept } from './kept-jobs.ts';
 import { doJob, type Job, type JobDone, type Work } from './schedule-jobs.ts';
 

@@ -1,10 +1,10 @@
 import { type Sent, send } from '#app/_lib/send.client.tsx';
-import type { BulkDone, BulkEdit } from '#lib/services/bulk-edit.ts';
-import type { Clash } from '#lib/services/change-answer.ts';
-import type { LinesAdded, LinesRemoved, NewLine } from '#lib/services/change-lines.ts';
-import type { CellEdit, CellsEdited } from '#lib/services/edit-cells.ts';
-import type { LineView } from '#lib/services/line-view.ts';
-import type { ChangeUndone } from '#lib/services/undo-change.ts';
+import type { LineView } from '#lib/services/lines/line-view.ts';
+import type { BulkDone, BulkEdit } from '#lib/services/schedule/bulk-edit.ts';
+import type { Clash } from '#lib/services/schedule/change-answer.ts';
+import type { LinesAdded, LinesRemoved, NewLine } from '#lib/services/schedule/change-lines.ts';
+import type { CellEdit, CellsEdited } from '#lib/services/schedule/edit-cells.ts';
+import type { ChangeUndone } from '#lib/services/schedule/undo-change.ts';
 
 /** One thing to do to the schedule; `group` ties those that are taken back together. */
 export type Job = { readonly key: string; readonly group: string } & Work;

@@ -2,7 +2,7 @@
 
 import { type KeyboardEvent, useRef, useState } from 'react';
 import { showsAll } from '#lib/schedule/line-filter.ts';
-import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
+import type { ColumnChoice } from '#lib/services/schedule/list-column-choices.ts';
 import { FilterChips } from './filter-chips.client.tsx';
 import { gridColumns } from './grid-columns.ts';
 import { SaveNotices } from './save-notices.client.tsx';

@@ -1,7 +1,7 @@
 'use client';
 
 import { type FormEvent, useState } from 'react';
-import type { BulkEdit } from '#lib/services/bulk-edit.ts';
+import type { BulkEdit } from '#lib/services/schedule/bulk-edit.ts';
 import { linesMeant, type PanelProps } from './tools-props.ts';
 
 type Scope = 'meant' | 'shown';

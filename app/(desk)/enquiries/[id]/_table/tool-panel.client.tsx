@@ -3,7 +3,7 @@
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
-import type { ChangeView } from '#lib/services/read-changes.ts';
+import type { ChangeView } from '#lib/services/schedule/read-changes.ts';
 import { gridColumns, USUAL } from './grid-columns.ts';
 import { ReplacePanel } from './replace-panel.client.tsx';
 import styles from './schedule-table.module.css';

@@ -1,5 +1,5 @@
 import type { RefObject } from 'react';
-import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
+import type { ColumnChoice } from '#lib/services/schedule/list-column-choices.ts';
 import { spanOf } from './block.ts';
 import type { GridColumn } from './grid-columns.ts';
 import type { BlockWalk } from './use-block.client.tsx';

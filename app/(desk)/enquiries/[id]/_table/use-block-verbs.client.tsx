@@ -1,8 +1,8 @@
 'use client';
 
 import { useUnits } from '#app/_ui/shown-units.client.tsx';
-import type { CellEdit } from '#lib/services/edit-cells.ts';
-import type { LineCells } from '#lib/services/list-lines.ts';
+import type { CellEdit } from '#lib/services/schedule/edit-cells.ts';
+import type { LineCells } from '#lib/services/schedule/list-lines.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { type Block, spanOf } from './block.ts';
 import { copiedText, type GridColumn } from './grid-columns.ts';

@@ -3,9 +3,9 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { filterToQuery, type LineFilter } from '#lib/schedule/line-filter.ts';
-import type { LineView } from '#lib/services/line-view.ts';
-import type { LineCells } from '#lib/services/list-lines.ts';
-import type { LinesOrder } from '#lib/services/order-lines.ts';
+import type { LineView } from '#lib/services/lines/line-view.ts';
+import type { LineCells } from '#lib/services/schedule/list-lines.ts';
+import type { LinesOrder } from '#lib/services/schedule/order-lines.ts';
 
 export interface FirstLines {
   readonly order: LinesOrder;

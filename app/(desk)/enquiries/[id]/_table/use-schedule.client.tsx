@@ -2,9 +2,9 @@
 
 import { useEffect, useState } from 'react';
 import { NO_FILTER, showsAll } from '#lib/schedule/line-filter.ts';
-import type { BulkEdit } from '#lib/services/bulk-edit.ts';
-import type { CellEdit } from '#lib/services/edit-cells.ts';
-import type { ChangeView } from '#lib/services/read-changes.ts';
+import type { BulkEdit } from '#lib/services/schedule/bulk-edit.ts';
+import type { CellEdit } from '#lib/services/schedule/edit-cells.ts';
+import type { ChangeView } from '#lib/services/schedule/read-changes.ts';
 import { useLive } from '../live-enquiry.client.tsx';
 import type { JobDone, Work } from './schedule-jobs.ts';
 import { type FirstLines, type Lines, useLines } from './use-lines.client.tsx';

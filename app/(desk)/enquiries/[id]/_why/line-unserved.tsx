@@ -1,7 +1,7 @@
 import { LineFindings } from '#app/_ui/line-findings.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { ReasonTree } from '#app/_ui/reason-tree.tsx';
-import type { LineDetail } from '#lib/services/open-line.ts';
+import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import { RepairList } from './repair-list.client.tsx';
 
 interface UnservedProps {

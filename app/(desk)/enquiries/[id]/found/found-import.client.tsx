@@ -3,7 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { type Sent, send } from '#app/_lib/send.client.tsx';
-import type { VisitsImported } from '#lib/services/import-visits.ts';
+import type { VisitsImported } from '#lib/services/visits/import-visits.ts';
 import { FoundProblems } from './found-problems.tsx';
 
 /** Takes a filled-in as-found list; the template has the valves in it already. */

@@ -1,4 +1,4 @@
-import type { VisitsRecorded } from '#lib/services/record-visits.ts';
+import type { VisitsRecorded } from '#lib/services/visits/record-visits.ts';
 
 interface FoundProblemsProps {
   readonly problems: VisitsRecorded['problems'];

@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import type { VisitedValve } from '#lib/services/open-visits.ts';
+import type { VisitedValve } from '#lib/services/visits/open-visits.ts';
 import { FoundProblems } from './found-problems.tsx';
 import styles from './found-sheet.module.css';
 import { FoundHelp, FoundValve } from './found-valve.client.tsx';

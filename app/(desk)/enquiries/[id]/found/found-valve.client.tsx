@@ -1,7 +1,7 @@
 'use client';
 
 import { FieldHelp } from '#app/_ui/field-help.client.tsx';
-import type { VisitedValve } from '#lib/services/open-visits.ts';
+import type { VisitedValve } from '#lib/services/visits/open-visits.ts';
 import styles from './found-sheet.module.css';
 import { type FoundName, type FoundText, nameOf } from './use-found.client.tsx';
 

@@ -2,8 +2,8 @@
 
 import { useEffect, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import type { VisitedValve } from '#lib/services/open-visits.ts';
-import type { VisitsRecorded } from '#lib/services/record-visits.ts';
+import type { VisitedValve } from '#lib/services/visits/open-visits.ts';
+import type { VisitsRecorded } from '#lib/services/visits/record-visits.ts';
 
 export type FoundText = NonNullable<VisitedValve['now']>;
 export type FoundName = keyof FoundText;

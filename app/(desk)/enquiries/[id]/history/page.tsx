@@ -4,7 +4,7 @@ import { pageNumber } from '#app/_lib/history-address.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { HistoryTable } from '#app/_ui/history-table.tsx';
 import { Pager } from '#app/_ui/pager.tsx';
-import { readEnquiryHistory } from '#lib/services/read-history.ts';
+import { readEnquiryHistory } from '#lib/services/access/read-history.ts';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'History' };

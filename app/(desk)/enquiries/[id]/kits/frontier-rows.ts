@@ -1,7 +1,7 @@
 import { gapText, proofText } from '#app/_ui/plan-words.ts';
 import { countText, hoursText } from '#lib/documents/print-values.ts';
-import { type FrontierPoint, frontierOf } from '#lib/services/frontier-view.ts';
-import type { StudyView } from '#lib/services/study-enquiry.ts';
+import { type FrontierPoint, frontierOf } from '#lib/services/plans/frontier-view.ts';
+import type { StudyView } from '#lib/services/plans/study-enquiry.ts';
 
 import type { Money } from './money-text.ts';
 

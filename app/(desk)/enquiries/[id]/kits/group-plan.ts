@@ -1,5 +1,5 @@
 import { assemblyNames } from '#app/_ui/line-parts.ts';
-import type { PlannedLineView, PlanView } from '#lib/services/plan-view.ts';
+import type { PlannedLineView, PlanView } from '#lib/services/plans/plan-view.ts';
 import { formatCeiling, formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { LineGroup, RefusedGroup } from './plan-lines.client.tsx';
 

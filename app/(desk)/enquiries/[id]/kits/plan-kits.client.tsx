@@ -4,8 +4,8 @@ import { useState } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
-import type { EnquiryView } from '#lib/services/open-enquiry.ts';
-import type { PlanView } from '#lib/services/plan-view.ts';
+import type { EnquiryView } from '#lib/services/enquiries/open-enquiry.ts';
+import type { PlanView } from '#lib/services/plans/plan-view.ts';
 
 type Choices = EnquiryView['constraints'];
 type Kit = PlanView['kits'][number];

@@ -4,7 +4,7 @@ import styles from '#app/_ui/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
 import { ShownSentence, ShownSource } from '#app/_ui/shown-units.client.tsx';
 import { RepairList } from '#app/(desk)/enquiries/[id]/_why/repair-list.client.tsx';
-import type { RepairOffer } from '#lib/services/repair-offers.ts';
+import type { RepairOffer } from '#lib/services/lines/repair-offers.ts';
 import type { Told } from '#lib/units/say-figure.ts';
 
 /** Lines that are done with the same assembly. */

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
-import type { PlanSummary } from '#lib/services/plan-view.ts';
+import type { PlanSummary } from '#lib/services/plans/plan-view.ts';
 
 /** One plan as the table shows it, every figure as text. */
 export interface PreferenceRow {

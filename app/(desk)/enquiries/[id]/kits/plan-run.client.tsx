@@ -3,7 +3,7 @@ import { useRouter } from 'next/navigation';
 import { useEffect, useState } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
-import type { PlanState } from '#lib/services/plan-enquiry.ts';
+import type { PlanState } from '#lib/services/plans/plan-enquiry.ts';
 import { PlanTrail } from './plan-trail.tsx';
 
 const POLL_MS = 1000;

@@ -1,5 +1,5 @@
 import { PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
-import type { PlanState } from '#lib/services/plan-enquiry.ts';
+import type { PlanState } from '#lib/services/plans/plan-enquiry.ts';
 import chart from './frontier.module.css';
 
 type Trail = NonNullable<Extract<PlanState, { kind: 'running' }>['trail']>;

@@ -3,7 +3,7 @@ import { useRouter } from 'next/navigation';
 import { useEffect, useState, useTransition } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
-import type { StudyKind, StudyView } from '#lib/services/study-enquiry.ts';
+import type { StudyKind, StudyView } from '#lib/services/plans/study-enquiry.ts';
 
 const POLL_MS = 1200;
 

@@ -1,6 +1,6 @@
 import { countText, dateText } from '#lib/documents/print-values.ts';
-import { canBeTaken } from '#lib/services/adopt-case.ts';
-import type { StudyView } from '#lib/services/study-enquiry.ts';
+import { canBeTaken } from '#lib/services/lines/adopt-case.ts';
+import type { StudyView } from '#lib/services/plans/study-enquiry.ts';
 import type { Money } from './money-text.ts';
 import type { Way } from './plan-ways.client.tsx';
 

@@ -3,7 +3,7 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import { type Done, keepDone } from '#app/(desk)/enquiries/[id]/_why/repair-done.client.tsx';
-import type { StudyKind } from '#lib/services/study-enquiry.ts';
+import type { StudyKind } from '#lib/services/plans/study-enquiry.ts';
 
 interface Adopting {
   readonly enquiryId: number;

@@ -3,7 +3,7 @@ import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
-import { listLines } from '#lib/services/list-lines.ts';
+import { listLines } from '#lib/services/schedule/list-lines.ts';
 
 export const dynamic = 'force-dynamic';
 

@@ -1,8 +1,8 @@
 'use client';
 
 import { useState } from 'react';
-import type { ListCompared } from '#lib/services/compare-list.ts';
-import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
+import type { ListCompared } from '#lib/services/schedule/compare-list.ts';
+import type { ColumnChoice } from '#lib/services/schedule/list-column-choices.ts';
 import styles from './compare-list.module.css';
 import type { ComparisonChoice } from './use-list-intake.client.tsx';
 

@@ -1,7 +1,7 @@
 'use client';
 
 import type { FormEvent } from 'react';
-import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
+import type { ColumnChoice } from '#lib/services/schedule/list-column-choices.ts';
 import { CompareList } from './compare-list.client.tsx';
 import { MappingTable } from './mapping-table.client.tsx';
 import { Outcome } from './taken-lists.tsx';

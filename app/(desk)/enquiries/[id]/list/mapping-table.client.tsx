@@ -1,7 +1,7 @@
 'use client';
 
-import type { ColumnChoice } from '#lib/services/list-column-choices.ts';
-import type { ProposedTable } from '#lib/services/receive-list.ts';
+import type { ColumnChoice } from '#lib/services/schedule/list-column-choices.ts';
+import type { ProposedTable } from '#lib/services/schedule/receive-list.ts';
 
 export type Mapping = ProposedTable['mapping'];
 

@@ -2,8 +2,8 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
-import { listColumnChoices } from '#lib/services/list-column-choices.ts';
-import { openEnquiry } from '#lib/services/open-enquiry.ts';
+import { openEnquiry } from '#lib/services/enquiries/open-enquiry.ts';
+import { listColumnChoices } from '#lib/services/schedule/list-column-choices.ts';
 import { ListIntake } from './list-intake.client.tsx';
 import { TakenLists } from './taken-lists.tsx';
 

@@ -1,6 +1,6 @@
 import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import { ShownSentence } from '#app/_ui/shown-units.client.tsx';
-import type { EnquiryView } from '#lib/services/open-enquiry.ts';
+import type { EnquiryView } from '#lib/services/enquiries/open-enquiry.ts';
 
 interface TakenListsProps {
   readonly enquiryId: number;

@@ -3,8 +3,8 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import type { ListCompared } from '#lib/services/compare-list.ts';
-import type { ReceivedList } from '#lib/services/receive-list.ts';
+import type { ListCompared } from '#lib/services/schedule/compare-list.ts';
+import type { ReceivedList } from '#lib/services/schedule/receive-list.ts';
 import { rememberChange } from '../_table/saving-store.ts';
 import type { Mapping } from './mapping-table.client.tsx';
 import type { Outcome } from './taken-lists.tsx';

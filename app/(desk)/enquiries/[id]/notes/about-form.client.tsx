@@ -4,7 +4,7 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { Trouble } from '#app/_ui/trouble.tsx';
-import type { EnquiryLifeView } from '#lib/services/open-enquiry-life.ts';
+import type { EnquiryLifeView } from '#lib/services/enquiries/open-enquiry-life.ts';
 import { ENQUIRY_SOURCES } from '../../enquiry-sources.ts';
 
 /** What the customer calls it, how it came, and whom to ask. */

@@ -5,7 +5,7 @@ import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import { Trouble } from '#app/_ui/trouble.tsx';
-import type { NoteView } from '#lib/services/open-enquiry-life.ts';
+import type { NoteView } from '#lib/services/enquiries/open-enquiry-life.ts';
 
 interface NoteListProps {
   readonly enquiryId: number;

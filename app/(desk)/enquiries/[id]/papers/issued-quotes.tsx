@@ -4,7 +4,7 @@ import { FileLinks, PaperLinks } from '#app/_ui/price-papers.tsx';
 import { QuoteBooking } from '#app/_ui/quote-booking.tsx';
 import { dateText, windowText } from '#lib/documents/print-values.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
-import type { EnquiryView } from '#lib/services/open-enquiry.ts';
+import type { EnquiryView } from '#lib/services/enquiries/open-enquiry.ts';
 import sheet from './price-sheet.module.css';
 import { QuoteAccept } from './quote-accept.client.tsx';
 import { QuoteFrozen } from './quote-frozen.client.tsx';

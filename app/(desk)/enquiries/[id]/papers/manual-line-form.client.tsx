@@ -5,7 +5,7 @@ import { decimalText } from '#lib/money/currency.ts';
 import { readAmount } from '#lib/money/read-amount.ts';
 import { MANUAL_KINDS, type ManualKind } from '#lib/pricing/manual-line.ts';
 import { MANUAL_UNITS } from '#lib/pricing/manual-units.ts';
-import type { PriceView } from '#lib/services/price-view.ts';
+import type { PriceView } from '#lib/services/quotes/price-view.ts';
 import { Field, FormEnd, SelectField } from './price-fields.client.tsx';
 import sheet from './price-sheet.module.css';
 

@@ -4,7 +4,7 @@ import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
-import type { PriceView } from '#lib/services/price-view.ts';
+import type { PriceView } from '#lib/services/quotes/price-view.ts';
 import { Field, FormEnd, SelectField } from './price-fields.client.tsx';
 import sheet from './price-sheet.module.css';
 

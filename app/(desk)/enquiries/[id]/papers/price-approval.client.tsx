@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
-import type { ApprovalView, DiscountOf } from '#lib/services/discount-of.ts';
+import type { ApprovalView, DiscountOf } from '#lib/services/quotes/discount-of.ts';
 
 interface ApprovalProps {
   readonly enquiryId: number;

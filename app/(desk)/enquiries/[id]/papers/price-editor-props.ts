@@ -1,4 +1,4 @@
-import type { PriceView } from '#lib/services/price-view.ts';
+import type { PriceView } from '#lib/services/quotes/price-view.ts';
 import type { usePriceChoices } from './use-price-choices.client.ts';
 
 export interface EditorProps {

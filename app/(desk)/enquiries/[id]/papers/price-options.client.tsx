@@ -7,7 +7,7 @@ import styles from '#app/_ui/plan-sheet.module.css';
 import { PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
 import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { countText, hoursText } from '#lib/documents/print-values.ts';
-import type { OptionSummary, PriceView } from '#lib/services/price-view.ts';
+import type { OptionSummary, PriceView } from '#lib/services/quotes/price-view.ts';
 import { OptionForm } from './option-form.client.tsx';
 import sheet from './price-sheet.module.css';
 

@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
-import type { Redrawn } from '#lib/services/redraw-quote.ts';
+import type { Redrawn } from '#lib/services/quotes/redraw-quote.ts';
 import sheet from './price-sheet.module.css';
 
 interface FrozenProps {

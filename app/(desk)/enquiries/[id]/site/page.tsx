@@ -2,8 +2,8 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
-import { openEnquiry } from '#lib/services/open-enquiry.ts';
-import { openEnquiryLife } from '#lib/services/open-enquiry-life.ts';
+import { openEnquiry } from '#lib/services/enquiries/open-enquiry.ts';
+import { openEnquiryLife } from '#lib/services/enquiries/open-enquiry-life.ts';
 import { SiteForm } from './site-form.client.tsx';
 import { SiteLink } from './site-link.client.tsx';
 

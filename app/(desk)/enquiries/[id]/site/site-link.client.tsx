@@ -4,7 +4,7 @@ import Link from 'next/link';
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import type { EnquiryLifeView } from '#lib/services/open-enquiry-life.ts';
+import type { EnquiryLifeView } from '#lib/services/enquiries/open-enquiry-life.ts';
 
 interface SiteLinkProps {
   readonly enquiryId: number;

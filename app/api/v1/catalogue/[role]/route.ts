@@ -3,7 +3,7 @@ import { file, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { csvFileSchema, roleSchema } from '#lib/contracts/equipment-requests.ts';
 import type { Role } from '#lib/equipment/model.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
-import { exportCatalogue, previewCatalogue, takeCatalogue } from '#lib/services/catalogue-csv.ts';
+import { exportCatalogue, previewCatalogue, takeCatalogue } from '#lib/services/equipment/catalogue-csv.ts';
 
 interface RoleParams {
   readonly params: Promise<{ readonly role: string }>;

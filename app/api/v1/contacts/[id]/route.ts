@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { contactEditSchema } from '#lib/contracts/customer-requests.ts';
-import { changeContact } from '#lib/services/save-contact.ts';
+import { changeContact } from '#lib/services/customers/save-contact.ts';
 
 export async function PATCH(request: Request, { params }: EnquiryParams): Promise<Response> {
   const body = await readBody(request, contactEditSchema);

@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { idOf, respond } from '#app/_lib/respond.ts';
-import { alikeRecords } from '#lib/services/alike-customers.ts';
+import { alikeRecords } from '#lib/services/customers/alike-customers.ts';
 
 /** Who is here already, while something is typed. */
 export async function GET(request: Request): Promise<Response> {

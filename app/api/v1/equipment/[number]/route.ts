@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { readBody, respond } from '#app/_lib/respond.ts';
 import { modelActSchema } from '#lib/contracts/equipment-requests.ts';
-import { bringBackModel, retireModel, undoModelChange } from '#lib/services/retire-model.ts';
+import { bringBackModel, retireModel, undoModelChange } from '#lib/services/equipment/retire-model.ts';
 
 interface ModelParams {
   readonly params: Promise<{ readonly number: string }>;

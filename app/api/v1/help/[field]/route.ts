@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { respond } from '#app/_lib/respond.ts';
-import { fieldHelp } from '#lib/services/field-guide.ts';
+import { fieldHelp } from '#lib/services/lines/field-guide.ts';
 
 interface FieldParams {
   readonly params: Promise<{ readonly field: string }>;

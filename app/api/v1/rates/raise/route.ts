@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { readBody, respond } from '#app/_lib/respond.ts';
 import { raiseSchema } from '#lib/contracts/equipment-requests.ts';
-import { previewRaise, takeRaise } from '#lib/services/raise-rates.ts';
+import { previewRaise, takeRaise } from '#lib/services/equipment/raise-rates.ts';
 
 export async function POST(request: Request): Promise<Response> {
   const body = await readBody(request, raiseSchema);

@@ -2,7 +2,7 @@ import Link from 'next/link';
 import { notFound } from 'next/navigation';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
-import { openCustomer } from '#lib/services/open-customer.ts';
+import { openCustomer } from '#lib/services/customers/open-customer.ts';
 import { PutAway } from '../../../put-away.client.tsx';
 import { SiteRecordForm } from '../site-record-form.client.tsx';
 

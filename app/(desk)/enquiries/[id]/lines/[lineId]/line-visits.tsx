@@ -1,7 +1,7 @@
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
 import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
-import type { LineView } from '#lib/services/line-view.ts';
+import type { LineView } from '#lib/services/lines/line-view.ts';
 import { VisitUse } from './visit-use.client.tsx';
 
 interface LineVisitsProps {

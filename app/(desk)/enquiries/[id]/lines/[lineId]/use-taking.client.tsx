@@ -3,7 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import type { CellEdit, CellsEdited } from '#lib/services/edit-cells.ts';
+import type { CellEdit, CellsEdited } from '#lib/services/schedule/edit-cells.ts';
 
 interface Taking {
   readonly busy: boolean;

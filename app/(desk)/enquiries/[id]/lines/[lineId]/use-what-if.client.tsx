@@ -2,7 +2,7 @@
 
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import type { WhatIf } from '#lib/services/what-if.ts';
+import type { WhatIf } from '#lib/services/lines/what-if.ts';
 
 export interface Tried {
   readonly column: string;

@@ -3,7 +3,7 @@ import { PlanPicture } from '#app/_ui/plan-picture.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan-wide.tsx';
 import { useUnits } from '#app/_ui/shown-units.client.tsx';
-import type { WhatIf } from '#lib/services/what-if.ts';
+import type { WhatIf } from '#lib/services/lines/what-if.ts';
 import { formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 
 type Change = NonNullable<WhatIf['change']>;

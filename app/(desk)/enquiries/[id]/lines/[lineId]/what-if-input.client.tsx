@@ -3,7 +3,7 @@
 import { FieldHelp } from '#app/_ui/field-help.client.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { useUnits } from '#app/_ui/shown-units.client.tsx';
-import type { LineInput } from '#lib/services/line-inputs.ts';
+import type { LineInput } from '#lib/services/lines/line-inputs.ts';
 import { formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 import { sourceIn } from '#lib/units/us-beside.ts';
 import type { Tried } from './use-what-if.client.tsx';

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { ShownSentence, useUnits } from '#app/_ui/shown-units.client.tsx';
-import type { LineInput } from '#lib/services/line-inputs.ts';
+import type { LineInput } from '#lib/services/lines/line-inputs.ts';
 import { formatRange } from '#lib/units/format-quantity.ts';
 import { useTaking } from './use-taking.client.tsx';
 import { type Tried, useStill, useWhatIf } from './use-what-if.client.tsx';

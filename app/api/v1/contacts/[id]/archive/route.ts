@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { putAwaySchema } from '#lib/contracts/customer-requests.ts';
-import { putAway } from '#lib/services/put-away.ts';
+import { putAway } from '#lib/services/customers/put-away.ts';
 
 /** Puts a contact away, or brings it back. */
 export async function POST(request: Request, { params }: EnquiryParams): Promise<Response> {

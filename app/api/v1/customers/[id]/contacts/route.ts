@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { contactEntrySchema } from '#lib/contracts/customer-requests.ts';
-import { createContact } from '#lib/services/save-contact.ts';
+import { createContact } from '#lib/services/customers/save-contact.ts';
 
 export async function POST(request: Request, { params }: EnquiryParams): Promise<Response> {
   const body = await readBody(request, contactEntrySchema);

@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, respond } from '#app/_lib/respond.ts';
-import { listChanges } from '#lib/services/read-changes.ts';
+import { listChanges } from '#lib/services/schedule/read-changes.ts';
 
 /** The newest changes of the schedule, each of which can be taken back. */
 export async function GET(_request: Request, { params }: EnquiryParams): Promise<Response> {

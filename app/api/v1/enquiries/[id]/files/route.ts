@@ -2,7 +2,7 @@ import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem, respond } from '#app/_lib/respond.ts';
 import { LIMITS } from '#lib/kernel/limits.ts';
 import { failed } from '#lib/kernel/result.ts';
-import { attachFile } from '#lib/services/attachments.ts';
+import { attachFile } from '#lib/services/enquiries/attachments.ts';
 
 /** The form around the file takes a little room of its own. */
 const FORM_BYTES = 65_536;

@@ -1,9 +1,9 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { cellEditsSchema, newLinesSchema, removedLinesSchema } from '#lib/contracts/requests.ts';
-import { addLines, removeLines } from '#lib/services/change-lines.ts';
-import { editCells } from '#lib/services/edit-cells.ts';
-import { listLines } from '#lib/services/list-lines.ts';
+import { addLines, removeLines } from '#lib/services/schedule/change-lines.ts';
+import { editCells } from '#lib/services/schedule/edit-cells.ts';
+import { listLines } from '#lib/services/schedule/list-lines.ts';
 
 export async function GET(request: Request, { params }: EnquiryParams): Promise<Response> {
   const query = new URL(request.url).searchParams;

@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { enquiryMoveSchema } from '#lib/contracts/enquiry-requests.ts';
-import { moveEnquiry } from '#lib/services/move-enquiry.ts';
+import { moveEnquiry } from '#lib/services/enquiries/move-enquiry.ts';
 
 export async function POST(request: Request, { params }: EnquiryParams): Promise<Response> {
   const body = await readBody(request, enquiryMoveSchema);

@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { noteTextSchema } from '#lib/contracts/enquiry-requests.ts';
-import { addNote } from '#lib/services/enquiry-notes.ts';
+import { addNote } from '#lib/services/enquiries/enquiry-notes.ts';
 
 export async function POST(request: Request, { params }: EnquiryParams): Promise<Response> {
   const body = await readBody(request, noteTextSchema);

@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { newOptionSchema } from '#lib/contracts/requests.ts';
-import { addOption } from '#lib/services/change-price.ts';
+import { addOption } from '#lib/services/quotes/change-price.ts';
 
 export async function POST(request: Request, { params }: EnquiryParams): Promise<Response> {
   const body = await readBody(request, newOptionSchema);

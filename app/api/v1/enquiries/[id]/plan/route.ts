@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, respond } from '#app/_lib/respond.ts';
-import { haltPlan, planState, startPlan } from '#lib/services/plan-enquiry.ts';
+import { haltPlan, planState, startPlan } from '#lib/services/plans/plan-enquiry.ts';
 
 export async function GET(_request: Request, { params }: EnquiryParams): Promise<Response> {
   return respond(planState(await asking(), idOf((await params).id)));

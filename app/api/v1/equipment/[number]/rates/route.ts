@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { readBody, respond } from '#app/_lib/respond.ts';
 import { rateCardSchema } from '#lib/contracts/equipment-requests.ts';
-import { putRateCards } from '#lib/services/rate-cards.ts';
+import { putRateCards } from '#lib/services/equipment/rate-cards.ts';
 
 interface ModelParams {
   readonly params: Promise<{ readonly number: string }>;

@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { respond } from '#app/_lib/respond.ts';
-import { takeOffHousePrices } from '#lib/services/house-record.ts';
+import { takeOffHousePrices } from '#lib/services/house/house-record.ts';
 
 interface DayParams {
   readonly params: Promise<{ readonly day: string }>;

@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { liveStream } from '#app/_lib/live-stream.ts';
 import { type EnquiryParams, idOf, problem } from '#app/_lib/respond.ts';
-import { newestChange } from '#lib/services/read-changes.ts';
+import { newestChange } from '#lib/services/schedule/read-changes.ts';
 
 export const dynamic = 'force-dynamic';
 

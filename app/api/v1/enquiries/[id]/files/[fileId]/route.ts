@@ -2,7 +2,7 @@ import { asking } from '#app/_lib/asking.ts';
 import type { FileParams } from '#app/_lib/list-choice.ts';
 import { idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { putBackSchema } from '#lib/contracts/enquiry-requests.ts';
-import { putFileAway, readAttachment } from '#lib/services/attachments.ts';
+import { putFileAway, readAttachment } from '#lib/services/enquiries/attachments.ts';
 
 /** The file as it came, byte for byte; a browser saves it and never runs it. */
 export async function GET(_request: Request, { params }: FileParams): Promise<Response> {

@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { idOf, respond } from '#app/_lib/respond.ts';
-import { openLine } from '#lib/services/open-line.ts';
+import { openLine } from '#lib/services/lines/open-line.ts';
 
 interface LineParams {
   readonly params: Promise<{ readonly id: string; readonly lineId: string }>;

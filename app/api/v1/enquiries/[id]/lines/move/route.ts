@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { movedLinesSchema } from '#lib/contracts/requests.ts';
-import { moveLines } from '#lib/services/change-lines.ts';
+import { moveLines } from '#lib/services/schedule/change-lines.ts';
 
 /** Gives lines another place in the list. */
 export async function POST(request: Request, { params }: EnquiryParams): Promise<Response> {

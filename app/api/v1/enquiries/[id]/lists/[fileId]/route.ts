@@ -1,8 +1,8 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type FileParams, listChoice } from '#app/_lib/list-choice.ts';
 import { idOf, problem, respond } from '#app/_lib/respond.ts';
-import { readList } from '#lib/services/read-list.ts';
-import { takeList } from '#lib/services/take-list.ts';
+import { readList } from '#lib/services/schedule/read-list.ts';
+import { takeList } from '#lib/services/schedule/take-list.ts';
 
 /** The file as it was received, byte for byte. */
 export async function GET(_request: Request, { params }: FileParams): Promise<Response> {

@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { noteTextSchema } from '#lib/contracts/enquiry-requests.ts';
-import { changeNote } from '#lib/services/enquiry-notes.ts';
+import { changeNote } from '#lib/services/enquiries/enquiry-notes.ts';
 
 interface NoteParams {
   readonly params: Promise<{ readonly id: string; readonly noteId: string }>;

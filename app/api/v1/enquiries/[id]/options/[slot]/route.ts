@@ -2,7 +2,7 @@ import { asking } from '#app/_lib/asking.ts';
 import { type OptionParams, optionKey } from '#app/_lib/option-key.ts';
 import { problem, readBody, respond } from '#app/_lib/respond.ts';
 import { priceChangeSchema } from '#lib/contracts/requests.ts';
-import { changePrice, keepOption } from '#lib/services/change-price.ts';
+import { changePrice, keepOption } from '#lib/services/quotes/change-price.ts';
 
 export async function PATCH(request: Request, { params }: OptionParams): Promise<Response> {
   const body = await readBody(request, priceChangeSchema);

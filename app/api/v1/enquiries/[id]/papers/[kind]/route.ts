@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { file, idOf, problem } from '#app/_lib/respond.ts';
-import { draftPaper } from '#lib/services/draft-paper.ts';
+import { draftPaper } from '#lib/services/quotes/draft-paper.ts';
 
 interface PaperParams {
   readonly params: Promise<{ readonly id: string; readonly kind: string }>;

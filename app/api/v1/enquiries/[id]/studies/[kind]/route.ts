@@ -2,8 +2,8 @@ import { asking } from '#app/_lib/asking.ts';
 import { idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { adoptedCaseSchema } from '#lib/contracts/requests.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
-import { adoptCase } from '#lib/services/adopt-case.ts';
-import { haltStudy, readStudy, STUDY_KINDS, type StudyKind, startStudy } from '#lib/services/study-enquiry.ts';
+import { adoptCase } from '#lib/services/lines/adopt-case.ts';
+import { haltStudy, readStudy, STUDY_KINDS, type StudyKind, startStudy } from '#lib/services/plans/study-enquiry.ts';
 
 interface StudyParams {
   readonly params: Promise<{ readonly id: string; readonly kind: string }>;

@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem } from '#app/_lib/respond.ts';
-import { visitTemplate } from '#lib/services/import-visits.ts';
+import { visitTemplate } from '#lib/services/visits/import-visits.ts';
 
 /** The as-found list of an enquiry’s valves, to fill in. */
 export async function GET(_request: Request, { params }: EnquiryParams): Promise<Response> {

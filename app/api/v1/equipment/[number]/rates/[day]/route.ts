@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { respond } from '#app/_lib/respond.ts';
-import { takeOffRateCard } from '#lib/services/rate-cards.ts';
+import { takeOffRateCard } from '#lib/services/equipment/rate-cards.ts';
 
 interface CardParams {
   readonly params: Promise<{ readonly number: string; readonly day: string }>;

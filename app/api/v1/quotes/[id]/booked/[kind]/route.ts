@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { file, idOf, problem } from '#app/_lib/respond.ts';
 import { failed } from '#lib/kernel/result.ts';
-import { BOOKED_PAPERS, bookedPaper } from '#lib/services/booked-papers.ts';
+import { BOOKED_PAPERS, bookedPaper } from '#lib/services/quotes/booked-papers.ts';
 
 interface BookedParams {
   readonly params: Promise<{ readonly id: string; readonly kind: string }>;

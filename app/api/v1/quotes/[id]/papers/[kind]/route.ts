@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { file, idOf, problem } from '#app/_lib/respond.ts';
-import { readPaper } from '#lib/services/read-paper.ts';
+import { readPaper } from '#lib/services/quotes/read-paper.ts';
 
 interface PaperParams {
   readonly params: Promise<{ readonly id: string; readonly kind: string }>;

@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { idOf, respond } from '#app/_lib/respond.ts';
-import { undoChange } from '#lib/services/undo-change.ts';
+import { undoChange } from '#lib/services/schedule/undo-change.ts';
 
 interface ChangeParams {
   readonly params: Promise<{ readonly id: string; readonly changeId: string }>;

@@ -2,7 +2,7 @@ import { asking } from '#app/_lib/asking.ts';
 import { idOf, problem, respond } from '#app/_lib/respond.ts';
 import { spreadQuerySchema } from '#lib/contracts/spread.ts';
 import { failed } from '#lib/kernel/result.ts';
-import { spreadDuty } from '#lib/services/spread-duty.ts';
+import { spreadDuty } from '#lib/services/lines/spread-duty.ts';
 
 interface LineParams {
   readonly params: Promise<{ readonly id: string; readonly lineId: string }>;

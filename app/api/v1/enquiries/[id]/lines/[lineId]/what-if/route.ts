@@ -2,7 +2,7 @@ import { asking } from '#app/_lib/asking.ts';
 import { idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { whatIfSchema } from '#lib/contracts/requests.ts';
-import { whatIf } from '#lib/services/what-if.ts';
+import { whatIf } from '#lib/services/lines/what-if.ts';
 
 interface LineParams {
   readonly params: Promise<{ readonly id: string; readonly lineId: string }>;

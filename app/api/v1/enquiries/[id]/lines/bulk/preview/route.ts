@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type EnquiryParams, idOf, problem, readBody, respond } from '#app/_lib/respond.ts';
 import { bulkEditSchema } from '#lib/contracts/requests.ts';
-import { previewReplace } from '#lib/services/bulk-edit.ts';
+import { previewReplace } from '#lib/services/schedule/bulk-edit.ts';
 
 /** What replacing would write; nothing is written. */
 export async function POST(request: Request, { params }: EnquiryParams): Promise<Response> {

@@ -1,7 +1,7 @@
 import { asking } from '#app/_lib/asking.ts';
 import { type FileParams, listChoice } from '#app/_lib/list-choice.ts';
 import { problem, respond } from '#app/_lib/respond.ts';
-import { previewList } from '#lib/services/take-list.ts';
+import { previewList } from '#lib/services/schedule/take-list.ts';
 
 export async function POST(request: Request, { params }: FileParams): Promise<Response> {
   const choice = await listChoice(request, params);

@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { idOf, respond } from '#app/_lib/respond.ts';
-import { strikeNote } from '#lib/services/enquiry-notes.ts';
+import { strikeNote } from '#lib/services/enquiries/enquiry-notes.ts';
 
 interface NoteParams {
   readonly params: Promise<{ readonly id: string; readonly noteId: string }>;

@@ -2,7 +2,7 @@ import { asking } from '#app/_lib/asking.ts';
 import { type OptionParams, optionKey } from '#app/_lib/option-key.ts';
 import { problem, readBody, respond } from '#app/_lib/respond.ts';
 import { approvalRequestSchema } from '#lib/contracts/requests.ts';
-import { askForDiscount } from '#lib/services/decide-discount.ts';
+import { askForDiscount } from '#lib/services/quotes/decide-discount.ts';
 
 export async function POST(request: Request, { params }: OptionParams): Promise<Response> {
   const body = await readBody(request, approvalRequestSchema);

@@ -1,6 +1,6 @@
 import { asking } from '#app/_lib/asking.ts';
 import { idOf, respond } from '#app/_lib/respond.ts';
-import { whyPart } from '#lib/services/why-part.ts';
+import { whyPart } from '#lib/services/lines/why-part.ts';
 
 interface PartParams {
   readonly params: Promise<{ readonly id: string; readonly lineId: string; readonly part: string }>;

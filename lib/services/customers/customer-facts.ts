@@ -1,0 +1,74 @@
+/*
+ * What is known of a customer: name, address, contact, what is agreed, and the customer's own house rules.
+ * Invariant: a customer of whom only the name is known is read without complaint; facts that cannot be read stop, they are never dropped.
+ * Not here: the list of customers (list-customers.ts) and changing one (save-customer.ts).
+ * Read next: ../enquiries/enquiry-record.ts.
+ */
+import { type CustomerRow, findCustomer } from '#db/queries/customers.ts';
+import { type CustomerFacts as CustomerSheet, customerFactsSchema } from '#lib/contracts/customer.ts';
+import type { CustomerInput } from '#lib/documents/paper-inputs.ts';
+import type { HouseRule } from '#lib/duty/site.ts';
+import type { Context } from '#lib/services/context.ts';
+import type { UnitSystem } from '#lib/units/format-quantity.ts';
+
+export interface CustomerTerms {
+  /** Id of a delivery band of the house; null where none is agreed. */
+  readonly deliveryBand: string | null;
+  /** A new account pays a deposit before despatch. */
+  readonly account: 'credit' | 'new';
+  /** What follows is null where the house's own terms hold. */
+  readonly paymentDays: number | null;
+  readonly discountPercent: number | null;
+  readonly orderNumber: 'asked for' | 'not asked for';
+  readonly units: UnitSystem | null;
+}
+
+export const NO_TERMS_AGREED: CustomerTerms = {
+  deliveryBand: null,
+  account: 'new',
+  paymentDays: null,
+  discountPercent: null,
+  orderNumber: 'not asked for',
+  units: null,
+};
+
+export interface CustomerFacts {
+  readonly id: number;
+  readonly name: string;
+  readonly onPapers: CustomerInput;
+  readonly terms: CustomerTerms;
+  /** The customer's rules; each sentence names whose it is. */
+  readonly houseRules: readonly HouseRule[];
+}
+
+export function readCustomer(context: Context, customerId: number): CustomerFacts {
+  const row = findCustomer(context.database.db, customerId);
+  const name = row?.name ?? 'Unknown customer';
+  const facts = sheetOf(row);
+  return {
+    id: customerId,
+    name,
+    onPapers: { name, ...(facts.contact === '' ? {} : { contact: facts.contact }), address: facts.address },
+    terms: {
+      deliveryBand: facts.delivery_band,
+      account: facts.account,
+      paymentDays: facts.payment_days,
+      discountPercent: facts.discount_percent,
+      orderNumber: facts.order_number,
+      units: facts.units,
+    },
+    houseRules: facts.house_rules
+      .filter((rule) => rule.off !== true)
+      .map(({ id, kind, value, sentence }) => ({
+        id: `customer-${id}`,
+        kind,
+        value,
+        sentence: `Rule of ${name}: ${sentence}`,
+      })),
+  };
+}
+
+/** The facts as they are stored, every field present. */
+export function sheetOf(row: Pick<CustomerRow, 'facts_json'> | undefined): CustomerSheet {
+  return customerFactsSchema.parse(JSON.parse(row?.facts_json ?? '{}'));
+}

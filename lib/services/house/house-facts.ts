@@ -1,0 +1,115 @@
+/*
+ * Reads the house, its models and what is free of them, in the forms the core understands, as they hold on a day.
+ * Invariant: stored JSON is parsed by its contract every time it is read; a hire is priced by the rates and prices that hold on its first day.
+ * Not here: what the facts decide.
+ * Read next: ../../contracts/equipment.ts, ../../equipment/rate-on.ts, ../../stock/.
+ */
+import { activeBookingUnits, activeBookingUnitsBeside } from '#db/queries/bookings.ts';
+import { listModels, listUnits } from '#db/queries/equipment.ts';
+import { readHouse } from '#db/queries/house.ts';
+import { listHousePrices, listRateCards } from '#db/queries/rates.ts';
+import { parseModels } from '#lib/contracts/equipment.ts';
+import { type HouseFacts, parseHouse } from '#lib/contracts/house.ts';
+import type { Model } from '#lib/equipment/model.ts';
+import { heldOn } from '#lib/equipment/rate-on.ts';
+import type { DateRange, IsoDate } from '#lib/kernel/date-range.ts';
+import { invariant } from '#lib/kernel/invariant.ts';
+import { toMinor } from '#lib/money/money.ts';
+import { type Context, today } from '#lib/services/context.ts';
+import { freeCount } from '#lib/stock/free-units.ts';
+import type { StockQuestion } from '#lib/stock/unit.ts';
+
+/** The house with the prices that hold on a day: the first day of hire where something is priced, today without one. */
+export function houseFacts(context: Context, on: IsoDate = today(context)): HouseFacts {
+  const db = context.database.db;
+  const text = readHouse(db);
+  invariant(text !== undefined, 'The house has no facts yet: run npm start once, it loads them.');
+  const prices = heldOn(listHousePrices(db), on);
+  const parsed = parseHouse({ ...JSON.parse(text), ...(prices ? JSON.parse(prices.prices_json) : {}) });
+  invariant(parsed.ok, parsed.ok ? '' : parsed.reason.sentence);
+  return parsed.value;
+}
+
+/** The models that may be chosen, with the rates that hold on a day: the first day of hire, today without one. */
+export function houseModels(context: Context, on: IsoDate = today(context)): readonly Model[] {
+  const retired = new Set(
+    listModels(context.database.db).flatMap((row) => (row.retired_on === null ? [] : [row.number])),
+  );
+  const models = knownModels(context, on);
+  return retired.size === 0 ? models : models.filter(({ number }) => !retired.has(number));
+}
+
+/** The same with those that were retired: for names, and for plans that were made before. */
+export function knownModels(context: Context, on: IsoDate = today(context)): readonly Model[] {
+  const { db } = context.database;
+  const models = parsedCatalogue(
+    `[${listModels(db)
+      .map((row) => row.facts_json)
+      .join(',')}]`,
+  );
+  const cards = listRateCards(db);
+  if (cards.length === 0) return models;
+  return models.map((model): Model => {
+    const held = heldOn(
+      cards.filter(({ model_number }) => model_number === model.number),
+      on,
+    );
+    if (held === undefined) return model;
+    const rates = {
+      day_minor: toMinor(held.day_minor),
+      week_minor: toMinor(held.week_minor),
+      four_weeks_minor: toMinor(held.four_weeks_minor),
+      minimum_days: held.minimum_days,
+    };
+    return { ...model, rates };
+  });
+}
+
+let parsedModels: { readonly key: string; readonly models: readonly Model[] } | undefined;
+
+/** Models change rarely and parsing them takes milliseconds: the last parse is kept while the rows are the same. */
+function parsedCatalogue(key: string): readonly Model[] {
+  if (parsedModels?.key === key) return parsedModels.models;
+  const parsed = parseModels(JSON.parse(key));
+  invariant(parsed.ok, parsed.ok ? '' : parsed.reason.sentence);
+  parsedModels = { key, models: parsed.value };
+  return parsed.value;
+}
+
+interface StockAsked {
+  readonly window: DateRange;
+  /** Its own booked units stand free to an enquiry that is planned anew. */
+  readonly enquiryId?: number;
+}
+
+/** What stock decides on: units, bookings, window and turnaround. */
+export function stockQuestion(context: Context, { window, enquiryId }: StockAsked): StockQuestion {
+  const db = context.database.db;
+  const booked = enquiryId === undefined ? activeBookingUnits(db) : activeBookingUnitsBeside(db, enquiryId);
+  return {
+    units: listUnits(db).map((row) => ({
+      serial: row.serial,
+      model: row.model_number,
+      depot: row.depot,
+      bay: row.bay,
+      state: row.state,
+      inspectionDueOn: row.inspection_due_on,
+      calibrationDueOn: row.calibration_due_on,
+    })),
+    bookings: booked.map((row) => ({
+      serial: row.unit_serial,
+      window: { starts_on: row.starts_on, ends_before: row.ends_before },
+    })),
+    window,
+    turnaroundDays: houseFacts(context).turnaroundDays,
+  };
+}
+
+/** How many pieces of each model are free over the whole window, counted stock included. */
+export function freePieces(context: Context, asked: StockAsked): Readonly<Record<string, number>> {
+  const counted = listModels(context.database.db).filter((row) => row.counted_stock !== null);
+  return {
+    ...Object.fromEntries(freeCount(stockQuestion(context, asked))),
+    ...Object.fromEntries(counted.map((row) => [row.number, row.counted_stock ?? 0])),
+  };
+}

@@ -1,0 +1,180 @@
+/*
+ * Accepts an issued quote and holds the units for it, serial by serial, over the hire window.
+ * Invariant: all units are held or none; what is free is decided inside the transaction, and the database refuses an overlap by itself.
+ * Not here: picking and packing in the yard.
+ * Read next: quote-standing.ts, ../../stock/choose-units.ts, ../../../db/triggers.ts.
+ */
+import type { DbOrTx } from '#db/client.ts';
+import { addAuditEntry } from '#db/queries/audit.ts';
+import {
+  bookedUnits,
+  bookingOfQuote,
+  bookingsOfEnquiry,
+  insertBooking,
+  insertBookingUnit,
+} from '#db/queries/bookings.ts';
+import { changeEnquiry as changeRow } from '#db/queries/enquiries.ts';
+import { takeNumber } from '#db/queries/house.ts';
+import { changeQuoteState, findQuote, listQuotes, type QuoteRow } from '#db/queries/quotes.ts';
+import { addDays, type DateRange, rangeOfDays } from '#lib/kernel/date-range.ts';
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { authorise } from '#lib/services/authorise.ts';
+import { type Context, timestamp, today } from '#lib/services/context.ts';
+import { moveByDeed } from '#lib/services/enquiries/move-enquiry.ts';
+import { houseFacts, stockQuestion } from '#lib/services/house/house-facts.ts';
+import { chooseUnits } from '#lib/stock/choose-units.ts';
+import type { Unit } from '#lib/stock/unit.ts';
+import { optionInputs, optionOf, type PapersInput } from './papers-of.ts';
+import { quoteStanding } from './quote-standing.ts';
+
+export interface HeldBooking {
+  readonly number: string;
+  readonly serials: readonly string[];
+}
+
+export interface Acceptance {
+  readonly quoteId: number;
+  /** Who said yes for the customer. */
+  readonly acceptedBy?: string;
+  /** Number of the customer's order; needed where the customer's terms say so. */
+  readonly orderNumber?: string;
+  /** Slot of the option ordered, where the quote offers several. */
+  readonly option?: number;
+}
+
+export function acceptQuote(context: Context, acceptance: Acceptance): Result<HeldBooking> {
+  const allowed = authorise(context, 'book equipment');
+  if (!allowed.ok) return allowed;
+  return context.database.db.transaction((tx) => accept(tx, { context, acceptance }), { behavior: 'immediate' });
+}
+
+interface Accepting {
+  readonly context: Context;
+  readonly acceptance: Acceptance;
+}
+
+function accept(tx: DbOrTx, { context, acceptance }: Accepting): Result<HeldBooking> {
+  const quote = findQuote(tx, acceptance.quoteId);
+  if (!quote)
+    return failed({
+      code: 'no-such-quote',
+      sentence: 'That quote was never issued; look at the list of issued quotes.',
+    });
+  const before = bookingOfQuote(tx, quote.id);
+  if (before) return ok({ number: before.number, serials: bookedUnits(tx, before.id).map(({ serial }) => serial) });
+  const standing = quoteStanding({
+    quote,
+    quotes: listQuotes(tx, quote.enquiry_id),
+    bookings: bookingsOfEnquiry(tx, quote.enquiry_id),
+    today: today(context),
+  });
+  if ('reason' in standing) return failed(standing.reason);
+  const ordered = orderedOption({ papers: JSON.parse(quote.frozen_json) as PapersInput, acceptance });
+  if (!ordered.ok) return ordered;
+  const chosen = unitsFor(context, ordered.value);
+  if (!chosen.ok) return chosen;
+  return ok(hold(tx, { context, acceptance, quote, slot: ordered.value.option?.slot ?? 0, ...chosen.value }));
+}
+
+/** The option that the customer ordered, with what the terms ask of an order. */
+function orderedOption({
+  papers,
+  acceptance,
+}: {
+  readonly papers: PapersInput;
+  readonly acceptance: Acceptance;
+}): Result<PapersInput> {
+  const options = optionInputs(papers);
+  const slot = options.length === 1 ? 0 : acceptance.option;
+  const ordered = slot === undefined ? undefined : optionOf(papers, slot);
+  if (ordered === undefined) {
+    return failed({
+      code: 'option-missing',
+      sentence: `This quote offers ${options.length} options: say which of them the customer ordered.`,
+    });
+  }
+  if (ordered.payment?.orderNumber === 'asked for' && (acceptance.orderNumber ?? '').trim() === '') {
+    return failed({
+      code: 'order-number-missing',
+      sentence: "This customer's terms ask for an order number: type it in, then accept.",
+    });
+  }
+  return ok(ordered);
+}
+
+interface Chosen {
+  readonly units: readonly Unit[];
+  readonly window: DateRange;
+}
+
+/** Units for everything in the kits that has serial numbers, over the dates that were quoted. */
+function unitsFor(context: Context, { outcome, models, site }: PapersInput): Result<Chosen> {
+  const window = rangeOfDays(site.startsOn, site.days);
+  if (window.ends_before <= today(context)) {
+    return failed({
+      code: 'dates-past',
+      sentence: `The hire would have ended before ${window.ends_before}, which is past: set new dates, plan again and issue a revision.`,
+    });
+  }
+  const counted = new Set(models.filter((model) => model.counted || model.madeToOrder).map((model) => model.number));
+  const needs = outcome.kits
+    .flatMap((kit) => kit.items)
+    .filter(({ item }) => !counted.has(item))
+    .map(({ item, count }) => ({ model: item, count }));
+  const depot = houseFacts(context).depots[0]?.code ?? '';
+  const chosen = chooseUnits({ ...stockQuestion(context, { window }), needs, depot });
+  if (chosen.ok) return ok({ units: chosen.value, window });
+  const { code, sentence } = chosen.reason;
+  return failed({ code, sentence: `Equipment was taken meanwhile, so nothing was booked. ${sentence}` });
+}
+
+interface Holding extends Accepting, Chosen {
+  readonly quote: QuoteRow;
+  readonly slot: number;
+}
+
+function hold(tx: DbOrTx, { context, acceptance, quote, slot, units, window }: Holding): HeldBooking {
+  const house = houseFacts(context);
+  const number = `B-${String(takeNumber(tx, 'booking')).padStart(5, '0')}`;
+  const { acceptedBy = '', orderNumber = '' } = acceptance;
+  const bookingId = insertBooking(tx, {
+    number,
+    quote_id: quote.id,
+    option_slot: slot,
+    state: 'held',
+    held_until: addDays(today(context), house.terms.holdDays),
+    note: '',
+    accepted_on: today(context),
+    accepted_by: acceptedBy,
+    order_number: orderNumber,
+  });
+  for (const unit of units) {
+    insertBookingUnit(tx, {
+      booking_id: bookingId,
+      unit_serial: unit.serial,
+      starts_on: window.starts_on,
+      ends_before: window.ends_before,
+      free_again_on: addDays(window.ends_before, house.turnaroundDays),
+      active: true,
+    });
+  }
+  changeQuoteState(tx, {
+    id: quote.id,
+    state: 'accepted',
+    reason: '',
+    by: context.actor.name,
+    at: timestamp(context),
+  });
+  changeRow(tx, { id: quote.enquiry_id, at: timestamp(context), set: {} });
+  const why = `${quote.number} ${quote.revision}`;
+  moveByDeed(tx, { context, enquiryId: quote.enquiry_id, by: 'quote accepted', to: 'accepted', why });
+  const serials = units.map((unit) => unit.serial);
+  addAuditEntry(tx, {
+    at: timestamp(context),
+    who: context.actor,
+    action: 'quote accepted, units held',
+    subject: `enquiry ${quote.enquiry_id}`,
+    detail_json: JSON.stringify({ booking: number, option: slot, serials, acceptedBy, orderNumber }),
+  });
+  return { number, serials };
+}

@@ -1,0 +1,162 @@
+/*
+ * The price of an enquiry as its screen shows it: the options side by side, and one of them in full.
+ * Invariant: reads only; every figure is the one that a quote issued now would print.
+ * Not here: changing it (change-price.ts) and issuing (issue-quote.ts).
+ * Read next: option-price.ts, discount-of.ts.
+ */
+import type { PriceChoices } from '#lib/contracts/price-choices.ts';
+import type { PriceList } from '#lib/contracts/price-list.ts';
+import { windowText } from '#lib/documents/print-values.ts';
+import type { QuoteChanges } from '#lib/documents/quote-changes.ts';
+import type { Site } from '#lib/duty/site.ts';
+import type { Preference } from '#lib/equipment/choices.ts';
+import { rangeOfDays } from '#lib/kernel/date-range.ts';
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import type { PaymentTerms } from '#lib/pricing/payment-terms.ts';
+import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
+import { actingPerson } from '#lib/services/access/acting-person.ts';
+import { authorise } from '#lib/services/authorise.ts';
+import type { Context } from '#lib/services/context.ts';
+import { houseFacts } from '#lib/services/house/house-facts.ts';
+import type { PlanState } from '#lib/services/plans/plan-enquiry.ts';
+import { type DiscountOf, discountOf, mayQuote } from './discount-of.ts';
+import { gatherPapers } from './enquiry-papers.ts';
+import { type OptionPrice, optionPrice } from './option-price.ts';
+import { readOptions } from './option-record.ts';
+import { revisionChanges } from './revision-changes.ts';
+
+export interface OptionSummary {
+  readonly slot: number;
+  readonly name: string;
+  readonly state: PlanState;
+  readonly site: Pick<Site, 'crews' | 'days' | 'startsOn' | 'sourcesAllowed'>;
+  readonly preference: Preference;
+  /** Null until there is a plan. */
+  readonly figures: {
+    readonly served: number;
+    readonly asked: number;
+    readonly hours: number;
+    readonly mass_kg: number;
+    readonly gross_minor: number;
+  } | null;
+  /** Why it cannot be quoted yet; empty where it can. */
+  readonly hindrance: string;
+}
+
+export interface ShownOption {
+  readonly slot: number;
+  readonly version: number;
+  readonly choices: PriceChoices;
+  readonly price: PricedPlan | null;
+  readonly payment: PaymentTerms | null;
+  readonly discount: DiscountOf | null;
+  /** Re-hired pieces whose days do not cover the hire, in words. */
+  readonly warnings: readonly string[];
+}
+
+export interface PriceView {
+  readonly currency: string;
+  readonly limit: number;
+  readonly priceList: PriceList;
+  readonly taxes: readonly { readonly code: string; readonly name: string }[];
+  readonly taxOf: Readonly<Record<'hire' | 'sale' | 'delivery' | 'labour', string>>;
+  /** Power sources that the site allows. */
+  readonly sources: Site['sourcesAllowed'];
+  readonly me: string;
+  readonly options: readonly OptionSummary[];
+  readonly shown: ShownOption;
+  /** Against the newest issued revision; null where there is none, or nothing to issue. */
+  readonly changes: QuoteChanges | null;
+}
+
+export function readPriceView(
+  context: Context,
+  input: { readonly enquiryId: number; readonly slot: number },
+): Result<PriceView> {
+  const allowed = authorise(context, 'read enquiries');
+  if (!allowed.ok) return allowed;
+  const priced: OptionPrice[] = [];
+  for (const { slot } of readOptions(context, input.enquiryId)) {
+    const option = optionPrice(context, { enquiryId: input.enquiryId, slot });
+    if (!option.ok) return option;
+    priced.push(option.value);
+  }
+  const [own] = priced;
+  const shown = priced.find(({ option }) => option.slot === input.slot) ?? own;
+  if (own === undefined || shown === undefined)
+    return failed({ code: 'no-such-option', sentence: 'That option is not there; load the page again.' });
+  const house = houseFacts(context, shown.enquiry.site.startsOn);
+  return ok({
+    currency: house.pricing.currency,
+    limit: house.terms.discountLimitPercent,
+    priceList: house.priceList,
+    taxes: house.pricing.taxCategories,
+    taxOf: house.pricing.taxOf,
+    sources: own.enquiry.site.sourcesAllowed,
+    me: actingPerson(context).id,
+    options: priced.map((option) => summaryOf(context, { enquiryId: input.enquiryId, option })),
+    shown: shownOf(context, { enquiryId: input.enquiryId, option: shown }),
+    changes: changesOf(context, input.enquiryId),
+  });
+}
+
+interface OfOption {
+  readonly enquiryId: number;
+  readonly option: OptionPrice;
+}
+
+function summaryOf(context: Context, { enquiryId, option }: OfOption): OptionSummary {
+  const { planned, state, enquiry } = option;
+  const { slot, choices } = option.option;
+  const may = planned === null ? null : mayQuote(discountOf(context, { enquiryId, slot, price: planned.price }));
+  const isCurrent = state.kind === 'ready' && state.current;
+  return {
+    slot,
+    name: choices.name,
+    state,
+    site: enquiry.site,
+    preference: enquiry.preference,
+    figures:
+      planned === null
+        ? null
+        : {
+            served: planned.outcome.fleet.served,
+            asked: option.input.lines.reduce((sum, { qty }) => sum + qty, 0),
+            hours: planned.outcome.kits.reduce((sum, kit) => sum + kit.time_s, 0) / 3600,
+            mass_kg: planned.outcome.kits.reduce((sum, kit) => sum + kit.mass_kg, 0),
+            gross_minor: planned.price.gross_minor,
+          },
+    hindrance: isCurrent ? (may === null || may.ok ? '' : may.reason.sentence) : 'It has no plan that is up to date.',
+  };
+}
+
+function shownOf(context: Context, { enquiryId, option }: OfOption): ShownOption {
+  const { planned } = option;
+  const { slot, version, choices } = option.option;
+  return {
+    slot,
+    version,
+    choices,
+    price: planned?.price ?? null,
+    payment: planned?.payment ?? null,
+    discount: planned === null ? null : discountOf(context, { enquiryId, slot, price: planned.price }),
+    warnings: rehireWarnings(option),
+  };
+}
+
+/** The hire window of the option against the days for which another house lends the piece. */
+function rehireWarnings({ enquiry, option }: OptionPrice): readonly string[] {
+  const window = rangeOfDays(enquiry.site.startsOn, enquiry.site.days);
+  return option.choices.lines.flatMap(({ text, rehired }) => {
+    if (rehired === null) return [];
+    if (rehired.starts_on <= window.starts_on && rehired.ends_before >= window.ends_before) return [];
+    const days = windowText(rehired);
+    return [`“${text}” from ${rehired.house} is there ${days}, which does not cover the hire, ${windowText(window)}.`];
+  });
+}
+
+function changesOf(context: Context, enquiryId: number): QuoteChanges | null {
+  const papers = gatherPapers(context, { enquiryId, number: '' });
+  if (!papers.ok) return null;
+  return revisionChanges(context.database.db, { enquiryId, papers: papers.value }) ?? null;
+}
