@@ -1,4 +1,4 @@
-import { moneyIn, type PersonForms, windowIn } from '#lib/documents/person-forms.ts';
+import { moneyIn, type PersonForms, windowIn } from '#lib/documents/words/person-forms.ts';
 import type { DateRange } from '#lib/kernel/date-range.ts';
 import { asked } from './asking.ts';
 

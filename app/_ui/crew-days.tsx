@@ -1,5 +1,5 @@
-import { CREW_DAY_CAUTIONS, crewDayFindings, crewDayRow } from '#lib/documents/crew-day-words.ts';
-import { countText, massText } from '#lib/documents/print-values.ts';
+import { CREW_DAY_CAUTIONS, crewDayFindings, crewDayRow } from '#lib/documents/words/crew-day-words.ts';
+import { countText, massText } from '#lib/documents/words/print-values.ts';
 import type { PlanView } from '#lib/services/plans/plan-view.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { LineFindings } from './line-findings.tsx';

@@ -1,5 +1,5 @@
 import type { CSSProperties } from 'react';
-import { DASHES, LINE_WEIGHTS, type Shape } from '#lib/documents/drawing.ts';
+import { DASHES, LINE_WEIGHTS, type Shape } from '#lib/documents/drawings/drawing.ts';
 
 /** The shapes of a drawing in the theme's colours, for the inside of an <svg>. */
 export function DrawingShapes({ shapes }: { readonly shapes: readonly Shape[] }) {

@@ -1,4 +1,4 @@
-import { chanceText, WHAT_THE_CHANCE_IS } from '#lib/documents/chance-words.ts';
+import { chanceText, WHAT_THE_CHANCE_IS } from '#lib/documents/words/chance-words.ts';
 import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import { assemblyNames } from './line-parts.ts';
 import styles from './plan-sheet.module.css';

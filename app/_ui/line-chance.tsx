@@ -1,4 +1,4 @@
-import { chanceText, WHAT_THE_CHANCE_IS } from '#lib/documents/chance-words.ts';
+import { chanceText, WHAT_THE_CHANCE_IS } from '#lib/documents/words/chance-words.ts';
 import styles from './plan-sheet.module.css';
 
 /** The chance of an assembly, never without what it is. */

@@ -1,4 +1,4 @@
-import { measureFirstText } from '#lib/documents/measure-first-words.ts';
+import { measureFirstText } from '#lib/documents/words/measure-first-words.ts';
 import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import styles from './plan-sheet.module.css';

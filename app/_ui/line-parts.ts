@@ -1,4 +1,4 @@
-import { chainNumbers } from '#lib/documents/part-numbers.ts';
+import { chainNumbers } from '#lib/documents/drawings/part-numbers.ts';
 import type { LineDetail } from '#lib/services/lines/open-line.ts';
 
 /** Names of an assembly's parts in the order of the torque, with the drive's gear. */

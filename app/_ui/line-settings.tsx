@@ -1,4 +1,4 @@
-import { AT_THE_VALVE } from '#lib/documents/safety-words.ts';
+import { AT_THE_VALVE } from '#lib/documents/words/safety-words.ts';
 import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';

@@ -6,7 +6,7 @@ import {
   startsBelowText,
   whatItHangsOn,
   whatTheSpreadIs,
-} from '#lib/documents/spread-words.ts';
+} from '#lib/documents/words/spread-words.ts';
 import type { spreadDuty } from '#lib/services/lines/spread-duty.ts';
 import { formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
 import styles from './line-spread.module.css';

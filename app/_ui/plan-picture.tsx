@@ -1,4 +1,4 @@
-import type { Drawing } from '#lib/documents/drawing.ts';
+import type { Drawing } from '#lib/documents/drawings/drawing.ts';
 import { DrawingShapes } from './drawing-shapes.tsx';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';

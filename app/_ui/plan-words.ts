@@ -1,4 +1,4 @@
-import { moneyText } from '#lib/documents/print-values.ts';
+import { moneyText } from '#lib/documents/words/print-values.ts';
 import type { PlanSummary } from '#lib/services/plans/plan-view.ts';
 
 type Preference = PlanSummary['preference'];

@@ -1,4 +1,4 @@
-import type { QuoteChanges } from '#lib/documents/quote-changes.ts';
+import type { QuoteChanges } from '#lib/documents/words/quote-changes.ts';
 import styles from './plan-sheet.module.css';
 
 /** What the next revision would change, as it will stand on its first page. */

@@ -1,4 +1,4 @@
-import { countText } from '#lib/documents/print-values.ts';
+import { countText } from '#lib/documents/words/print-values.ts';
 import type { QuoteView } from '#lib/services/quotes/list-issued-quotes.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';

@@ -1,7 +1,7 @@
 'use client';
 
 import { createContext, type ReactNode, useContext } from 'react';
-import { dateIn, momentIn, moneyIn, type PersonForms, windowIn } from '#lib/documents/person-forms.ts';
+import { dateIn, momentIn, moneyIn, type PersonForms, windowIn } from '#lib/documents/words/person-forms.ts';
 import type { DateRange, IsoDate } from '#lib/kernel/date-range.ts';
 
 const Forms = createContext<PersonForms>({ dates: 'written', decimals: 'point' });

@@ -1,6 +1,6 @@
 'use client';
 import { createContext, type ReactNode, useContext } from 'react';
-import { figuresIn } from '#lib/documents/person-forms.ts';
+import { figuresIn } from '#lib/documents/words/person-forms.ts';
 import { formatCeiling, formatMark, formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';

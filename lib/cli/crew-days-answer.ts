@@ -4,8 +4,9 @@
  * Not here: planning the days (../planning/crew-days.ts).
  * Read next: answer.ts, plan-summary.ts.
  */
-import { crewDayFindings, crewDayRow } from '#lib/documents/crew-day-words.ts';
-import type { CrewDaysInput } from '#lib/documents/paper-inputs.ts';
+
+import type { CrewDaysInput } from '#lib/documents/papers/paper-inputs.ts';
+import { crewDayFindings, crewDayRow } from '#lib/documents/words/crew-day-words.ts';
 import type { CrewDay, DayVibration } from '#lib/equipment/crew-day.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';

@@ -4,8 +4,8 @@
  * Not here: equipment.
  * Read next: ../duty/assess-duty.ts.
  */
-import { measureFirstText } from '#lib/documents/measure-first-words.ts';
-import { spreadLine, whatItHangsOn } from '#lib/documents/spread-words.ts';
+import { measureFirstText } from '#lib/documents/words/measure-first-words.ts';
+import { spreadLine, whatItHangsOn } from '#lib/documents/words/spread-words.ts';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
 import { lineSpread } from '#lib/duty/line-spread.ts';
 import { sampleDuty } from '#lib/duty/sample-duty.ts';

@@ -4,7 +4,7 @@
  * Not here: working it out (../planning/leave-out-part.ts).
  * Read next: why-command.ts.
  */
-import { massIn } from '#lib/documents/print-values.ts';
+import { massIn } from '#lib/documents/words/print-values.ts';
 import { currencyDecimals } from '#lib/money/currency.ts';
 import type { PartLeftOut } from '#lib/planning/leave-out-part.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';

@@ -4,8 +4,8 @@
  * Not here: the JSON answer (answer.ts).
  * Read next: plan-command.ts.
  */
-import { withoutTag } from '#lib/documents/line-warnings.ts';
-import { countText, massText, tagsText } from '#lib/documents/print-values.ts';
+import { withoutTag } from '#lib/documents/words/line-warnings.ts';
+import { countText, massText, tagsText } from '#lib/documents/words/print-values.ts';
 import type { Taken } from '#lib/intake/take-rows.ts';
 import { crewDaysOf } from '#lib/services/plans/crew-days-of.ts';
 import { crewOffset, lackingSentences } from '#lib/services/plans/crew-numbers.ts';

@@ -5,8 +5,8 @@
  * Read next: ../kits/explain-part.ts.
  */
 import { NO_CONSTRAINTS } from '#lib/contracts/constraints.ts';
-import { withoutTag } from '#lib/documents/line-warnings.ts';
-import { partNumbers } from '#lib/documents/part-numbers.ts';
+import { partNumbers } from '#lib/documents/drawings/part-numbers.ts';
+import { withoutTag } from '#lib/documents/words/line-warnings.ts';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Model } from '#lib/equipment/model.ts';

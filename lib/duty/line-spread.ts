@@ -1,7 +1,7 @@
 /*
  * A drawn duty as it leaves the house: plain numbers with their unit in the key.
  * Invariant: percentiles lie inside the ends of the interval that stand beside them.
- * Not here: drawing (sample-duty.ts), the words (lib/documents/spread-words.ts).
+ * Not here: drawing (sample-duty.ts), the words (lib/documents/words/spread-words.ts).
  * Read next: sample-duty.ts.
  */
 import type { Basis } from '#lib/units/known-value.ts';

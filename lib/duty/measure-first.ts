@@ -1,7 +1,7 @@
 /*
  * The one measurement that would narrow a line's answer most, and by how much, found by trying each of them.
  * Invariant: a measurement is tried as if it read the likely value; the one after which start, ceiling and turns are narrowest wins.
- * Not here: what can be measured (measurements.ts), the words (lib/documents/measure-first-words.ts) and how wide is too wide (rules).
+ * Not here: what can be measured (measurements.ts), the words (lib/documents/words/measure-first-words.ts) and how wide is too wide (rules).
  * Read next: measurements.ts.
  */
 import type { Step } from '#lib/units/calculation-step.ts';

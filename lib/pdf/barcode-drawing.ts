@@ -5,7 +5,7 @@
  * Read next: block-views.tsx.
  */
 import bwip from 'bwip-js/node';
-import type { Drawing, Shape } from '#lib/documents/drawing.ts';
+import type { Drawing, Shape } from '#lib/documents/drawings/drawing.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 
 /** Module width in points: 0.4 mm, wide enough for any hand scanner. */

@@ -4,8 +4,8 @@
  * Not here: tables (table-pieces.ts), page head and foot (render-paper.ts).
  * Read next: flow-pages.ts.
  */
-import type { Block, LabelledText } from '#lib/documents/paper.ts';
-import { PAPER_COLOURS as INK } from '#lib/documents/paper-colours.ts';
+import type { Block, LabelledText } from '#lib/documents/papers/paper.ts';
+import { PAPER_COLOURS as INK } from '#lib/documents/papers/paper-colours.ts';
 import { unreachable } from '#lib/kernel/invariant.ts';
 import { barcodeDrawing } from './barcode-drawing.ts';
 import { drawingPiece } from './paint-drawing.ts';

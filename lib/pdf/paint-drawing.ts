@@ -11,8 +11,8 @@ import {
   type PathShape,
   type Shape,
   type TextShape,
-} from '#lib/documents/drawing.ts';
-import { PAPER_COLOURS } from '#lib/documents/paper-colours.ts';
+} from '#lib/documents/drawings/drawing.ts';
+import { PAPER_COLOURS } from '#lib/documents/papers/paper-colours.ts';
 import { writeRuns } from './pen.ts';
 import type { Piece } from './pieces.ts';
 import { TEXT } from './styles.ts';

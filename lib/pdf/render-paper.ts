@@ -5,8 +5,8 @@
  * Read next: block-pieces.ts, flow-pages.ts, fonts.ts.
  */
 import PDFDocument from 'pdfkit';
-import type { Paper } from '#lib/documents/paper.ts';
-import { PAPER_COLOURS as INK } from '#lib/documents/paper-colours.ts';
+import type { Paper } from '#lib/documents/papers/paper.ts';
+import { PAPER_COLOURS as INK } from '#lib/documents/papers/paper-colours.ts';
 import { isIsoDate } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import { blockFlows, factsPiece } from './block-pieces.ts';

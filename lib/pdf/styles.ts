@@ -1,10 +1,10 @@
 /*
  * Measures of the house's papers: A4, calm margins, one accent tone, figures of equal width.
  * Invariant: every size of a text that appears on a paper stands here.
- * Not here: colours by role (documents/paper-colours.ts).
+ * Not here: colours by role (documents/papers/paper-colours.ts).
  * Read next: typeset.ts, block-pieces.ts.
  */
-import { PAPER_COLOURS as INK } from '#lib/documents/paper-colours.ts';
+import { PAPER_COLOURS as INK } from '#lib/documents/papers/paper-colours.ts';
 import type { Weight } from './fonts.ts';
 
 /** Points; 72 to the inch. */

@@ -4,8 +4,8 @@
  * Not here: what stands in the cells (documents).
  * Read next: block-pieces.ts.
  */
-import type { Block, TableColumn, TableRow } from '#lib/documents/paper.ts';
-import { PAPER_COLOURS as INK } from '#lib/documents/paper-colours.ts';
+import type { Block, TableColumn, TableRow } from '#lib/documents/papers/paper.ts';
+import { PAPER_COLOURS as INK } from '#lib/documents/papers/paper-colours.ts';
 import { beside, linePieces, type Piece, padded, space, stacked, type TableFlow, textPiece, under } from './pieces.ts';
 import { CONTENT_HEIGHT, RULES, TEXT, type TextStyle } from './styles.ts';
 

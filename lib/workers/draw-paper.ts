@@ -5,7 +5,7 @@
  * Read next: paper-worker.ts, start-source-worker.ts.
  */
 import { Worker } from 'node:worker_threads';
-import type { Paper } from '#lib/documents/paper.ts';
+import type { Paper } from '#lib/documents/papers/paper.ts';
 import type { PaperAnswer } from './paper-worker.ts';
 import { startSourceWorker } from './start-source-worker.ts';
 

@@ -5,7 +5,7 @@
  * Read next: draw-paper.ts, ../pdf/render-paper.ts.
  */
 import { parentPort } from 'node:worker_threads';
-import type { Paper } from '#lib/documents/paper.ts';
+import type { Paper } from '#lib/documents/papers/paper.ts';
 import { renderPaper } from '#lib/pdf/render-paper.ts';
 
 export interface PaperRequest {

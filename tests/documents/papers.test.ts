@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { calculationPaper } from '#lib/documents/calculation-paper.ts';
-import { packingPaper } from '#lib/documents/packing-paper.ts';
-import type { Paper } from '#lib/documents/paper.ts';
-import { quotePaper } from '#lib/documents/quote-paper.ts';
-import { sitePaper } from '#lib/documents/site-paper.ts';
+import { calculationPaper } from '#lib/documents/papers/calculation-paper.ts';
+import { packingPaper } from '#lib/documents/papers/packing-paper.ts';
+import type { Paper } from '#lib/documents/papers/paper.ts';
+import { quotePaper } from '#lib/documents/papers/quote-paper.ts';
+import { sitePaper } from '#lib/documents/papers/site-paper.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';
 import { SAMPLE_CREW_DAYS } from '#tests/support/sample-outcome.ts';

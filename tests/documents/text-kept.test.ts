@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Paper } from '#lib/documents/paper.ts';
+import type { Paper } from '#lib/documents/papers/paper.ts';
 import { renderPaper } from '#lib/pdf/render-paper.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { quotationXml } from '#lib/documents/quotation-xml.ts';
+import { quotationXml } from '#lib/documents/exchange/quotation-xml.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { LINE_GROUPS } from '#lib/pricing/line-groups.ts';
 import { MANUAL_KINDS } from '#lib/pricing/manual-line.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { despatchXml } from '#lib/documents/despatch-xml.ts';
-import { quotationXml } from '#lib/documents/quotation-xml.ts';
+import { despatchXml } from '#lib/documents/exchange/despatch-xml.ts';
+import { quotationXml } from '#lib/documents/exchange/quotation-xml.ts';
 import { SAMPLE_PACKING } from '#tests/support/sample-plan.ts';
 import { charge, sampleQuotation } from '#tests/support/sample-quotation.ts';
 import { schemaComplaints } from '#tests/support/xml-schema.ts';

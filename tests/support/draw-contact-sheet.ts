@@ -2,9 +2,9 @@
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { drawingToSvg } from '#lib/documents/drawing-to-svg.ts';
-import { driveLine } from '#lib/documents/drive-line.ts';
-import { torqueLadder } from '#lib/documents/torque-ladder.ts';
+import { drawingToSvg } from '#lib/documents/drawings/drawing-to-svg.ts';
+import { driveLine } from '#lib/documents/drawings/drive-line.ts';
+import { torqueLadder } from '#lib/documents/drawings/torque-ladder.ts';
 import { PICTURE_CASES } from './picture-cases.ts';
 import { sampleAssembly, sampleDuty } from './sample-duty.ts';
 import { SAMPLE_MODELS } from './sample-models.ts';

@@ -1,10 +1,10 @@
 /** Writes the four sample papers as PDF for a person to look at: `node --import tsx tests/support/draw-sample-papers.ts FOLDER [NAME] [us]`. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { calculationPaper } from '#lib/documents/calculation-paper.ts';
-import { packingPaper } from '#lib/documents/packing-paper.ts';
-import { quotePaper } from '#lib/documents/quote-paper.ts';
-import { sitePaper } from '#lib/documents/site-paper.ts';
+import { calculationPaper } from '#lib/documents/papers/calculation-paper.ts';
+import { packingPaper } from '#lib/documents/papers/packing-paper.ts';
+import { quotePaper } from '#lib/documents/papers/quote-paper.ts';
+import { sitePaper } from '#lib/documents/papers/site-paper.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
 import {
   longPlan,

@@ -1,5 +1,5 @@
 /** Cases that together show every kind of restraint, head, adapter, extension, option and energy source. */
-import type { DriveLineSubject } from '#lib/documents/drive-line-words.ts';
+import type { DriveLineSubject } from '#lib/documents/drawings/drive-line-words.ts';
 import { exactly, fact, known } from '#lib/units/known-value.ts';
 import { sampleAssembly, sampleDuty, sampleLine } from './sample-duty.ts';
 import { SAMPLE_MODELS } from './sample-models.ts';

@@ -1,5 +1,5 @@
 import type { OutcomeFacts } from '#lib/checking/outcome-facts.ts';
-import type { CrewDaysInput } from '#lib/documents/paper-inputs.ts';
+import type { CrewDaysInput } from '#lib/documents/papers/paper-inputs.ts';
 import type { Assembly, AssemblyParts } from '#lib/equipment/assembly.ts';
 import type { Alternative, FleetPlan, ItemNeed } from '#lib/equipment/choices.ts';
 import type { AccessoryModel, Model } from '#lib/equipment/model.ts';

@@ -1,8 +1,8 @@
 /** A plausible plan of an invented house for an invented water works, with long names, warnings and lines that cannot be served. */
-import type { CalculationInput } from '#lib/documents/calculation-paper.ts';
-import type { PackingInput } from '#lib/documents/packing-paper.ts';
-import type { PaperContext, PaperLine, UnservedLine } from '#lib/documents/paper-inputs.ts';
-import type { QuoteInput } from '#lib/documents/quote-paper.ts';
+import type { CalculationInput } from '#lib/documents/papers/calculation-paper.ts';
+import type { PackingInput } from '#lib/documents/papers/packing-paper.ts';
+import type { PaperContext, PaperLine, UnservedLine } from '#lib/documents/papers/paper-inputs.ts';
+import type { QuoteInput } from '#lib/documents/papers/quote-paper.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { exactly } from '#lib/units/known-value.ts';
 import { PICTURE_CASES } from './picture-cases.ts';

@@ -1,5 +1,5 @@
 /** A quotation whose price is worked from the lines and categories given, as the pricing does it. */
-import type { QuotationInput, QuotationLineInput } from '#lib/documents/quotation-xml.ts';
+import type { QuotationInput, QuotationLineInput } from '#lib/documents/exchange/quotation-xml.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { type TaxCategory, taxTotals } from '#lib/pricing/tax-totals.ts';
 import { SAMPLE_CONTEXT } from './sample-plan.ts';

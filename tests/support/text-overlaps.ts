@@ -1,6 +1,6 @@
 /** Which texts of a drawing cover each other, and which leave the drawing. */
-import type { Drawing, TextShape } from '#lib/documents/drawing.ts';
-import { textBox } from '#lib/documents/shapes.ts';
+import type { Drawing, TextShape } from '#lib/documents/drawings/drawing.ts';
+import { textBox } from '#lib/documents/drawings/shapes.ts';
 
 export function textOverlaps(drawing: Drawing): readonly string[] {
   const texts = drawing.shapes.filter((shape): shape is TextShape => shape.kind === 'text');

@@ -1,5 +1,5 @@
 import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
-import { countText, dateText, moneyText } from '#lib/documents/print-values.ts';
+import { countText, dateText, moneyText } from '#lib/documents/words/print-values.ts';
 import type { HouseFigures } from '#lib/services/house/open-house-figures.ts';
 
 type Income = HouseFigures['income'];

@@ -1,5 +1,5 @@
 import { ShownWindow } from '#app/_ui/shown-forms.client.tsx';
-import { countText } from '#lib/documents/print-values.ts';
+import { countText } from '#lib/documents/words/print-values.ts';
 import type { HouseFigures } from '#lib/services/house/open-house-figures.ts';
 
 const SHOWN = 12;

@@ -1,7 +1,7 @@
 'use server';
 import { revalidatePath } from 'next/cache';
 import { askedBySomeone } from '#app/_lib/asking.ts';
-import { DATE_FORMS, DECIMAL_MARKS } from '#lib/documents/person-forms.ts';
+import { DATE_FORMS, DECIMAL_MARKS } from '#lib/documents/words/person-forms.ts';
 import type { Result } from '#lib/kernel/result.ts';
 import { endOwnSessions, renameSelf } from '#lib/services/access/change-account.ts';
 import { setPreferences } from '#lib/services/access/set-preferences.ts';

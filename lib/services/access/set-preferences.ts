@@ -1,7 +1,7 @@
 /*
  * A person says how figures shall be shown to them.
  * Invariant: it changes what screens show and nothing that is stored or printed.
- * Not here: what each form looks like (lib/documents/person-forms.ts).
+ * Not here: what each form looks like (lib/documents/words/person-forms.ts).
  * Read next: preferences.ts.
  */
 import { changeUserRow } from '#db/queries/users.ts';

@@ -6,7 +6,7 @@
  */
 import { type CustomerRow, findCustomer } from '#db/queries/customers.ts';
 import { type CustomerFacts as CustomerSheet, customerFactsSchema } from '#lib/contracts/customer.ts';
-import type { CustomerInput } from '#lib/documents/paper-inputs.ts';
+import type { CustomerInput } from '#lib/documents/papers/paper-inputs.ts';
 import type { HouseRule } from '#lib/duty/site.ts';
 import type { Context } from '#lib/services/context.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';

@@ -1,15 +1,15 @@
 /*
  * Help for every field of a list or site: what it is, how to measure it, what not knowing costs, what can hurt, and a drawing.
  * Invariant: label, short help and what stands in come from the columns themselves, so that template and help never differ.
- * Not here: the texts and drawings (lib/documents/field-guide.ts).
- * Read next: ../../documents/field-guide.ts, ../../intake/column-spec.ts.
+ * Not here: the texts and drawings (lib/documents/guide/field-guide.ts).
+ * Read next: ../../documents/guide/field-guide.ts, ../../intake/column-spec.ts.
  */
-import type { Drawing } from '#lib/documents/drawing.ts';
-import { COLUMN_GUIDE } from '#lib/documents/field-guide.ts';
-import { type GuideEntry, type LabelledEntry, WIDENED } from '#lib/documents/field-guide-entry.ts';
-import { FOUND_GUIDE } from '#lib/documents/field-guide-found.ts';
-import { SITE_GUIDE } from '#lib/documents/field-guide-site.ts';
-import { fieldPicture } from '#lib/documents/field-pictures.ts';
+import type { Drawing } from '#lib/documents/drawings/drawing.ts';
+import { COLUMN_GUIDE } from '#lib/documents/guide/field-guide.ts';
+import { type GuideEntry, type LabelledEntry, WIDENED } from '#lib/documents/guide/field-guide-entry.ts';
+import { FOUND_GUIDE } from '#lib/documents/guide/field-guide-found.ts';
+import { SITE_GUIDE } from '#lib/documents/guide/field-guide-site.ts';
+import { fieldPicture } from '#lib/documents/guide/field-pictures.ts';
 import type { ColumnGroup } from '#lib/intake/column-spec.ts';
 import { COLUMNS } from '#lib/intake/columns.ts';
 import { invariant } from '#lib/kernel/invariant.ts';

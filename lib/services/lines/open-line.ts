@@ -5,9 +5,9 @@
  * Read next: why-part.ts.
  */
 import { linesBeside } from '#db/queries/schedule.ts';
-import type { Drawing } from '#lib/documents/drawing.ts';
-import { driveLine } from '#lib/documents/drive-line.ts';
-import { torqueLadder } from '#lib/documents/torque-ladder.ts';
+import type { Drawing } from '#lib/documents/drawings/drawing.ts';
+import { driveLine } from '#lib/documents/drawings/drive-line.ts';
+import { torqueLadder } from '#lib/documents/drawings/torque-ladder.ts';
 import type { Duty } from '#lib/duty/duty.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Preference } from '#lib/equipment/choices.ts';

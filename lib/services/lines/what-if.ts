@@ -4,8 +4,8 @@
  * Not here: taking the value into the line (edit-cells.ts).
  * Read next: line-inputs.ts, ../schedule/edit-cells.ts.
  */
-import type { Drawing } from '#lib/documents/drawing.ts';
-import { torqueLadder } from '#lib/documents/torque-ladder.ts';
+import type { Drawing } from '#lib/documents/drawings/drawing.ts';
+import { torqueLadder } from '#lib/documents/drawings/torque-ladder.ts';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
 import type { Duty } from '#lib/duty/duty.ts';
 import { isColumn } from '#lib/intake/columns.ts';

@@ -4,7 +4,7 @@
  * Not here: what would be lost without a piece (study-enquiry.ts).
  * Read next: plan-view.ts.
  */
-import { partNumbers } from '#lib/documents/part-numbers.ts';
+import { partNumbers } from '#lib/documents/drawings/part-numbers.ts';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';
 
 /** Bands that can still be told apart on a phone. */

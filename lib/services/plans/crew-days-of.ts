@@ -1,11 +1,11 @@
 /*
  * The planned days of a plan's crews as screens and papers show them, with the heaviest case of each crew.
  * Invariant: crews are counted from 1; a plan that was kept before days were planned has none.
- * Not here: planning the days (../../planning/crew-days.ts) and their words (../../documents/crew-day-words.ts).
+ * Not here: planning the days (../../planning/crew-days.ts) and their words (../../documents/words/crew-day-words.ts).
  * Read next: ../quotes/papers-of.ts, plan-view.ts.
  */
 import type { HouseFacts } from '#lib/contracts/house.ts';
-import type { CrewDaysInput } from '#lib/documents/paper-inputs.ts';
+import type { CrewDaysInput } from '#lib/documents/papers/paper-inputs.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';

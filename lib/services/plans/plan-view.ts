@@ -6,8 +6,8 @@
  */
 
 import { NO_CHOICES } from '#lib/contracts/price-choices.ts';
-import type { CrewDaysInput } from '#lib/documents/paper-inputs.ts';
-import { partNumbers } from '#lib/documents/part-numbers.ts';
+import { partNumbers } from '#lib/documents/drawings/part-numbers.ts';
+import type { CrewDaysInput } from '#lib/documents/papers/paper-inputs.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { ItemNeed, Preference } from '#lib/equipment/choices.ts';
 import type { Role } from '#lib/equipment/model.ts';

@@ -6,7 +6,7 @@
  */
 import { type BookingRow, bookedUnits, bookingOfQuote } from '#db/queries/bookings.ts';
 import { findQuote, keepPaper, type QuoteRow } from '#db/queries/quotes.ts';
-import { despatchXml } from '#lib/documents/despatch-xml.ts';
+import { despatchXml } from '#lib/documents/exchange/despatch-xml.ts';
 import { failed, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';

@@ -4,7 +4,7 @@
  * Not here: why valves are left (papers-of.ts).
  * Read next: papers-of.ts.
  */
-import type { PaperLine } from '#lib/documents/paper-inputs.ts';
+import type { PaperLine } from '#lib/documents/papers/paper-inputs.ts';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { PlanOutcome, WorkedOut } from '#lib/planning/worked-out.ts';
 import { crewOffset } from '#lib/services/plans/crew-numbers.ts';

@@ -2,13 +2,13 @@
  * Makes the papers of a worked-out enquiry as view models: quote, packing list, site sheet, calculation sheet.
  * Invariant: the same worked-out enquiry, house and date give the same papers.
  * Not here: drawing them (lib/workers) and keeping them (issue-quote.ts).
- * Read next: ../../documents/paper-inputs.ts.
+ * Read next: ../../documents/papers/paper-inputs.ts.
  */
 import type { HouseFacts } from '#lib/contracts/house.ts';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
-import { calculationPaper } from '#lib/documents/calculation-paper.ts';
-import { type PackingInput, packingPaper } from '#lib/documents/packing-paper.ts';
-import type { Paper } from '#lib/documents/paper.ts';
+import { calculationPaper } from '#lib/documents/papers/calculation-paper.ts';
+import { type PackingInput, packingPaper } from '#lib/documents/papers/packing-paper.ts';
+import type { Paper } from '#lib/documents/papers/paper.ts';
 import {
   type CaseInput,
   type CustomerInput,
@@ -17,11 +17,11 @@ import {
   type PriceInput,
   SHORT_OF_TIME_OR_STOCK,
   type UnservedLine,
-} from '#lib/documents/paper-inputs.ts';
-import type { QuoteChanges } from '#lib/documents/quote-changes.ts';
-import type { QuoteOptionInput } from '#lib/documents/quote-option-input.ts';
-import { type QuoteInput, quotePaper } from '#lib/documents/quote-paper.ts';
-import { sitePaper } from '#lib/documents/site-paper.ts';
+} from '#lib/documents/papers/paper-inputs.ts';
+import type { QuoteOptionInput } from '#lib/documents/papers/quote-option-input.ts';
+import { type QuoteInput, quotePaper } from '#lib/documents/papers/quote-paper.ts';
+import { sitePaper } from '#lib/documents/papers/site-paper.ts';
+import type { QuoteChanges } from '#lib/documents/words/quote-changes.ts';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { Site } from '#lib/duty/site.ts';
 import { zoneName } from '#lib/engineering/hazardous-marking.ts';

@@ -7,7 +7,7 @@
 import { checkPrice } from '#lib/checking/check-price.ts';
 import type { HouseFacts } from '#lib/contracts/house.ts';
 import { NO_CHOICES, type PriceChoices } from '#lib/contracts/price-choices.ts';
-import { dateText } from '#lib/documents/print-values.ts';
+import { dateText } from '#lib/documents/words/print-values.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';

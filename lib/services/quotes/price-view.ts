@@ -6,8 +6,8 @@
  */
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
 import type { PriceList } from '#lib/contracts/price-list.ts';
-import { windowText } from '#lib/documents/print-values.ts';
-import type { QuoteChanges } from '#lib/documents/quote-changes.ts';
+import { windowText } from '#lib/documents/words/print-values.ts';
+import type { QuoteChanges } from '#lib/documents/words/quote-changes.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';

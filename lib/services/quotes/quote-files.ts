@@ -2,17 +2,17 @@
  * The files that go with an issued quote beside its papers: UBL quotation (one an option), lines and prices as CSV and as a workbook, words for a mail.
  * Invariant: made of the same frozen facts as the papers, and kept with their hash like them.
  * Not here: the papers (papers-of.ts).
- * Read next: ../../documents/quotation-xml.ts, ../../documents/lines-table.ts.
+ * Read next: ../../documents/exchange/quotation-xml.ts, ../../documents/exchange/lines-table.ts.
  */
 import Papa from 'papaparse';
 import writeExcelFile from 'write-excel-file/node';
-import { gatherAssumptions } from '#lib/documents/assumptions.ts';
-import { type LinesTable, linesTable } from '#lib/documents/lines-table.ts';
-import { mailText } from '#lib/documents/mail-text.ts';
-import { priceTable } from '#lib/documents/price-table.ts';
-import { quotationXml } from '#lib/documents/quotation-xml.ts';
-import { optionTitle } from '#lib/documents/quote-option-input.ts';
-import { GENERAL_CAUTIONS } from '#lib/documents/safety-words.ts';
+import { type LinesTable, linesTable } from '#lib/documents/exchange/lines-table.ts';
+import { priceTable } from '#lib/documents/exchange/price-table.ts';
+import { quotationXml } from '#lib/documents/exchange/quotation-xml.ts';
+import { optionTitle } from '#lib/documents/papers/quote-option-input.ts';
+import { gatherAssumptions } from '#lib/documents/words/assumptions.ts';
+import { mailText } from '#lib/documents/words/mail-text.ts';
+import { GENERAL_CAUTIONS } from '#lib/documents/words/safety-words.ts';
 import { stillZip } from '#lib/services/still-zip.ts';
 import { paperLines } from './paper-lines.ts';
 import {

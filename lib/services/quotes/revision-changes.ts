@@ -1,12 +1,12 @@
 /*
  * What the next revision of a quote would change against the newest issued one.
  * Invariant: both are told by the same words; nothing is compared that is not on the quote.
- * Not here: the comparison (../../documents/quote-changes.ts).
+ * Not here: the comparison (../../documents/words/quote-changes.ts).
  * Read next: issue-quote.ts.
  */
 import type { DbOrTx } from '#db/client.ts';
 import { findQuote, listQuotes } from '#db/queries/quotes.ts';
-import { type ComparedQuote, type QuoteChanges, quoteChanges } from '#lib/documents/quote-changes.ts';
+import { type ComparedQuote, type QuoteChanges, quoteChanges } from '#lib/documents/words/quote-changes.ts';
 import { type PapersInput, quoteOptions, validUntil } from './papers-of.ts';
 
 /** Undefined where no quote was issued yet. */

@@ -1,5 +1,5 @@
-import { despatchXml } from '#lib/documents/despatch-xml.ts';
-import { quotationXml } from '#lib/documents/quotation-xml.ts';
+import { despatchXml } from '#lib/documents/exchange/despatch-xml.ts';
+import { quotationXml } from '#lib/documents/exchange/quotation-xml.ts';
 import type { RateCard } from '#lib/equipment/model.ts';
 import { currencyDecimals } from '#lib/money/currency.ts';
 import { roundMinor, toMinor } from '#lib/money/money.ts';

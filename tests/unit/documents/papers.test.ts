@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { calculationPaper } from '#lib/documents/calculation-paper.ts';
-import { gatherClasses, inWorkingOrder } from '#lib/documents/line-classes.ts';
-import { packingPaper } from '#lib/documents/packing-paper.ts';
-import type { Block, TableRow } from '#lib/documents/paper.ts';
-import { SHORT_OF_TIME_OR_STOCK } from '#lib/documents/paper-inputs.ts';
-import { type QuoteInput, quotePaper } from '#lib/documents/quote-paper.ts';
-import { sitePaper } from '#lib/documents/site-paper.ts';
-import { wrapText } from '#lib/documents/text-width.ts';
+import { wrapText } from '#lib/documents/drawings/text-width.ts';
+import { calculationPaper } from '#lib/documents/papers/calculation-paper.ts';
+import { gatherClasses, inWorkingOrder } from '#lib/documents/papers/line-classes.ts';
+import { packingPaper } from '#lib/documents/papers/packing-paper.ts';
+import type { Block, TableRow } from '#lib/documents/papers/paper.ts';
+import { SHORT_OF_TIME_OR_STOCK } from '#lib/documents/papers/paper-inputs.ts';
+import { type QuoteInput, quotePaper } from '#lib/documents/papers/quote-paper.ts';
+import { sitePaper } from '#lib/documents/papers/site-paper.ts';
 import {
   longPlan,
   SAMPLE_CALCULATION,

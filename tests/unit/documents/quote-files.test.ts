@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { linesTable } from '#lib/documents/lines-table.ts';
-import { mailText } from '#lib/documents/mail-text.ts';
+import { linesTable } from '#lib/documents/exchange/lines-table.ts';
+import { mailText } from '#lib/documents/words/mail-text.ts';
 import { SAMPLE_CONTEXT, SAMPLE_LINES, SAMPLE_UNSERVED } from '#tests/support/sample-plan.ts';
 
 describe('the lines of a quote as a table', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { measureFirstText } from '#lib/documents/measure-first-words.ts';
+import { measureFirstText } from '#lib/documents/words/measure-first-words.ts';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
 import { dutyOf, lineOf, PLAIN_SITE, say, sayFact, wedge } from '#tests/support/duty-lines.ts';
 

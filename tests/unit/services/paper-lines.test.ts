@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { gatherClasses } from '#lib/documents/line-classes.ts';
-import type { PaperLine } from '#lib/documents/paper-inputs.ts';
-import { sitePaper } from '#lib/documents/site-paper.ts';
+import { gatherClasses } from '#lib/documents/papers/line-classes.ts';
+import type { PaperLine } from '#lib/documents/papers/paper-inputs.ts';
+import { sitePaper } from '#lib/documents/papers/site-paper.ts';
 import { paperLines } from '#lib/services/quotes/paper-lines.ts';
 import { sampleAssembly, sampleDuty, sampleLine } from '#tests/support/sample-duty.ts';
 import { SAMPLE_CONTEXT } from '#tests/support/sample-plan.ts';

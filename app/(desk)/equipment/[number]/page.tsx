@@ -5,7 +5,7 @@ import { unitSystem } from '#app/_lib/unit-system.ts';
 import { PlanPicture } from '#app/_ui/plan-picture.tsx';
 import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
-import { massText } from '#lib/documents/print-values.ts';
+import { massText } from '#lib/documents/words/print-values.ts';
 import { type ModelDetail, openModel } from '#lib/services/equipment/open-model.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { ChangeHistory } from '../change-history.tsx';

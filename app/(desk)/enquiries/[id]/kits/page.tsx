@@ -9,7 +9,7 @@ import { PlanRefused } from '#app/_ui/plan-refused.tsx';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
 import { RepairDone } from '#app/(desk)/enquiries/[id]/_why/repair-done.client.tsx';
-import { countText, hoursText, massText } from '#lib/documents/print-values.ts';
+import { countText, hoursText, massText } from '#lib/documents/words/print-values.ts';
 import type { Context } from '#lib/services/context.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/enquiries/open-enquiry.ts';
 import { listModelsView } from '#lib/services/equipment/list-models-view.ts';

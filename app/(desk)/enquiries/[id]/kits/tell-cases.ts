@@ -1,4 +1,4 @@
-import { countText, dateText } from '#lib/documents/print-values.ts';
+import { countText, dateText } from '#lib/documents/words/print-values.ts';
 import { canBeTaken } from '#lib/services/lines/adopt-case.ts';
 import type { StudyView } from '#lib/services/plans/study-enquiry.ts';
 import type { Money } from './money-text.ts';

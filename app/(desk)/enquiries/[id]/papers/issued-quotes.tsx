@@ -2,7 +2,7 @@ import styles from '#app/_ui/plan-sheet.module.css';
 import { moneyIn } from '#app/_ui/plan-words.ts';
 import { FileLinks, PaperLinks } from '#app/_ui/price-papers.tsx';
 import { QuoteBooking } from '#app/_ui/quote-booking.tsx';
-import { dateText, windowText } from '#lib/documents/print-values.ts';
+import { dateText, windowText } from '#lib/documents/words/print-values.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import type { EnquiryView } from '#lib/services/enquiries/open-enquiry.ts';
 import sheet from './price-sheet.module.css';

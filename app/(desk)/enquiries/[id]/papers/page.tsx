@@ -8,7 +8,7 @@ import { PriceChanges } from '#app/_ui/price-changes.tsx';
 import { PriceLines } from '#app/_ui/price-lines.tsx';
 import { PriceDrafts } from '#app/_ui/price-papers.tsx';
 import { constraintsToJson } from '#lib/contracts/constraints.ts';
-import { GENERAL_CAUTIONS } from '#lib/documents/safety-words.ts';
+import { GENERAL_CAUTIONS } from '#lib/documents/words/safety-words.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/enquiries/open-enquiry.ts';
 import { type PriceView, readPriceView } from '#lib/services/quotes/price-view.ts';
 import { PlanRun } from '../kits/plan-run.client.tsx';

@@ -6,7 +6,7 @@ import { send } from '#app/_ui/plan-send.ts';
 import styles from '#app/_ui/plan-sheet.module.css';
 import { PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
 import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
-import { countText, hoursText } from '#lib/documents/print-values.ts';
+import { countText, hoursText } from '#lib/documents/words/print-values.ts';
 import type { OptionSummary, PriceView } from '#lib/services/quotes/price-view.ts';
 import { OptionForm } from './option-form.client.tsx';
 import sheet from './price-sheet.module.css';

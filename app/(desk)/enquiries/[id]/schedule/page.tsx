@@ -4,7 +4,7 @@ import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { PrintButton } from '#app/_ui/print-button.client.tsx';
-import { BASIS_LEGEND, BASIS_MARKS } from '#lib/documents/print-values.ts';
+import { BASIS_LEGEND, BASIS_MARKS } from '#lib/documents/words/print-values.ts';
 import type { LineView } from '#lib/services/lines/line-view.ts';
 import { listAllLines } from '#lib/services/schedule/list-lines.ts';
 import { formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
