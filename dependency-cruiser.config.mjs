@@ -78,7 +78,7 @@ const table = [
   {
     folder: 'app',
     /** Services, and the pure words and types that screens show. */
-    may: 'services contracts documents schedule kernel units money alike enquiry equipment kits pricing'
+    may: 'services contracts documents schedule kernel units money alike enquiry equipment kits pricing stock'
       .split(' ')
       .map((name) => `lib/${name}`),
     packages: ['next', 'react', 'react-dom', '@tanstack/react-virtual', '@fontsource/noto-sans', 'zod'],

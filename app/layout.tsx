@@ -10,6 +10,7 @@ import './_ui/access.css';
 import './_ui/print.css';
 import type { Metadata } from 'next';
 import type { ReactNode } from 'react';
+import { areasFor } from './_frame/house-areas.ts';
 import { HouseHeader } from './_frame/house-header.tsx';
 import { PrintHead } from './_frame/print-head.tsx';
 import { ShortcutKeys } from './_frame/shortcut-keys.client.tsx';
@@ -37,6 +38,7 @@ export default async function RootLayout({ children }: { readonly children: Reac
           </a>
           {role !== 'signed-out' && (
             <HouseHeader
+              areas={areasFor(role)}
               search={role === 'desk' || role === 'administrator' ? <SearchBox /> : null}
               end={
                 <>

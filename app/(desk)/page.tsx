@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { redirect } from 'next/navigation';
 import { Suspense } from 'react';
 import { asking } from '#app/_lib/asking.ts';
 import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
@@ -17,7 +18,9 @@ interface HomePageProps {
 }
 
 export default async function HomePage({ searchParams }: HomePageProps) {
-  const home = openHome(await asking());
+  const context = await asking();
+  if (context.actor.role === 'yard') redirect('/yard');
+  const home = openHome(context);
   if (!home.ok) {
     return (
       <>

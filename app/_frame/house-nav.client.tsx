@@ -2,27 +2,35 @@
 
 import Link from 'next/link';
 import { usePathname } from 'next/navigation';
-import { HOUSE_AREAS } from './house-areas.ts';
+import type { HouseArea } from './house-areas.ts';
+
+interface HouseNavProps {
+  readonly areas: readonly HouseArea[];
+}
 
 /** The areas twice: as a row where there is room, as a menu that opens without script where there is not; CSS shows one. */
-export function HouseNav() {
+export function HouseNav({ areas }: HouseNavProps) {
   const here = usePathname();
   return (
     <>
       <details className="area-menu" key={here}>
-        <summary>{areaOf(here)?.label ?? 'Menu'}</summary>
-        <AreaLinks here={here} />
+        <summary>{areaOf({ areas, here })?.label ?? 'Menu'}</summary>
+        <AreaLinks areas={areas} here={here} />
       </details>
-      <AreaLinks here={here} />
+      <AreaLinks areas={areas} here={here} />
     </>
   );
 }
 
-function AreaLinks({ here }: { readonly here: string }) {
-  const current = areaOf(here);
+interface Here extends HouseNavProps {
+  readonly here: string;
+}
+
+function AreaLinks({ areas, here }: Here) {
+  const current = areaOf({ areas, here });
   return (
     <nav className="areas" aria-label="Areas">
-      {HOUSE_AREAS.map((area) => (
+      {areas.map((area) => (
         <Link
           key={area.href}
           href={area.href}
@@ -35,6 +43,6 @@ function AreaLinks({ here }: { readonly here: string }) {
   );
 }
 
-function areaOf(here: string) {
-  return HOUSE_AREAS.find(({ href }) => here === href || (href !== '/' && here.startsWith(`${href}/`)));
+function areaOf({ areas, here }: Here) {
+  return areas.find(({ href }) => here === href || (href !== '/' && here.startsWith(`${href}/`)));
 }

@@ -23,6 +23,7 @@ export const SHORTCUTS: readonly Shortcut[] = [
   { keys: ['g', 'h'], label: 'Home', group: 'Go to', deed: { kind: 'go', href: '/' } },
   { keys: ['g', 'e'], label: 'Enquiries', group: 'Go to', deed: { kind: 'go', href: '/enquiries' } },
   { keys: ['g', 'c'], label: 'Customers', group: 'Go to', deed: { kind: 'go', href: '/customers' } },
+  { keys: ['g', 'y'], label: 'Yard', group: 'Go to', deed: { kind: 'go', href: '/yard' } },
   { keys: ['g', 'q'], label: 'Equipment', group: 'Go to', deed: { kind: 'go', href: '/equipment' } },
   { keys: ['g', 'r'], label: 'Rules', group: 'Go to', deed: { kind: 'go', href: '/rules' } },
   { keys: ['g', 'm'], label: 'Measuring', group: 'Go to', deed: { kind: 'go', href: '/help' } },

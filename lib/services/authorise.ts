@@ -20,6 +20,8 @@ const MAY = {
   'change equipment': ['administrator'],
   'change the house': ['administrator'],
   'book equipment': ['desk', 'yard', 'administrator'],
+  'read the yard': ['desk', 'yard', 'administrator'],
+  'change stock': ['yard', 'administrator'],
   'record visits': ['desk', 'yard', 'administrator'],
   'manage users': ['administrator'],
   'read the history of the house': ['administrator'],

@@ -1,0 +1,7 @@
+/** The places of the yard in the order of its row of tabs; a new place is one row here. */
+export interface YardPlace {
+  readonly href: string;
+  readonly label: string;
+}
+
+export const YARD_PLACES: readonly YardPlace[] = [{ href: '/yard', label: 'Today' }];

@@ -1,0 +1,15 @@
+import '../_blocks/yard.css';
+import type { ReactNode } from 'react';
+import { asking } from '#app/_lib/asking.ts';
+import { YardNav } from '../_blocks/yard-nav.client.tsx';
+
+/** Every screen of the yard: its places, then the screen, in sizes for gloves. */
+export default async function YardLayout({ children }: { readonly children: ReactNode }) {
+  await asking();
+  return (
+    <div className="yard">
+      <YardNav />
+      {children}
+    </div>
+  );
+}
