@@ -120,10 +120,14 @@ function repairLine(fact: RepairFact, question: ReturnQuestion): ReturnLine {
   const most = toMinor(Math.min(cost, fact.replacement_minor));
   const told = [
     `${fact.words}: ${fact.hours} h in the workshop at ${rate === null ? 'a price to be typed' : `${tellAmount({ minor: rate, currency: terms.currency })} an hour`}`,
-    ...(fact.parts_minor === 0 ? [] : [`parts for ${tellAmount({ minor: fact.parts_minor, currency: terms.currency })}`]),
+    ...(fact.parts_minor === 0
+      ? []
+      : [`parts for ${tellAmount({ minor: fact.parts_minor, currency: terms.currency })}`]),
   ].join(' and ');
   const capped =
-    cost > most ? ` No more than its replacement value of ${tellAmount({ minor: most, currency: terms.currency })}.` : '';
+    cost > most
+      ? ` No more than its replacement value of ${tellAmount({ minor: most, currency: terms.currency })}.`
+      : '';
   const cover = coverOf({ cause: fact.cause, question });
   const isPriceless = cost === 0;
   return {
@@ -163,8 +167,7 @@ interface Cover {
 }
 
 function coverOf({ cause, question }: { readonly cause: Cause; readonly question: ReturnQuestion }): Cover {
-  if (question.waiver === 'declined')
-    return { isCovered: false, sentence: 'No damage waiver was taken.', open: null };
+  if (question.waiver === 'declined') return { isCovered: false, sentence: 'No damage waiver was taken.', open: null };
   switch (cause.kind) {
     case 'covered':
       return { isCovered: true, sentence: 'The damage waiver covers it.', open: null };
