@@ -185,7 +185,7 @@ function coverOf({ cause, question }: { readonly cause: Cause; readonly question
 function soldLine(fact: SoldFact, { terms }: ReturnQuestion): readonly ReturnLine[] {
   const more = fact.used - fact.quoted;
   invariant(Number.isInteger(more), 'Pieces that are sold are counted in whole numbers.');
-  if (more === 0) return [];
+  if (more === 0 || fact.price_minor === 0) return [];
   const price = tellAmount({ minor: fact.price_minor, currency: terms.currency });
   const sold = `${fact.quoted} ${fact.quoted === 1 ? 'stands' : 'stand'} in the quote and ${tellCount({ count: fact.used, one: 'was used', many: 'were used' })}`;
   const line = { ...named(fact), tax: terms.taxOf.sale, open: null } as const;
