@@ -61,7 +61,7 @@ export function TrialBench({ change }: { readonly change: ChangeToTry }) {
       {touched.map((one) => (
         <div key={one.enquiryId}>
           <h3>
-            <Link href={`/enquiries/${one.enquiryId}/lines`}>{one.number}</Link> {one.title}
+            <Link href={`/enquiries/${one.enquiryId}`}>{one.number}</Link> {one.title}
           </h3>
           <ul>
             {one.classes.map((found) => (

@@ -31,9 +31,11 @@ test.describe('nobody is signed in', () => {
     const filled = (path: string) => `/${path.replace(/\[[^\]]+\]/g, '1').replace(/\([^)]*\)\//g, '')}`;
     const files = repositoryFiles();
     const pages = files.filter((path) => /^app\/(.*\/)?page\.tsx$/.test(path));
-    const routes = files.filter((path) => /^app\/(.*\/)?route\.ts$/.test(path));
-    for (const path of pages) {
-      const address = filled(path.slice('app/'.length, -'/page.tsx'.length));
+    const handlers = files.filter((path) => /^app\/(.*\/)?route\.ts$/.test(path));
+    const routes = handlers.filter((path) => path.startsWith('app/api/'));
+    // A handler outside the routes leads from one page to another, so it is a page to whoever follows a link.
+    for (const path of [...pages, ...handlers.filter((other) => !routes.includes(other))]) {
+      const address = filled(path.slice('app/'.length).replace(/\/(page\.tsx|route\.ts)$/, ''));
       if (address === '/sign-in') continue;
       const answer = await request.get(address, { maxRedirects: 0 });
       expect(`${address} ${answer.status()} ${answer.headers().location ?? ''}`).toMatch(/ 303 \S*\/sign-in(\?to=|$)/);

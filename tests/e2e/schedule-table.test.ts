@@ -66,3 +66,20 @@ test('a list of twelve hundred valves is walked to its end, and prints whole', a
   await expect(page.getByRole('cell', { name: 'LV-1200', exact: true })).toBeVisible();
   await expect(page.getByRole('button', { name: 'Print' })).toBeHidden();
 });
+
+test('a tag leads to its line at once, and one that is gone to the schedule that says so', async ({ page }) => {
+  const first = await page.request.get('/api/v1/enquiries/1/lines?count=1');
+  const { lines } = (await first.json()) as {
+    readonly lines: readonly { readonly id: number; readonly tag: string }[];
+  };
+  const line = lines[0];
+  expect(line).toBeDefined();
+  const led = await page.request.get(`/enquiries/1/lines?tag=${encodeURIComponent(line?.tag ?? '')}`, {
+    maxRedirects: 0,
+  });
+  expect(led.status()).toBe(303);
+  expect(led.headers().location).toBe(`/enquiries/1/lines/${line?.id}`);
+  await page.goto('/enquiries/1/lines?tag=NOT-THERE');
+  await expect(page).toHaveURL(/\/enquiries\/1\?text=NOT-THERE$/);
+  await expect(page.getByText(/No line/)).toBeVisible();
+});

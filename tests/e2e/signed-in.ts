@@ -1,4 +1,4 @@
-import { type Browser, test as bare, expect } from '@playwright/test';
+import { type Browser, test as bare, expect, type Page } from '@playwright/test';
 import type { UserRole } from '#lib/services/context.ts';
 import { PEOPLE } from '#tests/support/people.ts';
 
@@ -27,7 +27,24 @@ export const test = bare.extend<Who, Keys>({
     sessions.set(who, state);
     await use(state);
   },
+  /** A page that is gone to is waited for until it stands: a screen that streams in is for a moment there twice, once hidden. */
+  page: async ({ page, javaScriptEnabled }, use) => {
+    const goTo = page.goto.bind(page);
+    page.goto = async (url, options) => {
+      const answer = await goTo(url, options);
+      if (javaScriptEnabled !== false) await stands(page);
+      return answer;
+    };
+    await use(page);
+  },
 });
+
+/** Until nothing of the page is still on its way: no placeholder is shown, and no part waits hidden for its place. */
+export async function stands(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () => document.querySelector('main > .waiting') === null && document.querySelector('[hidden][id^="S:"]') === null,
+  );
+}
 
 interface SigningIn {
   readonly browser: Browser;
