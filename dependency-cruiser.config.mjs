@@ -28,6 +28,8 @@ const core = {
     'kernel units money engineering equipment duty rules kits fleet checking pricing stock packing contracts'.split(
       ' ',
     ),
+  // What is worth asking about a line: looks at the whole chain of one line, knows no storage and no words.
+  questions: 'kernel units money engineering equipment duty intake rules kits pricing'.split(' '),
   documents: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules'],
   alike: [],
   enquiry: ['kernel'],

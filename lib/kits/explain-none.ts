@@ -25,8 +25,11 @@ export interface WhyNone {
   readonly reasons?: Reason;
 }
 
-/** `in full` adds the tree and pairs of repairs: some milliseconds, for one line that is looked at. */
-export type ToldHow = 'in short' | 'in full';
+/**
+ * `in full` adds the tree and pairs of repairs: some milliseconds, for one line that is looked at.
+ * `not at all` is for trials that only ask whether anything fits.
+ */
+export type ToldHow = 'not at all' | 'in short' | 'in full';
 
 export function explainNone({
   question,
@@ -39,6 +42,7 @@ export function explainNone({
   readonly constraints: KitConstraints;
   readonly how?: ToldHow | undefined;
 }): WhyNone {
+  if (how === 'not at all') return { because: [], repairs: [] };
   const { facts } = question;
   const depth = how === 'in full' ? 'pairs too' : 'single changes';
   const onLine = ALL_REFUSALS.line.filter((rule) => rule.speaks(facts));
