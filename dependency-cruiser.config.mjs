@@ -67,7 +67,7 @@ const table = [
   { folder: 'lib/launch', may: ['lib/services'], packages: [], node: true },
   {
     folder: 'db',
-    may: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules'].map((name) => `lib/${name}`),
+    may: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules', 'stock'].map((name) => `lib/${name}`),
     packages: ['drizzle-orm', 'better-sqlite3'],
     node: true,
   },

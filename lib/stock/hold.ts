@@ -1,0 +1,37 @@
+/*
+ * Until when equipment is held for somebody who has not confirmed, and over which days a unit of a booking is really engaged.
+ * Invariant: a hold that has run out engages nothing, whether or not anybody has written that down; a unit that is out past its last day engages today.
+ * Not here: releasing the units of a lapsed hold (lib/services/yard/expire-holds.ts).
+ * Read next: booking-life.ts, free-units.ts.
+ */
+import { addDays, type DateRange, type IsoDate } from '#lib/kernel/date-range.ts';
+import { type BookedUnitState, type BookingState, holds } from './booking-life.ts';
+
+interface Hold {
+  readonly state: BookingState;
+  /** A moment (ISO 8601, UTC); null where nothing has to be confirmed. */
+  readonly heldUntil: string | null;
+  readonly now: Date;
+}
+
+/** The stated moment itself no longer belongs to the hold. */
+export function hasRunOut({ state, heldUntil, now }: Hold): boolean {
+  return state === 'held' && heldUntil !== null && Date.parse(heldUntil) <= now.getTime();
+}
+
+interface Engagement {
+  readonly state: BookedUnitState;
+  readonly window: DateRange;
+  /** What the customer said of a unit that is late; null where nobody said anything. */
+  readonly expectedBackOn: IsoDate | null;
+  readonly today: IsoDate;
+}
+
+/** The days on which the unit is away or kept; null where it holds nothing any more. */
+export function engagedDays({ state, window, expectedBackOn, today }: Engagement): DateRange | null {
+  if (!holds(state)) return null;
+  if (state !== 'out') return window;
+  // The day on which it comes back still belongs to the hire, and it is not here today.
+  const ends = [window.ends_before, addDays(today, 1), expectedBackOn === null ? '' : addDays(expectedBackOn, 1)];
+  return { starts_on: window.starts_on, ends_before: ends.toSorted().at(-1) ?? window.ends_before };
+}
