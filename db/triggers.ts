@@ -1,22 +1,16 @@
 /*
- * What the database itself refuses: overlapping bookings of one unit, changes to issued quotes and papers, and approvals decided twice or by who asked.
- * What the database itself refuses: overlapping bookings of one unit, and changes to issued quotes and papers; and what keeps the index of the search up.
+ * What the database itself refuses: overlapping bookings of one unit and too many of a counted piece, an ended booking that still holds, changes to
+ * issued quotes and papers and to what is only added to, and approvals decided twice or by who asked; and what keeps the index of the search up.
  * Invariant: every trigger is dropped and made anew after each migration, so a rebuilt table never loses one.
  * Not here: decisions about stock (lib/stock), which ask before they write.
- * Read next: migrate.ts.
+ * Read next: booking-triggers.ts, migrate.ts.
  */
 import type Database from 'better-sqlite3';
+import { bookingTriggers } from './booking-triggers.ts';
 import { searchTriggers } from './search-index.ts';
 
-const OVERLAP = `SELECT 1 FROM booking_unit AS other
-  WHERE other.unit_serial = NEW.unit_serial AND other.active = 1 AND other.id IS NOT NEW.id
-    AND other.starts_on < NEW.free_again_on AND NEW.starts_on < other.free_again_on`;
-
 const TRIGGERS: Readonly<Record<string, string>> = {
-  booking_unit_overlap_insert: `BEFORE INSERT ON booking_unit WHEN NEW.active = 1 AND EXISTS (${OVERLAP})
-    BEGIN SELECT RAISE(ABORT, 'unit is booked on these dates already'); END`,
-  booking_unit_overlap_update: `BEFORE UPDATE ON booking_unit WHEN NEW.active = 1 AND EXISTS (${OVERLAP})
-    BEGIN SELECT RAISE(ABORT, 'unit is booked on these dates already'); END`,
+  ...bookingTriggers(),
   quote_frozen_update: `BEFORE UPDATE ON quote WHEN NEW.frozen_json IS NOT OLD.frozen_json OR NEW.number IS NOT OLD.number
       OR NEW.revision IS NOT OLD.revision OR NEW.total_minor IS NOT OLD.total_minor OR NEW.currency IS NOT OLD.currency
       OR NEW.issued_on IS NOT OLD.issued_on OR NEW.valid_until IS NOT OLD.valid_until OR NEW.enquiry_id IS NOT OLD.enquiry_id

@@ -41,7 +41,7 @@ export function QuoteBooking({ quote, booking }: QuoteBookingProps) {
         )}
         {booking.heldUntil !== null && (
           <>
-            ; to be confirmed by <ShownDate on={booking.heldUntil} />
+            ; to be confirmed by <ShownDate on={booking.heldUntil.slice(0, 10)} />
           </>
         )}
         .

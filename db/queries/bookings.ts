@@ -1,44 +1,80 @@
 /*
- * Reads and writes bookings of units.
+ * Reads and writes bookings and what they hold: units by serial number, counted pieces by number.
  * Invariant: rows are written inside the transaction that decided on them.
- * Not here: deciding what is free (lib/stock).
- * Read next: ../schema/booking-unit.ts.
+ * Not here: deciding what is free (lib/stock), the history and the notices (booking-history.ts).
+ * Read next: ../schema/booking-unit.ts, booking-history.ts.
  */
-import { and, eq, isNull, ne, or } from 'drizzle-orm';
+import { and, eq, gt, inArray, isNotNull, isNull, lte, ne, not, notInArray, or, type SQL } from 'drizzle-orm';
+import { HOLDING_STATES } from '#lib/stock/booking-life.ts';
 import type { DbOrTx } from '../client.ts';
 import { booking } from '../schema/booking.ts';
+import { bookingItem } from '../schema/booking-item.ts';
 import { bookingUnit } from '../schema/booking-unit.ts';
 import { quote } from '../schema/quote.ts';
 import { unit } from '../schema/unit.ts';
 
-const CANCELLED = 'cancelled';
+/** A quote whose booking has come to nothing is open again. */
+const COME_TO_NOTHING = ['cancelled', 'lapsed'];
+const LEFT_THE_BOOKING = ['swapped', 'released'];
 
 export type BookingRow = typeof booking.$inferSelect;
 export type BookingUnitRow = typeof bookingUnit.$inferSelect;
+export type BookingItemRow = typeof bookingItem.$inferSelect;
 
-export function activeBookingUnits(db: DbOrTx): readonly BookingUnitRow[] {
-  return db.select().from(bookingUnit).where(eq(bookingUnit.active, true)).all();
+interface Engaged {
+  /** The moment that decides whether a hold has run out. */
+  readonly at: string;
+  /** What the quotes of this enquiry hold stands free to it. */
+  readonly besideEnquiry?: number | undefined;
 }
 
-/** What is taken by everything but the quotes of one enquiry: its own units stand free to it. */
-export function activeBookingUnitsBeside(db: DbOrTx, enquiryId: number): readonly BookingUnitRow[] {
+/** Every row that holds its unit, but for holds that have run out. */
+export function engagedBookingUnits(db: DbOrTx, engaged: Engaged): readonly BookingUnitRow[] {
   return db
     .select({ row: bookingUnit })
     .from(bookingUnit)
     .innerJoin(booking, eq(booking.id, bookingUnit.booking_id))
     .leftJoin(quote, eq(quote.id, booking.quote_id))
-    .where(and(eq(bookingUnit.active, true), or(isNull(quote.id), ne(quote.enquiry_id, enquiryId))))
+    .where(and(inArray(bookingUnit.state, [...HOLDING_STATES]), ...stillHeld(engaged)))
     .all()
     .map(({ row }) => row);
 }
 
-/** Bookings of all revisions of an enquiry's quote, but those that were cancelled. */
+export function engagedBookingItems(db: DbOrTx, engaged: Engaged): readonly BookingItemRow[] {
+  return db
+    .select({ row: bookingItem })
+    .from(bookingItem)
+    .innerJoin(booking, eq(booking.id, bookingItem.booking_id))
+    .leftJoin(quote, eq(quote.id, booking.quote_id))
+    .where(and(inArray(bookingItem.state, [...HOLDING_STATES]), ...stillHeld(engaged)))
+    .all()
+    .map(({ row }) => row);
+}
+
+function stillHeld({ at, besideEnquiry }: Engaged): readonly (SQL | undefined)[] {
+  return [
+    or(ne(booking.state, 'held'), isNull(booking.held_until), gt(booking.held_until, at)),
+    besideEnquiry === undefined ? undefined : or(isNull(quote.id), ne(quote.enquiry_id, besideEnquiry)),
+  ];
+}
+
+/** Holds that ran out and still have to be written down as lapsed. */
+export function holdsRunOut(db: DbOrTx, at: string): readonly BookingRow[] {
+  return db
+    .select()
+    .from(booking)
+    .where(and(eq(booking.state, 'held'), isNotNull(booking.held_until), lte(booking.held_until, at)))
+    .orderBy(booking.id)
+    .all();
+}
+
+/** Bookings of all revisions of an enquiry's quote, but those that were cancelled or lapsed. */
 export function bookingsOfEnquiry(db: DbOrTx, enquiryId: number): readonly BookingRow[] {
   return db
     .select({ row: booking })
     .from(booking)
     .innerJoin(quote, eq(quote.id, booking.quote_id))
-    .where(and(eq(quote.enquiry_id, enquiryId), ne(booking.state, CANCELLED)))
+    .where(and(eq(quote.enquiry_id, enquiryId), notInArray(booking.state, COME_TO_NOTHING)))
     .all()
     .map(({ row }) => row);
 }
@@ -50,7 +86,7 @@ export interface BookedUnit {
   readonly ends_before: string;
 }
 
-/** The units a booking holds, in the order they were chosen. */
+/** The units of a booking, in the order they were chosen, without those that were released or swapped. */
 export function bookedUnits(db: DbOrTx, bookingId: number): readonly BookedUnit[] {
   return db
     .select({
@@ -61,30 +97,58 @@ export function bookedUnits(db: DbOrTx, bookingId: number): readonly BookedUnit[
     })
     .from(bookingUnit)
     .innerJoin(unit, eq(unit.serial, bookingUnit.unit_serial))
-    .where(and(eq(bookingUnit.booking_id, bookingId), eq(bookingUnit.active, true)))
+    .where(and(eq(bookingUnit.booking_id, bookingId), not(inArray(bookingUnit.state, LEFT_THE_BOOKING))))
     .orderBy(bookingUnit.id)
     .all();
 }
 
-/** The one that stands; a quote may have had others that were cancelled. */
+/** Every row of a booking, whatever became of it. */
+export function unitsOfBooking(db: DbOrTx, bookingId: number): readonly BookingUnitRow[] {
+  return db.select().from(bookingUnit).where(eq(bookingUnit.booking_id, bookingId)).orderBy(bookingUnit.id).all();
+}
+
+export function itemsOfBooking(db: DbOrTx, bookingId: number): readonly BookingItemRow[] {
+  return db.select().from(bookingItem).where(eq(bookingItem.booking_id, bookingId)).orderBy(bookingItem.id).all();
+}
+
+export function findBooking(db: DbOrTx, number: string): BookingRow | undefined {
+  return db.select().from(booking).where(eq(booking.number, number)).get();
+}
+
+/** The one that stands; a quote may have had others that were cancelled or lapsed. */
 export function bookingOfQuote(db: DbOrTx, quoteId: number): BookingRow | undefined {
   return db
     .select()
     .from(booking)
-    .where(and(eq(booking.quote_id, quoteId), ne(booking.state, CANCELLED)))
+    .where(and(eq(booking.quote_id, quoteId), notInArray(booking.state, COME_TO_NOTHING)))
     .get();
 }
 
-/** Sets its units free; the rows stay as what was once booked. */
-export function cancelBooking(db: DbOrTx, { id, note }: { readonly id: number; readonly note: string }): void {
-  db.update(booking).set({ state: CANCELLED, note, held_until: null }).where(eq(booking.id, id)).run();
-  db.update(bookingUnit).set({ active: false }).where(eq(bookingUnit.booking_id, id)).run();
-}
-
-export function insertBooking(db: DbOrTx, row: Omit<BookingRow, 'id'>): number {
+export function insertBooking(db: DbOrTx, row: typeof booking.$inferInsert): number {
   return Number(db.insert(booking).values(row).returning({ id: booking.id }).get().id);
 }
 
-export function insertBookingUnit(db: DbOrTx, row: Omit<BookingUnitRow, 'id'>): void {
-  db.insert(bookingUnit).values(row).run();
+export function insertBookingUnit(db: DbOrTx, row: typeof bookingUnit.$inferInsert): BookingUnitRow {
+  return db.insert(bookingUnit).values(row).returning().get();
+}
+
+export function insertBookingItem(db: DbOrTx, row: typeof bookingItem.$inferInsert): void {
+  db.insert(bookingItem).values(row).run();
+}
+
+interface Change<Row> {
+  readonly id: number;
+  readonly set: Partial<Omit<Row, 'id'>>;
+}
+
+export function changeBooking(db: DbOrTx, { id, set }: Change<BookingRow>): void {
+  db.update(booking).set(set).where(eq(booking.id, id)).run();
+}
+
+export function changeBookingUnit(db: DbOrTx, { id, set }: Change<BookingUnitRow>): void {
+  db.update(bookingUnit).set(set).where(eq(bookingUnit.id, id)).run();
+}
+
+export function changeBookingItem(db: DbOrTx, { id, set }: Change<BookingItemRow>): void {
+  db.update(bookingItem).set(set).where(eq(bookingItem.id, id)).run();
 }

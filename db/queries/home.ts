@@ -5,6 +5,7 @@
  * Read next: enquiries.ts, bookings.ts.
  */
 import { and, asc, desc, eq, gte, inArray, isNotNull, lte, max, ne, notInArray, or, sql } from 'drizzle-orm';
+import { HOLDING_STATES } from '#lib/stock/booking-life.ts';
 import type { DbOrTx } from '../client.ts';
 import { booking } from '../schema/booking.ts';
 import { bookingUnit } from '../schema/booking-unit.ts';
@@ -18,6 +19,8 @@ import { quote } from '../schema/quote.ts';
 const MOST = 200;
 /** Plans are large: only those of the enquiries changed last are read for what they lack. */
 const PLANS_READ = 40;
+/** Of units in a booking: those that should have come back by their last day. */
+const NOT_BACK = HOLDING_STATES.filter((state) => state !== 'back');
 const ENDED = ['accepted', 'declined', 'lapsed'];
 
 const NAMED = { enquiryId: enquiry.id, number: enquiry.number, title: enquiry.title, customer: customer.name };
@@ -90,7 +93,7 @@ export function approvalsWaiting(db: DbOrTx) {
     .all();
 }
 
-/** Bookings with units that are still held though their last day is past. */
+/** Bookings with units that are not back though their last day is past. */
 export function bookingsPast(db: DbOrTx, today: string) {
   return db
     .select({
@@ -104,7 +107,7 @@ export function bookingsPast(db: DbOrTx, today: string) {
     .innerJoin(quote, eq(quote.id, booking.quote_id))
     .innerJoin(enquiry, eq(enquiry.id, quote.enquiry_id))
     .innerJoin(customer, eq(customer.id, enquiry.customer_id))
-    .where(and(eq(bookingUnit.active, true), lte(bookingUnit.ends_before, today), ne(booking.state, 'back')))
+    .where(and(inArray(bookingUnit.state, NOT_BACK), lte(bookingUnit.ends_before, today)))
     .groupBy(booking.id)
     .orderBy(sql`max(${bookingUnit.ends_before})`)
     .limit(MOST)
@@ -126,13 +129,13 @@ export function unitsBookedAhead(db: DbOrTx, today: string) {
     .innerJoin(quote, eq(quote.id, booking.quote_id))
     .innerJoin(enquiry, eq(enquiry.id, quote.enquiry_id))
     .innerJoin(customer, eq(customer.id, enquiry.customer_id))
-    .where(and(eq(bookingUnit.active, true), sql`${bookingUnit.ends_before} > ${today}`))
+    .where(and(inArray(bookingUnit.state, [...HOLDING_STATES]), sql`${bookingUnit.ends_before} > ${today}`))
     .orderBy(asc(bookingUnit.starts_on), asc(bookingUnit.id))
     .limit(50 * MOST)
     .all();
 }
 
-/** Everything that was ever on hire inside the days: held now, or back. */
+/** Everything that was ever on hire inside the days, or is still to be. */
 export function unitsBookedWithin(db: DbOrTx, window: { readonly starts_on: string; readonly ends_before: string }) {
   return db
     .select({ serial: bookingUnit.unit_serial, starts_on: bookingUnit.starts_on, ends_before: bookingUnit.ends_before })
@@ -140,7 +143,9 @@ export function unitsBookedWithin(db: DbOrTx, window: { readonly starts_on: stri
     .innerJoin(booking, eq(booking.id, bookingUnit.booking_id))
     .where(
       and(
-        or(eq(bookingUnit.active, true), eq(booking.state, 'back')),
+        // A unit that was given up before it left was never on hire.
+        or(ne(bookingUnit.state, 'released'), isNotNull(bookingUnit.out_on)),
+        or(ne(bookingUnit.state, 'swapped'), isNotNull(bookingUnit.out_on)),
         isNotNull(booking.quote_id),
         sql`${bookingUnit.starts_on} < ${window.ends_before} AND ${bookingUnit.ends_before} > ${window.starts_on}`,
       ),

@@ -105,12 +105,18 @@ interface BookingStep {
 export function decideBookingStep({ number, from, to, units }: BookingStep): Result<Ending> {
   if (from === to) return failed({ code: 'booking-state-already', sentence: `Booking ${number} is ${to} already.` });
   if (hasEnded(from))
-    return failed({ code: 'booking-ended', sentence: `Booking ${number} is ${from}: nothing more can be done with it.` });
+    return failed({
+      code: 'booking-ended',
+      sentence: `Booking ${number} is ${from}: nothing more can be done with it.`,
+    });
   const left = units.filter((state) => state === 'out' || state === 'back').length;
   switch (to) {
     case 'confirmed':
       if (from === 'held') return ok(to);
-      return failed({ code: 'booking-state-already', sentence: `Booking ${number} was confirmed before and is ${from}.` });
+      return failed({
+        code: 'booking-state-already',
+        sentence: `Booking ${number} was confirmed before and is ${from}.`,
+      });
     case 'lapsed':
       if (from === 'held') return ok(to);
       return failed({ code: 'booking-under-way', sentence: `Booking ${number} is ${from}: only a hold can run out.` });

@@ -5,13 +5,13 @@
  * Read next: choose-units.ts, shortage.ts.
  */
 import { addDays, type DateRange, overlaps } from '#lib/kernel/date-range.ts';
-import { HIREABLE_STATES, type StockQuestion, type Unit } from './unit.ts';
+import { HIREABLE_STATES, type StockQuestion, type Unit, type UnitBooking } from './unit.ts';
 
 export function freeUnits({ units, bookings, window, turnaroundDays }: StockQuestion): readonly Unit[] {
   const asked = withTurnaround({ window, turnaroundDays });
   const taken = new Set(
     bookings
-      .filter((booking) => overlaps(withTurnaround({ window: booking.window, turnaroundDays }), asked))
+      .filter((booking) => overlaps(busyDays({ booking, turnaroundDays }), asked))
       .map((booking) => booking.serial),
   );
   return units.filter((unit) => isHireable(unit) && !taken.has(unit.serial) && !fallsDue({ unit, window }));
@@ -41,4 +41,17 @@ export function withTurnaround({
   readonly turnaroundDays: number;
 }): DateRange {
   return { starts_on: window.starts_on, ends_before: addDays(window.ends_before, turnaroundDays) };
+}
+
+/** From its first day until it may go out again: after the turnaround, and never before the day that was booked. */
+export function busyDays({
+  booking,
+  turnaroundDays,
+}: {
+  readonly booking: UnitBooking;
+  readonly turnaroundDays: number;
+}): DateRange {
+  const days = withTurnaround({ window: booking.window, turnaroundDays });
+  const { freeAgainOn = '' } = booking;
+  return freeAgainOn > days.ends_before ? { ...days, ends_before: freeAgainOn } : days;
 }

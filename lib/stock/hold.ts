@@ -24,14 +24,16 @@ interface Engagement {
   readonly window: DateRange;
   /** What the customer said of a unit that is late; null where nobody said anything. */
   readonly expectedBackOn: IsoDate | null;
+  /** The day on which it came back; null while it has not. */
+  readonly backOn: IsoDate | null;
   readonly today: IsoDate;
 }
 
 /** The days on which the unit is away or kept; null where it holds nothing any more. */
-export function engagedDays({ state, window, expectedBackOn, today }: Engagement): DateRange | null {
+export function engagedDays({ state, window, expectedBackOn, backOn, today }: Engagement): DateRange | null {
   if (!holds(state)) return null;
-  if (state !== 'out') return window;
-  // The day on which it comes back still belongs to the hire, and it is not here today.
-  const ends = [window.ends_before, addDays(today, 1), expectedBackOn === null ? '' : addDays(expectedBackOn, 1)];
+  // The day on which it comes back still belongs to the hire, and what is out is not here today.
+  const lastDays = state === 'out' ? [today, expectedBackOn] : state === 'back' ? [backOn] : [];
+  const ends = [window.ends_before, ...lastDays.flatMap((day) => (day === null ? [] : [addDays(day, 1)]))];
   return { starts_on: window.starts_on, ends_before: ends.toSorted().at(-1) ?? window.ends_before };
 }

@@ -5,7 +5,7 @@
  * Read next: free-units.ts.
  */
 import { addDays, type DateRange, daysBetween, type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';
-import { fallsDue, freeUnits, isHireable } from './free-units.ts';
+import { busyDays, fallsDue, freeUnits, isHireable } from './free-units.ts';
 import type { StockQuestion } from './unit.ts';
 
 /** Nobody waits longer than a year for a piece. */
@@ -62,7 +62,7 @@ function shortageOf({ question, model, asked, free }: ShortOf): Shortage {
 function firstStart({ question, asked }: { readonly question: StockQuestion; readonly asked: number }): IsoDate | null {
   const latest = addDays(question.window.starts_on, LOOK_AHEAD_DAYS);
   const starts = question.bookings
-    .map((booking) => addDays(booking.window.ends_before, question.turnaroundDays))
+    .map((booking) => busyDays({ booking, turnaroundDays: question.turnaroundDays }).ends_before)
     .filter((start) => start > question.window.starts_on && start <= latest)
     .sort();
   return (

@@ -30,6 +30,8 @@ export interface Unit {
 export interface UnitBooking {
   readonly serial: string;
   readonly window: DateRange;
+  /** First day on which it may go out again, as it was booked; at the earliest. The turnaround of the house decides where it is later. */
+  readonly freeAgainOn?: IsoDate;
 }
 
 export interface StockQuestion {

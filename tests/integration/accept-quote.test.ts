@@ -117,8 +117,8 @@ describe('a quote that the customer accepts', () => {
     const { context, enquiryId, quote } = await quoted();
     context.database.raw.exec("INSERT INTO booking (id, number, state) VALUES (900, 'B-900', 'held')");
     context.database.raw.exec(
-      `INSERT INTO booking_unit (booking_id, unit_serial, starts_on, ends_before, free_again_on, active)
-       SELECT 900, serial, '${STARTS}', '2026-03-17', '2026-03-17', 1 FROM unit`,
+      `INSERT INTO booking_unit (booking_id, unit_serial, starts_on, ends_before, free_again_on)
+       SELECT 900, serial, '${STARTS}', '2026-03-17', '2026-03-17' FROM unit`,
     );
     const rows = count(context, 'booking_unit');
     const answer = acceptQuote(context, { quoteId: quote.id });

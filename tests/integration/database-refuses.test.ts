@@ -12,8 +12,8 @@ async function withBooking() {
   const { database } = await demoHouseContext();
   database.raw.exec("INSERT INTO booking (id, number, state) VALUES (1, 'B-1', 'held'), (2, 'B-2', 'held')");
   const insert = database.raw.prepare(
-    `INSERT INTO booking_unit (booking_id, unit_serial, starts_on, ends_before, free_again_on, active)
-     VALUES (?, (SELECT min(serial) FROM unit), ?, ?, ?, 1)`,
+    `INSERT INTO booking_unit (booking_id, unit_serial, starts_on, ends_before, free_again_on)
+     VALUES (?, (SELECT min(serial) FROM unit), ?, ?, ?)`,
   );
   insert.run(1, '2026-03-10', '2026-03-15', '2026-03-16');
   return { raw: database.raw, insert };
@@ -43,6 +43,64 @@ describe('the database itself refuses', () => {
     expect(() => raw.exec("UPDATE booking_unit SET starts_on = '2026-03-12' WHERE booking_id = 2")).toThrow(
       'booked on these dates already',
     );
+  });
+
+  it('nothing where the unit was released, swapped, checked in or lost before', async () => {
+    const { raw, insert } = await withBooking();
+    for (const state of ['released', 'swapped', 'checked', 'lost']) {
+      raw.exec(`UPDATE booking_unit SET state = '${state}'`);
+      expect(() => insert.run(2, '2026-03-10', '2026-03-15', '2026-03-16')).not.toThrow();
+    }
+    expect(() => raw.exec("UPDATE booking_unit SET state = 'held'")).toThrow('booked on these dates already');
+  });
+
+  it('more counted pieces on any one day than the house has, and nothing that fits', async () => {
+    const { raw } = await withBooking();
+    raw.exec('UPDATE model SET counted_stock = 10 WHERE number = (SELECT min(number) FROM model)');
+    const item =
+      raw.prepare(`INSERT INTO booking_item (booking_id, model_number, count, starts_on, ends_before, free_again_on)
+      VALUES (2, (SELECT min(number) FROM model), ?, ?, ?, ?)`);
+    item.run(6, '2026-03-01', '2026-03-05', '2026-03-06');
+    item.run(6, '2026-03-06', '2026-03-10', '2026-03-11');
+    expect(() => item.run(5, '2026-02-20', '2026-03-07', '2026-03-08')).toThrow('not so many are there');
+    expect(() => item.run(4, '2026-02-20', '2026-03-07', '2026-03-08')).not.toThrow();
+    expect(() => item.run(1, '2026-03-05', '2026-03-06', '2026-03-07')).toThrow('not so many are there');
+    expect(() => raw.exec('UPDATE booking_item SET count = 7 WHERE count = 6')).toThrow('not so many are there');
+    raw.exec('UPDATE model SET counted_stock = 2 WHERE number = (SELECT min(number) FROM model)');
+    expect(() => raw.exec("UPDATE booking_item SET state = 'out'")).not.toThrow();
+    expect(() => raw.exec("UPDATE booking_item SET state = 'checked'")).not.toThrow();
+    expect(() => raw.exec("UPDATE booking_item SET state = 'out'")).toThrow('not so many are there');
+  });
+
+  it('a booking that ends and still holds, one that holds again after its end, and states that there are not', async () => {
+    const { raw, insert } = await withBooking();
+    for (const state of ['cancelled', 'lapsed', 'closed'])
+      expect(() => raw.exec(`UPDATE booking SET state = '${state}' WHERE id = 1`)).toThrow('holds nothing');
+    expect(() => raw.exec("UPDATE booking SET state = 'away' WHERE id = 1")).toThrow('no such state');
+    expect(() => raw.exec("INSERT INTO booking (id, number, state) VALUES (3, 'B-3', 'away')")).toThrow(
+      'no such state',
+    );
+    expect(() => raw.exec("UPDATE booking_unit SET state = 'gone'")).toThrow('cannot stand so');
+    raw.exec("UPDATE booking_unit SET state = 'released'; UPDATE booking SET state = 'cancelled' WHERE id = 1");
+    expect(() => raw.exec("UPDATE booking_unit SET state = 'held'")).toThrow('cannot stand so');
+    expect(() => insert.run(1, '2026-03-20', '2026-03-25', '2026-03-26')).toThrow('cannot stand so');
+  });
+
+  it('any change to the history of a booking, its extensions and its off-hire notices', async () => {
+    const { raw } = await withBooking();
+    raw.exec(`INSERT INTO booking_move (booking_id, what, from_state, to_state, at, who_id, who)
+        VALUES (1, 'held', 'held', 'held', 'now', 'u1', 'One');
+      INSERT INTO booking_extension (booking_id, ended_before, ends_before, serials_json, at, who_id, who)
+        VALUES (1, '2026-03-15', '2026-03-17', '[]', 'now', 'u1', 'One');
+      INSERT INTO off_hire_notice (id, number, booking_id, noticed_at, said_by, at, who_id, who)
+        VALUES (1, 'N-1', 1, 'now', 'R. Dunlin', 'now', 'u1', 'One');
+      INSERT INTO off_hire_unit (notice_id, booking_unit_id) VALUES (1, 1);`);
+    for (const table of ['booking_move', 'booking_extension', 'off_hire_notice'])
+      expect(() => raw.exec(`UPDATE ${table} SET at = 'later'`), table).toThrow('only added to');
+    for (const table of ['booking_move', 'off_hire_notice', 'off_hire_unit'])
+      expect(() => raw.exec(`DELETE FROM ${table}`), table).toThrow('only added to');
+    expect(() => raw.exec('UPDATE off_hire_unit SET booking_unit_id = 2')).toThrow('only added to');
+    expect(() => raw.exec('INSERT INTO off_hire_unit (notice_id, booking_unit_id) VALUES (1, 1)')).toThrow('UNIQUE');
   });
 
   it('an approval by the person who asked, a second decision, and taking any away', async () => {

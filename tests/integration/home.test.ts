@@ -68,7 +68,6 @@ function booked(
     starts_on,
     ends_before,
     free_again_on: addDays(ends_before, 1),
-    active: true,
   };
   insertBookingUnit(context.database.db, row);
   return serial;
@@ -160,7 +159,7 @@ describe('what needs somebody today', () => {
     ]);
     const dayBefore = { ...context, now: () => new Date(`${addDays(HOUSE_DAY, -1)}T08:00:00Z`) };
     expect(granted(openHome(dayBefore)).late).toEqual([]);
-    write(context, "UPDATE booking SET state = 'back'");
+    write(context, "UPDATE booking_unit SET state = 'back'");
     expect(granted(openHome(context)).late).toEqual([]);
   });
 });

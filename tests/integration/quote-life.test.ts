@@ -282,7 +282,7 @@ describe('revisions', () => {
     expect(granted(cancelAcceptance(context, { quoteId: first.id, reason: 'another crew' })).freed).toEqual(
       held.serials,
     );
-    const active = context.database.raw.prepare('SELECT count(*) FROM booking_unit WHERE active = 1').pluck();
+    const active = context.database.raw.prepare("SELECT count(*) FROM booking_unit WHERE state = 'held'").pluck();
     const before = Number(active.get());
     expect(cancelAcceptance(context, { quoteId: first.id, reason: 'twice' })).toMatchObject(REFUSED('no-such-booking'));
     const again = granted(acceptQuote(context, { quoteId: second.id }));

@@ -4,7 +4,7 @@
  * Not here: what the facts decide.
  * Read next: ../../contracts/equipment.ts, ../../equipment/rate-on.ts, ../../stock/.
  */
-import { activeBookingUnits, activeBookingUnitsBeside } from '#db/queries/bookings.ts';
+import { type BookingUnitRow, engagedBookingItems, engagedBookingUnits } from '#db/queries/bookings.ts';
 import { listModels, listUnits } from '#db/queries/equipment.ts';
 import { readHouse } from '#db/queries/house.ts';
 import { listHousePrices, listRateCards } from '#db/queries/rates.ts';
@@ -15,9 +15,12 @@ import { heldOn } from '#lib/equipment/rate-on.ts';
 import type { DateRange, IsoDate } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import { toMinor } from '#lib/money/money.ts';
-import { type Context, today } from '#lib/services/context.ts';
-import { freeCount } from '#lib/stock/free-units.ts';
-import type { StockQuestion } from '#lib/stock/unit.ts';
+import { type Context, timestamp, today } from '#lib/services/context.ts';
+import { isBookedUnitState } from '#lib/stock/booking-life.ts';
+import { mostHeld } from '#lib/stock/counted-holds.ts';
+import { freeCount, withTurnaround } from '#lib/stock/free-units.ts';
+import { engagedDays } from '#lib/stock/hold.ts';
+import type { StockQuestion, UnitBooking } from '#lib/stock/unit.ts';
 
 /** The house with the prices that hold on a day: the first day of hire where something is priced, today without one. */
 export function houseFacts(context: Context, on: IsoDate = today(context)): HouseFacts {
@@ -85,7 +88,6 @@ interface StockAsked {
 /** What stock decides on: units, bookings, window and turnaround. */
 export function stockQuestion(context: Context, { window, enquiryId }: StockAsked): StockQuestion {
   const db = context.database.db;
-  const booked = enquiryId === undefined ? activeBookingUnits(db) : activeBookingUnitsBeside(db, enquiryId);
   return {
     units: listUnits(db).map((row) => ({
       serial: row.serial,
@@ -96,10 +98,9 @@ export function stockQuestion(context: Context, { window, enquiryId }: StockAske
       inspectionDueOn: row.inspection_due_on,
       calibrationDueOn: row.calibration_due_on,
     })),
-    bookings: booked.map((row) => ({
-      serial: row.unit_serial,
-      window: { starts_on: row.starts_on, ends_before: row.ends_before },
-    })),
+    bookings: engagedBookingUnits(db, { at: timestamp(context), besideEnquiry: enquiryId }).flatMap((row) =>
+      unitBookingOf({ row, today: today(context) }),
+    ),
     window,
     turnaroundDays: houseFacts(context).turnaroundDays,
   };
@@ -108,8 +109,46 @@ export function stockQuestion(context: Context, { window, enquiryId }: StockAske
 /** How many pieces of each model are free over the whole window, counted stock included. */
 export function freePieces(context: Context, asked: StockAsked): Readonly<Record<string, number>> {
   const counted = listModels(context.database.db).filter((row) => row.counted_stock !== null);
+  const held = countedHeld(context, asked);
   return {
     ...Object.fromEntries(freeCount(stockQuestion(context, asked))),
-    ...Object.fromEntries(counted.map((row) => [row.number, row.counted_stock ?? 0])),
+    ...Object.fromEntries(counted.map((row) => [row.number, (row.counted_stock ?? 0) - (held.get(row.number) ?? 0)])),
   };
+}
+
+/** How many counted pieces of each model others hold at the most on any day of the window. */
+export function countedHeld(context: Context, { window, enquiryId }: StockAsked): ReadonlyMap<string, number> {
+  const rows = engagedBookingItems(context.database.db, { at: timestamp(context), besideEnquiry: enquiryId });
+  const { turnaroundDays } = houseFacts(context);
+  const models = [...new Set(rows.map(({ model_number }) => model_number))];
+  return new Map(
+    models.map((model) => [
+      model,
+      mostHeld({
+        holds: rows
+          .filter(({ model_number }) => model_number === model)
+          .map(({ count, starts_on, free_again_on }) => ({ count, days: { starts_on, ends_before: free_again_on } })),
+        days: withTurnaround({ window, turnaroundDays }),
+      }),
+    ]),
+  );
+}
+
+function unitBookingOf({
+  row,
+  today: day,
+}: {
+  readonly row: BookingUnitRow;
+  readonly today: IsoDate;
+}): readonly UnitBooking[] {
+  const { unit_serial: serial, starts_on, ends_before, free_again_on: freeAgainOn, expected_back_on, back_on } = row;
+  invariant(isBookedUnitState(row.state), `A unit of a booking cannot be ${row.state}.`);
+  const window = engagedDays({
+    state: row.state,
+    window: { starts_on, ends_before },
+    expectedBackOn: expected_back_on,
+    backOn: back_on,
+    today: day,
+  });
+  return window === null ? [] : [{ serial, window, freeAgainOn }];
 }

@@ -17,9 +17,11 @@ import { readTables } from '#lib/intake/read-table.ts';
 import { takeRows } from '#lib/intake/take-rows.ts';
 import { addDays } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
+import { HOUSE_ITSELF } from '#lib/services/context.ts';
 import { writeDemoCustomers, writeDemoSite } from '#lib/services/customers/write-demo-customers.ts';
 import { sha256 } from '#lib/services/sha256.ts';
 import { writeDemoVisits } from '#lib/services/visits/write-demo-visits.ts';
+import { expireHolds } from '#lib/services/yard/expire-holds.ts';
 import {
   type DemoEnquiry,
   demoCountedStock,
@@ -33,8 +35,12 @@ export async function prepareHouse(input: { readonly databasePath: string; reado
   const open = openDatabase(input.databasePath);
   try {
     migrateDatabase(open);
-    if (readHouse(open.db) !== undefined) return;
-    const at = (input.now ?? new Date()).toISOString();
+    const now = input.now ?? new Date();
+    if (readHouse(open.db) !== undefined) {
+      expireHolds({ database: open, now: () => now, actor: HOUSE_ITSELF });
+      return;
+    }
+    const at = now.toISOString();
     const lists = await Promise.all(demoEnquiries().map(readDemoList));
     open.db.transaction((tx) => writeDemoHouse(tx, { at, lists }), { behavior: 'immediate' });
   } finally {

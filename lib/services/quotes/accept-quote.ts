@@ -6,24 +6,19 @@
  */
 import type { DbOrTx } from '#db/client.ts';
 import { addAuditEntry } from '#db/queries/audit.ts';
-import {
-  bookedUnits,
-  bookingOfQuote,
-  bookingsOfEnquiry,
-  insertBooking,
-  insertBookingUnit,
-} from '#db/queries/bookings.ts';
+import { bookedUnits, bookingOfQuote, bookingsOfEnquiry } from '#db/queries/bookings.ts';
 import { changeEnquiry as changeRow } from '#db/queries/enquiries.ts';
-import { takeNumber } from '#db/queries/house.ts';
 import { changeQuoteState, findQuote, listQuotes, type QuoteRow } from '#db/queries/quotes.ts';
-import { addDays, type DateRange, rangeOfDays } from '#lib/kernel/date-range.ts';
-import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { addDays, rangeOfDays } from '#lib/kernel/date-range.ts';
+import { type Failed, failed, ok, type Refused, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp, today } from '#lib/services/context.ts';
 import { moveByDeed } from '#lib/services/enquiries/move-enquiry.ts';
-import { houseFacts, stockQuestion } from '#lib/services/house/house-facts.ts';
+import { freePieces, houseFacts, stockQuestion } from '#lib/services/house/house-facts.ts';
+import { expireHoldsFirst } from '#lib/services/yard/expire-holds.ts';
+import { type EquipmentHold, endOfDay, holdEquipment } from '#lib/services/yard/hold-equipment.ts';
+import { chooseCounted } from '#lib/stock/choose-counted.ts';
 import { chooseUnits } from '#lib/stock/choose-units.ts';
-import type { Unit } from '#lib/stock/unit.ts';
 import { optionInputs, optionOf, type PapersInput } from './papers-of.ts';
 import { quoteStanding } from './quote-standing.ts';
 
@@ -54,6 +49,7 @@ interface Accepting {
 }
 
 function accept(tx: DbOrTx, { context, acceptance }: Accepting): Result<HeldBooking> {
+  expireHoldsFirst(tx, context);
   const quote = findQuote(tx, acceptance.quoteId);
   if (!quote)
     return failed({
@@ -102,12 +98,9 @@ function orderedOption({
   return ok(ordered);
 }
 
-interface Chosen {
-  readonly units: readonly Unit[];
-  readonly window: DateRange;
-}
+type Chosen = Pick<EquipmentHold, 'units' | 'items' | 'window' | 'depot'>;
 
-/** Units for everything in the kits that has serial numbers, over the dates that were quoted. */
+/** Units for everything in the kits that has serial numbers and a number of what is counted, over the dates that were quoted. */
 function unitsFor(context: Context, { outcome, models, site }: PapersInput): Result<Chosen> {
   const window = rangeOfDays(site.startsOn, site.days);
   if (window.ends_before <= today(context)) {
@@ -116,15 +109,24 @@ function unitsFor(context: Context, { outcome, models, site }: PapersInput): Res
       sentence: `The hire would have ended before ${window.ends_before}, which is past: set new dates, plan again and issue a revision.`,
     });
   }
-  const counted = new Set(models.filter((model) => model.counted || model.madeToOrder).map((model) => model.number));
-  const needs = outcome.kits
-    .flatMap((kit) => kit.items)
-    .filter(({ item }) => !counted.has(item))
-    .map(({ item, count }) => ({ model: item, count }));
+  const pieces = outcome.kits.flatMap((kit) => kit.items).map(({ item, count }) => ({ model: item, count }));
   const depot = houseFacts(context).depots[0]?.code ?? '';
+  const serialised = new Set(
+    models.filter((model) => !model.counted && !model.madeToOrder).map(({ number }) => number),
+  );
+  const needs = pieces.filter(({ model }) => serialised.has(model));
   const chosen = chooseUnits({ ...stockQuestion(context, { window }), needs, depot });
-  if (chosen.ok) return ok({ units: chosen.value, window });
-  const { code, sentence } = chosen.reason;
+  if (!chosen.ok) return takenMeanwhile(chosen.reason);
+  const counted = new Set(models.filter((model) => model.counted && !model.madeToOrder).map(({ number }) => number));
+  const items = chooseCounted({
+    needs: pieces.filter(({ model }) => counted.has(model)),
+    free: freePieces(context, { window }),
+    window,
+  });
+  return items.ok ? ok({ units: chosen.value, items: items.value, window, depot }) : takenMeanwhile(items.reason);
+}
+
+function takenMeanwhile({ code, sentence }: Refused): Failed<Refused> {
   return failed({ code, sentence: `Equipment was taken meanwhile, so nothing was booked. ${sentence}` });
 }
 
@@ -133,31 +135,16 @@ interface Holding extends Accepting, Chosen {
   readonly slot: number;
 }
 
-function hold(tx: DbOrTx, { context, acceptance, quote, slot, units, window }: Holding): HeldBooking {
-  const house = houseFacts(context);
-  const number = `B-${String(takeNumber(tx, 'booking')).padStart(5, '0')}`;
+function hold(tx: DbOrTx, { context, acceptance, quote, slot, ...chosen }: Holding): HeldBooking {
   const { acceptedBy = '', orderNumber = '' } = acceptance;
-  const bookingId = insertBooking(tx, {
-    number,
-    quote_id: quote.id,
-    option_slot: slot,
-    state: 'held',
-    held_until: addDays(today(context), house.terms.holdDays),
-    note: '',
-    accepted_on: today(context),
-    accepted_by: acceptedBy,
-    order_number: orderNumber,
+  const number = holdEquipment(tx, {
+    context,
+    quote: { id: quote.id, slot },
+    ...chosen,
+    heldUntil: endOfDay(addDays(today(context), houseFacts(context).terms.holdDays)),
+    acceptedBy,
+    orderNumber,
   });
-  for (const unit of units) {
-    insertBookingUnit(tx, {
-      booking_id: bookingId,
-      unit_serial: unit.serial,
-      starts_on: window.starts_on,
-      ends_before: window.ends_before,
-      free_again_on: addDays(window.ends_before, house.turnaroundDays),
-      active: true,
-    });
-  }
   changeQuoteState(tx, {
     id: quote.id,
     state: 'accepted',
@@ -168,7 +155,7 @@ function hold(tx: DbOrTx, { context, acceptance, quote, slot, units, window }: H
   changeRow(tx, { id: quote.enquiry_id, at: timestamp(context), set: {} });
   const why = `${quote.number} ${quote.revision}`;
   moveByDeed(tx, { context, enquiryId: quote.enquiry_id, by: 'quote accepted', to: 'accepted', why });
-  const serials = units.map((unit) => unit.serial);
+  const serials = chosen.units.map((unit) => unit.serial);
   addAuditEntry(tx, {
     at: timestamp(context),
     who: context.actor,
