@@ -2,7 +2,7 @@ import { countText } from '#lib/documents/words/print-values.ts';
 import type { QuoteView } from '#lib/services/quotes/list-issued-quotes.ts';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
-import { ShownDate, ShownWindow } from './shown-forms.client.tsx';
+import { ShownDate, ShownMoment, ShownWindow } from './shown-forms.client.tsx';
 
 type Booking = NonNullable<QuoteView['booking']>;
 
@@ -41,7 +41,7 @@ export function QuoteBooking({ quote, booking }: QuoteBookingProps) {
         )}
         {booking.heldUntil !== null && (
           <>
-            ; to be confirmed by <ShownDate on={booking.heldUntil.slice(0, 10)} />
+            ; to be confirmed by <ShownMoment at={booking.heldUntil} />
           </>
         )}
         .

@@ -5,6 +5,7 @@
  * Read next: bookings.ts.
  */
 import { and, asc, eq, inArray, lte, sql } from 'drizzle-orm';
+import { HOLDING_STATES } from '#lib/stock/booking-life.ts';
 import type { DbOrTx } from '../client.ts';
 import { booking } from '../schema/booking.ts';
 import { bookingUnit } from '../schema/booking-unit.ts';
@@ -50,7 +51,10 @@ export function movements(db: DbOrTx, { states, by, until }: MovementsAsked): re
       customer: customer.name,
     })
     .from(booking)
-    .innerJoin(bookingUnit, and(eq(bookingUnit.booking_id, booking.id), eq(bookingUnit.active, true)))
+    .innerJoin(
+      bookingUnit,
+      and(eq(bookingUnit.booking_id, booking.id), inArray(bookingUnit.state, [...HOLDING_STATES])),
+    )
     .leftJoin(quote, eq(quote.id, booking.quote_id))
     .leftJoin(enquiry, eq(enquiry.id, quote.enquiry_id))
     .leftJoin(customer, eq(customer.id, enquiry.customer_id))
