@@ -5,6 +5,9 @@ import { openYard } from '#lib/services/yard/open-yard.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 
+/** How the units of a booking stand where it stands so. */
+const UNITS_IN: Readonly<Record<string, string>> = { picked: 'picked', out: 'out', cancelled: 'released' };
+
 let taken = 0;
 
 /** Two units of the house booked from a day on, in a state. */
@@ -20,9 +23,9 @@ function book(context: Context, { state, from, days }: { state: string; from: nu
     .pluck()
     .all(taken * 2);
   const insert = raw.prepare(
-    'INSERT INTO booking_unit (booking_id, unit_serial, starts_on, ends_before, free_again_on) VALUES (?, ?, ?, ?, ?)',
+    'INSERT INTO booking_unit (booking_id, unit_serial, starts_on, ends_before, free_again_on, state) VALUES (?, ?, ?, ?, ?, ?)',
   );
-  for (const serial of serials) insert.run(id, serial, starts, ends, ends);
+  for (const serial of serials) insert.run(id, serial, starts, ends, ends, UNITS_IN[state] ?? 'held');
   return number;
 }
 
