@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import styles from './plan-sheet.module.css';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 
 interface CopyTextProps {
   readonly href: string;

@@ -1,4 +1,4 @@
-import { KnownMark } from '#app/_ui/known-mark.client.tsx';
+import { KnownMark } from '#app/_ui/line/known-mark.client.tsx';
 import { StateMark } from '#app/_ui/state-mark.tsx';
 import { BASES, type Basis, known } from '#lib/units/known-value.ts';
 

@@ -1,4 +1,4 @@
-import { PlanWide } from '#app/_ui/plan-wide.tsx';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
 import type { ModelDetail } from '#lib/services/equipment/open-model.ts';
 
 type GearRow = NonNullable<ModelDetail['chart']>['rows'][number];

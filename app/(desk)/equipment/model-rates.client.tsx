@@ -2,7 +2,7 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import { PlanWide } from '#app/_ui/plan-wide.tsx';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
 import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { decimalText } from '#lib/money/currency.ts';
 import type { RateCardView } from '#lib/services/equipment/open-model.ts';

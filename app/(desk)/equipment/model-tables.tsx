@@ -1,6 +1,6 @@
 import Link from 'next/link';
-import { PlanWide } from '#app/_ui/plan-wide.tsx';
-import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
+import { ROLE_NAMES } from '#app/_ui/plan/plan-words.ts';
 import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { massText } from '#lib/documents/words/print-values.ts';
 import type { ModelView } from '#lib/services/equipment/list-models-view.ts';

@@ -2,7 +2,7 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
+import { ROLE_NAMES } from '#app/_ui/plan/plan-words.ts';
 import { moneyText } from '#lib/documents/words/print-values.ts';
 import { decimalText } from '#lib/money/currency.ts';
 import type { RaisedModel } from '#lib/services/equipment/raise-rates.ts';

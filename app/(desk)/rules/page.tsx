@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
-import styles from '#app/_ui/plan-sheet.module.css';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { readHouseRecord } from '#lib/services/house/house-record.ts';
 import { listAllRules } from '#lib/services/house/list-all-rules.ts';
 import { RuleList, type RuleRow } from './rule-list.client.tsx';

@@ -1,7 +1,7 @@
 'use client';
 import { useState } from 'react';
-import styles from '#app/_ui/plan-sheet.module.css';
-import { PlanWide } from '#app/_ui/plan-wide.tsx';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
 
 export interface RuleRow {
   readonly id: string;

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
-import { PlanRefused } from '#app/_ui/plan-refused.tsx';
-import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
+import { PlanRefused } from '#app/_ui/plan/plan-refused.tsx';
+import { ROLE_NAMES } from '#app/_ui/plan/plan-words.ts';
 import { readCoherence } from '#lib/services/equipment/read-coherence.ts';
 import { CsvExchange } from '../csv-exchange.client.tsx';
 

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
-import { PlanRefused } from '#app/_ui/plan-refused.tsx';
-import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
+import { PlanRefused } from '#app/_ui/plan/plan-refused.tsx';
+import { ROLE_NAMES } from '#app/_ui/plan/plan-words.ts';
 import { fieldsOf } from '#lib/contracts/equipment-fields.ts';
 import { roleSchema } from '#lib/contracts/equipment-requests.ts';
 import { openModel } from '#lib/services/equipment/open-model.ts';

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
-import { PlanRefused } from '#app/_ui/plan-refused.tsx';
+import { PlanRefused } from '#app/_ui/plan/plan-refused.tsx';
 import { listCardDays } from '#lib/services/equipment/list-card-days.ts';
 import { CsvExchange } from '../csv-exchange.client.tsx';
 import { RaiseRates } from '../raise-rates.client.tsx';

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
-import { PlanRefused } from '#app/_ui/plan-refused.tsx';
+import { PlanRefused } from '#app/_ui/plan/plan-refused.tsx';
 import { RULE_KIND_SPECS } from '#lib/contracts/house-rule-values.ts';
 import { readHouseRecord } from '#lib/services/house/house-record.ts';
 import { ChangeHistory } from '../../equipment/change-history.tsx';

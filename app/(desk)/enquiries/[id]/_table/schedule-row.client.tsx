@@ -2,7 +2,7 @@
 
 import Link from 'next/link';
 import { memo } from 'react';
-import { KnownMark } from '#app/_ui/known-mark.client.tsx';
+import { KnownMark } from '#app/_ui/line/known-mark.client.tsx';
 import { useUnits } from '#app/_ui/shown-units.client.tsx';
 import type { LineView } from '#lib/services/lines/line-view.ts';
 import type { CellEdit } from '#lib/services/schedule/edit-cells.ts';

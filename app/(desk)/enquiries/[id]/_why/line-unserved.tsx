@@ -1,6 +1,6 @@
-import { LineFindings } from '#app/_ui/line-findings.tsx';
-import styles from '#app/_ui/plan-sheet.module.css';
-import { ReasonTree } from '#app/_ui/reason-tree.tsx';
+import { LineFindings } from '#app/_ui/line/line-findings.tsx';
+import { ReasonTree } from '#app/_ui/line/reason-tree.tsx';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import { RepairList } from './repair-list.client.tsx';
 

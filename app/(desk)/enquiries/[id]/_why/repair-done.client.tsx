@@ -1,8 +1,8 @@
 'use client';
 import { useRouter } from 'next/navigation';
 import { useState, useSyncExternalStore } from 'react';
-import { send } from '#app/_ui/plan-send.ts';
-import styles from '#app/_ui/plan-sheet.module.css';
+import { send } from '#app/_ui/plan/plan-send.ts';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { useUnits } from '#app/_ui/shown-units.client.tsx';
 import { sentenceIn, type Told } from '#lib/units/say-figure.ts';
 

@@ -1,8 +1,8 @@
 'use client';
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import { send } from '#app/_ui/plan-send.ts';
-import styles from '#app/_ui/plan-sheet.module.css';
+import { send } from '#app/_ui/plan/plan-send.ts';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { ShownSentence } from '#app/_ui/shown-units.client.tsx';
 import type { RepairOffer } from '#lib/services/lines/repair-offers.ts';
 import { type Done, keepDone } from './repair-done.client.tsx';

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
-import { PlanRefused } from '#app/_ui/plan-refused.tsx';
+import { PlanRefused } from '#app/_ui/plan/plan-refused.tsx';
 import { openVisits } from '#lib/services/visits/open-visits.ts';
 import { FoundImport } from './found-import.client.tsx';
 import { FoundSheet } from './found-sheet.client.tsx';

@@ -1,7 +1,7 @@
 'use client';
 import { type KeyboardEvent, useState } from 'react';
-import styles from '#app/_ui/plan-sheet.module.css';
-import { PlanWide } from '#app/_ui/plan-wide.tsx';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
 import chart from './frontier.module.css';
 import type { FrontierRow } from './frontier-rows.ts';
 import { useAdopt } from './use-adopt.client.tsx';

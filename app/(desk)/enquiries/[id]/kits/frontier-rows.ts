@@ -1,4 +1,4 @@
-import { gapText, proofText } from '#app/_ui/plan-words.ts';
+import { gapText, proofText } from '#app/_ui/plan/plan-words.ts';
 import { countText, hoursText } from '#lib/documents/words/print-values.ts';
 import { type FrontierPoint, frontierOf } from '#lib/services/plans/frontier-view.ts';
 import type { StudyView } from '#lib/services/plans/study-enquiry.ts';

@@ -1,4 +1,4 @@
-import { assemblyNames } from '#app/_ui/line-parts.ts';
+import { assemblyNames } from '#app/_ui/line/line-parts.ts';
 import type { PlannedLineView, PlanView } from '#lib/services/plans/plan-view.ts';
 import { formatCeiling, formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
 import type { LineGroup, RefusedGroup } from './plan-lines.client.tsx';

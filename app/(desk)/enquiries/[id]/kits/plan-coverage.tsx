@@ -1,5 +1,5 @@
-import styles from '#app/_ui/plan-sheet.module.css';
-import { ROLE_NAMES } from '#app/_ui/plan-words.ts';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { ROLE_NAMES } from '#app/_ui/plan/plan-words.ts';
 import { countText } from '#lib/documents/words/print-values.ts';
 import type { Coverage, CoverageRow } from '#lib/services/plans/coverage-view.ts';
 import chart from './frontier.module.css';

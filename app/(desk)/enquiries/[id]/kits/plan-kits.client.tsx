@@ -1,9 +1,9 @@
 'use client';
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import { send } from '#app/_ui/plan-send.ts';
-import styles from '#app/_ui/plan-sheet.module.css';
-import { PlanWide } from '#app/_ui/plan-wide.tsx';
+import { send } from '#app/_ui/plan/plan-send.ts';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
 import type { EnquiryView } from '#lib/services/enquiries/open-enquiry.ts';
 import type { PlanView } from '#lib/services/plans/plan-view.ts';
 

@@ -1,4 +1,4 @@
-import { PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
+import { PREFERENCE_NAMES } from '#app/_ui/plan/plan-words.ts';
 import type { PlanState } from '#lib/services/plans/plan-enquiry.ts';
 import chart from './frontier.module.css';
 

@@ -1,5 +1,5 @@
 'use client';
-import styles from '#app/_ui/plan-sheet.module.css';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { useAdopt } from './use-adopt.client.tsx';
 
 export interface Way {

@@ -1,4 +1,4 @@
-import { gapText, PREFERENCE_NAMES, proofText } from '#app/_ui/plan-words.ts';
+import { gapText, PREFERENCE_NAMES, proofText } from '#app/_ui/plan/plan-words.ts';
 import { hoursText, massText } from '#lib/documents/words/print-values.ts';
 import type { PlanSummary, PlanView } from '#lib/services/plans/plan-view.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';

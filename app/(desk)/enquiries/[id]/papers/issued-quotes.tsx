@@ -1,7 +1,7 @@
-import styles from '#app/_ui/plan-sheet.module.css';
-import { moneyIn } from '#app/_ui/plan-words.ts';
-import { FileLinks, PaperLinks } from '#app/_ui/price-papers.tsx';
-import { QuoteBooking } from '#app/_ui/quote-booking.tsx';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { moneyIn } from '#app/_ui/plan/plan-words.ts';
+import { FileLinks, PaperLinks } from '#app/_ui/price/price-papers.tsx';
+import { QuoteBooking } from '#app/_ui/price/quote-booking.tsx';
 import { dateText, windowText } from '#lib/documents/words/print-values.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import type { EnquiryView } from '#lib/services/enquiries/open-enquiry.ts';

@@ -1,8 +1,8 @@
 'use client';
 import { type FormEvent, useState } from 'react';
-import { send } from '#app/_ui/plan-send.ts';
-import styles from '#app/_ui/plan-sheet.module.css';
-import { PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
+import { send } from '#app/_ui/plan/plan-send.ts';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { PREFERENCE_NAMES } from '#app/_ui/plan/plan-words.ts';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
 import type { PriceView } from '#lib/services/quotes/price-view.ts';
 import { Field, FormEnd, SelectField } from './price-fields.client.tsx';

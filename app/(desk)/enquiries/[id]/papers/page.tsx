@@ -1,12 +1,12 @@
 import type { Metadata } from 'next';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
-import { PlanRefused } from '#app/_ui/plan-refused.tsx';
-import styles from '#app/_ui/plan-sheet.module.css';
-import { moneyIn } from '#app/_ui/plan-words.ts';
-import { PriceChanges } from '#app/_ui/price-changes.tsx';
-import { PriceLines } from '#app/_ui/price-lines.tsx';
-import { PriceDrafts } from '#app/_ui/price-papers.tsx';
+import { PlanRefused } from '#app/_ui/plan/plan-refused.tsx';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { moneyIn } from '#app/_ui/plan/plan-words.ts';
+import { PriceChanges } from '#app/_ui/price/price-changes.tsx';
+import { PriceLines } from '#app/_ui/price/price-lines.tsx';
+import { PriceDrafts } from '#app/_ui/price/price-papers.tsx';
 import { constraintsToJson } from '#lib/contracts/constraints.ts';
 import { GENERAL_CAUTIONS } from '#lib/documents/words/safety-words.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/enquiries/open-enquiry.ts';

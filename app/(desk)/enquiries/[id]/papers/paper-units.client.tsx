@@ -1,8 +1,8 @@
 'use client';
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import { send } from '#app/_ui/plan-send.ts';
-import styles from '#app/_ui/plan-sheet.module.css';
+import { send } from '#app/_ui/plan/plan-send.ts';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 
 const CHOICES = [

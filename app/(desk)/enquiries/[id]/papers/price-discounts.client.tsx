@@ -1,6 +1,6 @@
 'use client';
 import { type FormEvent, useRef, useState } from 'react';
-import styles from '#app/_ui/plan-sheet.module.css';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
 import { GROUP_NAMES, LINE_GROUPS } from '#lib/pricing/line-groups.ts';
 import type { EditorProps, Kept } from './price-editor-props.ts';

@@ -1,6 +1,6 @@
 'use client';
 import { useRef, useState } from 'react';
-import styles from '#app/_ui/plan-sheet.module.css';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { ShownMoney, ShownWindow } from '#app/_ui/shown-forms.client.tsx';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
 import { ManualLineForm } from './manual-line-form.client.tsx';

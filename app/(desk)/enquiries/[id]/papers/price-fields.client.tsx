@@ -1,6 +1,6 @@
 'use client';
 import { useId } from 'react';
-import styles from '#app/_ui/plan-sheet.module.css';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import sheet from './price-sheet.module.css';
 
 interface FieldProps {

@@ -2,9 +2,9 @@
 import Link from 'next/link';
 import { useRouter } from 'next/navigation';
 import { useRef, useState } from 'react';
-import { send } from '#app/_ui/plan-send.ts';
-import styles from '#app/_ui/plan-sheet.module.css';
-import { PREFERENCE_NAMES } from '#app/_ui/plan-words.ts';
+import { send } from '#app/_ui/plan/plan-send.ts';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { PREFERENCE_NAMES } from '#app/_ui/plan/plan-words.ts';
 import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { countText, hoursText } from '#lib/documents/words/print-values.ts';
 import type { OptionSummary, PriceView } from '#lib/services/quotes/price-view.ts';

@@ -1,7 +1,7 @@
 'use client';
 import { useState } from 'react';
-import { send } from '#app/_ui/plan-send.ts';
-import styles from '#app/_ui/plan-sheet.module.css';
+import { send } from '#app/_ui/plan/plan-send.ts';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import type { Redrawn } from '#lib/services/quotes/redraw-quote.ts';
 import sheet from './price-sheet.module.css';
 

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { asking } from '#app/_lib/asking.ts';
-import { PlanRefused } from '#app/_ui/plan-refused.tsx';
+import { PlanRefused } from '#app/_ui/plan/plan-refused.tsx';
 import { fieldsOf } from '#lib/contracts/equipment-fields.ts';
 import { openModel } from '#lib/services/equipment/open-model.ts';
 import { ModelForm } from '../../model-form.client.tsx';

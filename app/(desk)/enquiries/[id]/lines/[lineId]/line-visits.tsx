@@ -1,5 +1,5 @@
-import styles from '#app/_ui/plan-sheet.module.css';
-import { PlanWide } from '#app/_ui/plan-wide.tsx';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
 import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import type { LineView } from '#lib/services/lines/line-view.ts';
 import { VisitUse } from './visit-use.client.tsx';

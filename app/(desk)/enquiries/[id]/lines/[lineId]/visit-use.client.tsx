@@ -3,7 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
-import styles from '#app/_ui/plan-sheet.module.css';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 
 interface VisitUseProps {
   readonly visitId: number;

@@ -1,8 +1,8 @@
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
+import { ShownDate, ShownMoment, ShownWindow } from '#app/_ui/shown-forms.client.tsx';
 import { countText } from '#lib/documents/words/print-values.ts';
 import type { QuoteView } from '#lib/services/quotes/list-issued-quotes.ts';
-import styles from './plan-sheet.module.css';
-import { PlanWide } from './plan-wide.tsx';
-import { ShownDate, ShownMoment, ShownWindow } from './shown-forms.client.tsx';
 
 type Booking = NonNullable<QuoteView['booking']>;
 

@@ -1,8 +1,8 @@
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
+import { ShownCeiling, ShownMark, ShownQuantity } from '#app/_ui/shown-units.client.tsx';
 import { AT_THE_VALVE } from '#lib/documents/words/safety-words.ts';
 import type { LineDetail } from '#lib/services/lines/open-line.ts';
-import styles from './plan-sheet.module.css';
-import { PlanWide } from './plan-wide.tsx';
-import { ShownCeiling, ShownMark, ShownQuantity } from './shown-units.client.tsx';
 
 type Assembly = LineDetail['assemblies'][number];
 type Settings = Assembly['opening'];

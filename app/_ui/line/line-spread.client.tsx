@@ -1,5 +1,8 @@
 'use client';
 import { useState } from 'react';
+import { send } from '#app/_ui/plan/plan-send.ts';
+import sheet from '#app/_ui/plan/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
 import {
   type SpreadRow,
   spreadRows,
@@ -10,9 +13,6 @@ import {
 import type { spreadDuty } from '#lib/services/lines/spread-duty.ts';
 import { formatQuantity, type UnitSystem } from '#lib/units/format-quantity.ts';
 import styles from './line-spread.module.css';
-import { send } from './plan-send.ts';
-import sheet from './plan-sheet.module.css';
-import { PlanWide } from './plan-wide.tsx';
 
 type Answer = ReturnType<typeof spreadDuty>;
 type Spread = Extract<Answer, { ok: true }>['value'];

@@ -1,7 +1,7 @@
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { measureFirstText } from '#lib/documents/words/measure-first-words.ts';
 import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
-import styles from './plan-sheet.module.css';
 
 interface MeasureFirstProps {
   readonly duty: LineDetail['duty'];

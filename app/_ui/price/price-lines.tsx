@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
+import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
+import { ShownSource } from '#app/_ui/shown-units.client.tsx';
 import type { PlanView } from '#lib/services/plans/plan-view.ts';
-import styles from './plan-sheet.module.css';
-import { PlanWide } from './plan-wide.tsx';
-import { ShownMoney } from './shown-forms.client.tsx';
-import { ShownSource } from './shown-units.client.tsx';
 
 type Price = NonNullable<PlanView['price']>;
 type Money = (amount: number) => ReactNode;

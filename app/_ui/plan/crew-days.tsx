@@ -1,9 +1,9 @@
+import { LineFindings } from '#app/_ui/line/line-findings.tsx';
+import { LineSteps } from '#app/_ui/line/line-steps.tsx';
 import { CREW_DAY_CAUTIONS, crewDayFindings, crewDayRow } from '#lib/documents/words/crew-day-words.ts';
 import { countText, massText } from '#lib/documents/words/print-values.ts';
 import type { PlanView } from '#lib/services/plans/plan-view.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
-import { LineFindings } from './line-findings.tsx';
-import { LineSteps } from './line-steps.tsx';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
 

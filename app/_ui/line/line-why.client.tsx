@@ -1,9 +1,9 @@
 'use client';
 import { useState } from 'react';
+import { send } from '#app/_ui/plan/plan-send.ts';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import type { Finding } from '#lib/kernel/finding.ts';
 import type { Reason } from '#lib/kits/reason.ts';
-import { send } from './plan-send.ts';
-import styles from './plan-sheet.module.css';
 import { ReasonTree } from './reason-tree.tsx';
 
 interface WhyProps {

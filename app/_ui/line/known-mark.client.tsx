@@ -1,7 +1,7 @@
 'use client';
+import { ShownRange, ShownSource } from '#app/_ui/shown-units.client.tsx';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
-import { ShownRange, ShownSource } from './shown-units.client.tsx';
 
 const SHORT = { measured: 'M', stated: 'S', standard: 'N', computed: 'C', 'rule of thumb': 'R', assumed: 'A' } as const;
 

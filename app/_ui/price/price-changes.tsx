@@ -1,5 +1,5 @@
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import type { QuoteChanges } from '#lib/documents/words/quote-changes.ts';
-import styles from './plan-sheet.module.css';
 
 /** What the next revision would change, as it will stand on its first page. */
 export function PriceChanges({ changes }: { readonly changes: QuoteChanges }) {

@@ -1,5 +1,5 @@
+import { DrawingShapes } from '#app/_ui/drawing-shapes.tsx';
 import type { Drawing } from '#lib/documents/drawings/drawing.ts';
-import { DrawingShapes } from './drawing-shapes.tsx';
 import styles from './plan-sheet.module.css';
 import { PlanWide } from './plan-wide.tsx';
 

@@ -1,6 +1,6 @@
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { ShownQuantity, ShownRange, ShownSource } from '#app/_ui/shown-units.client.tsx';
 import type { LineDetail } from '#lib/services/lines/open-line.ts';
-import styles from './plan-sheet.module.css';
-import { ShownQuantity, ShownRange, ShownSource } from './shown-units.client.tsx';
 
 type Steps = LineDetail['duty']['steps'];
 

@@ -1,5 +1,5 @@
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { chanceText, WHAT_THE_CHANCE_IS } from '#lib/documents/words/chance-words.ts';
-import styles from './plan-sheet.module.css';
 
 /** The chance of an assembly, never without what it is. */
 export function LineChance({ chance }: { readonly chance: number }) {

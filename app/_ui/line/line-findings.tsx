@@ -1,6 +1,6 @@
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { ShownSentence, ShownSource } from '#app/_ui/shown-units.client.tsx';
 import type { Finding } from '#lib/kernel/finding.ts';
-import styles from './plan-sheet.module.css';
-import { ShownSentence, ShownSource } from './shown-units.client.tsx';
 
 const ORDER = { refusal: 0, warning: 1, note: 2 } as const;
 

@@ -1,5 +1,5 @@
-import { CopyText } from './copy-text.client.tsx';
-import styles from './plan-sheet.module.css';
+import { CopyText } from '#app/_ui/copy-text.client.tsx';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 
 const PAPERS = [
   { kind: 'quote', name: 'Quote', about: 'for the customer: price, terms, assumptions, what is not served' },

@@ -1,9 +1,9 @@
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
+import { ShownQuantity } from '#app/_ui/shown-units.client.tsx';
 import { chanceText, WHAT_THE_CHANCE_IS } from '#lib/documents/words/chance-words.ts';
 import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import { assemblyNames } from './line-parts.ts';
-import styles from './plan-sheet.module.css';
-import { PlanWide } from './plan-wide.tsx';
-import { ShownQuantity } from './shown-units.client.tsx';
 
 interface AssembliesProps {
   readonly detail: LineDetail;

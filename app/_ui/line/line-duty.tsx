@@ -1,9 +1,9 @@
+import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
+import { ShownRange, ShownSource } from '#app/_ui/shown-units.client.tsx';
 import type { LineDetail } from '#lib/services/lines/open-line.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
-import styles from './plan-sheet.module.css';
-import { PlanWide } from './plan-wide.tsx';
-import { ShownRange, ShownSource } from './shown-units.client.tsx';
 
 type Duty = LineDetail['duty'];
 

@@ -1,6 +1,6 @@
+import { ShownSentence, ShownSource } from '#app/_ui/shown-units.client.tsx';
 import type { Reason } from '#lib/kits/reason.ts';
 import styles from './reason-tree.module.css';
-import { ShownSentence, ShownSource } from './shown-units.client.tsx';
 
 const KINDS = { answer: '', rule: 'rule', fact: 'fact', part: 'part' } as const;
 
