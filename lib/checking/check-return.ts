@@ -87,9 +87,8 @@ function chargeOf(fact: CheckedFact, { terms, rates, waiver }: CheckedReturn): r
       return signed({ kind, about, unit: Math.abs(more), count: Math.sign(more), tax: taxOf.hire });
     }
     case 'cleaning': {
-      const unit = rates.cleaning_minor?.[fact.soil] ?? 0;
-      const isFree = rates.cleaning_minor !== null && unit === 0;
-      return signed({ kind: 'cleaning', about, unit, count: isFree ? 0 : 1, tax: taxOf.labour });
+      const unit = rates.cleaning_minor[fact.soil];
+      return signed({ kind: 'cleaning', about, unit: unit ?? 0, count: unit === 0 ? 0 : 1, tax: taxOf.labour });
     }
     case 'repair': {
       const minutes = Math.round(fact.hours * 100) * (rates.workshop_minor_per_hour ?? 0);

@@ -19,7 +19,7 @@ export interface CheckedReturn {
   };
   readonly rates: {
     readonly workshop_minor_per_hour: number | null;
-    readonly cleaning_minor: Readonly<Record<string, number>> | null;
+    readonly cleaning_minor: Readonly<Record<string, number | undefined>>;
   };
   readonly waiver: 'taken' | 'declined';
   readonly facts: readonly CheckedFact[];

@@ -132,6 +132,22 @@ export const PRICE_SECTIONS: readonly HouseSection[] = [
     ],
   },
   {
+    title: 'What came back',
+    fields: [
+      { path: 'returns.workshop_minor_per_hour', label: 'An hour in the workshop', kind: 'amount' },
+      { path: 'returns.cleaning_dirty_minor', label: 'Cleaning a dirty piece', kind: 'amount' },
+      { path: 'returns.cleaning_water_minor', label: 'Cleaning a piece from water', kind: 'amount' },
+      { path: 'returns.cleaning_sewage_minor', label: 'Cleaning a piece from sewage', kind: 'amount' },
+      { path: 'returns.cleaning_product_minor', label: 'Cleaning a piece from a product', kind: 'amount' },
+      {
+        path: 'returns.cleaning_unknown_minor',
+        label: 'Cleaning a piece from nobody knows what',
+        kind: 'amount',
+        help: 'A price that is left empty is typed at each return.',
+      },
+    ],
+  },
+  {
     title: 'Price list',
     fields: [
       {

@@ -9,6 +9,7 @@ import { HOUSE_RULE_KINDS, type HouseRule } from '#lib/duty/site.ts';
 import { isIsoDate } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { type Minor, toMinor } from '#lib/money/money.ts';
+import type { ReturnRates } from '#lib/pricing/return-facts.ts';
 import { type Kilograms, kilograms } from '#lib/units/quantity.ts';
 import { wrongRuleValue } from './house-rule-values.ts';
 import { type PriceList, priceListSchema } from './price-list.ts';
@@ -65,6 +66,16 @@ export const houseRuleSchema = z
     if (wrong !== null) context.addIssue({ code: 'custom', path: ['value'], message: wrong });
   });
 
+/** What is charged when something comes back in need of work; what is left out has no price and is typed each time. */
+const returnPricesSchema = z.strictObject({
+  workshop_minor_per_hour: minor.optional(),
+  cleaning_dirty_minor: minor.optional(),
+  cleaning_water_minor: minor.optional(),
+  cleaning_sewage_minor: minor.optional(),
+  cleaning_product_minor: minor.optional(),
+  cleaning_unknown_minor: minor.optional(),
+});
+
 /** What is a price, and therefore holds from a day on. */
 const priceFields = {
   tax_categories: z.array(taxCategorySchema).min(1),
@@ -74,6 +85,7 @@ const priceFields = {
   delivery_bands: z.array(bandSchema).min(1),
   labour_minor_per_hour: minor,
   price_list: priceListSchema,
+  returns: returnPricesSchema.optional(),
 };
 
 /** What is no price, and holds at once. */
@@ -187,6 +199,8 @@ export interface HouseFacts {
   readonly houseRules: readonly HouseRule[];
   /** What is quoted again and again beside the rates. */
   readonly priceList: PriceList;
+  /** Absent in what was frozen before it was kept. */
+  readonly returns?: ReturnRates;
 }
 
 export function parseHouse(json: unknown): Result<HouseFacts> {
@@ -240,8 +254,23 @@ function readHouse(house: z.output<typeof houseSchema>): HouseFacts {
     turnaroundDays: house.turnaround_days,
     liftLimit: kilograms(house.lift_limit_kg),
     priceList: house.price_list,
+    returns: returnRates(house.returns ?? {}),
     houseRules: house.house_rules
       .filter((rule) => rule.off !== true)
       .map(({ id, kind, value, sentence }) => ({ id, kind, value, sentence })),
+  };
+}
+
+function returnRates(prices: z.output<typeof returnPricesSchema>): ReturnRates {
+  const cleaning = {
+    dirty: prices.cleaning_dirty_minor,
+    water: prices.cleaning_water_minor,
+    sewage: prices.cleaning_sewage_minor,
+    product: prices.cleaning_product_minor,
+    unknown: prices.cleaning_unknown_minor,
+  };
+  return {
+    workshop_minor_per_hour: prices.workshop_minor_per_hour ?? null,
+    cleaning_minor: Object.fromEntries(Object.entries(cleaning).filter(([, price]) => price !== undefined)),
   };
 }

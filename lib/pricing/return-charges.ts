@@ -94,7 +94,7 @@ const SOIL_WORDS: Readonly<Record<Soil, string>> = {
 };
 
 function cleaningLine(fact: CleaningFact, { terms, rates }: ReturnQuestion): readonly ReturnLine[] {
-  const price = rates.cleaning_minor === null ? null : rates.cleaning_minor[fact.soil];
+  const price = rates.cleaning_minor[fact.soil] ?? null;
   if (price === 0) return [];
   const amount = price ?? toMinor(0);
   return [

@@ -11,10 +11,10 @@ import type { PricingTerms } from './terms.ts';
 export const SOILS = ['dirty', 'water', 'sewage', 'product', 'unknown'] as const;
 export type Soil = (typeof SOILS)[number];
 
-/** What the house asks for cleaning a piece and for an hour in the workshop; null where it has no price. */
+/** What the house asks for cleaning a piece and for an hour in the workshop; null or absent where it has no price. */
 export interface ReturnRates {
   readonly workshop_minor_per_hour: Minor | null;
-  readonly cleaning_minor: Readonly<Record<Soil, Minor>> | null;
+  readonly cleaning_minor: Readonly<Partial<Record<Soil, Minor>>>;
 }
 
 /** How a piece came to be broken or lost, as far as the damage waiver asks. */

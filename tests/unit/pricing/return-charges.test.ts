@@ -113,7 +113,7 @@ describe('charges of a return', () => {
       open: null,
     });
     expect(charged([fact('water')])).toEqual([]);
-    expect(charged([fact('sewage')], { rates: { ...RATES, cleaning_minor: null } })[0]).toMatchObject({
+    expect(charged([fact('sewage')], { rates: { ...RATES, cleaning_minor: {} } })[0]).toMatchObject({
       net_minor: 0,
       sentence: 'It came back from sewage; the house has no price for cleaning it, so one is to be typed.',
       open: 'price',
