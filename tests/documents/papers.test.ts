@@ -3,6 +3,7 @@ import { calculationPaper } from '#lib/documents/papers/calculation-paper.ts';
 import { packingPaper } from '#lib/documents/papers/packing-paper.ts';
 import type { Paper } from '#lib/documents/papers/paper.ts';
 import { quotePaper } from '#lib/documents/papers/quote-paper.ts';
+import { returnPaper } from '#lib/documents/papers/return-paper.ts';
 import { sitePaper } from '#lib/documents/papers/site-paper.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';
@@ -16,6 +17,7 @@ import {
   SAMPLE_QUOTE,
   SAMPLE_UNSERVED,
 } from '#tests/support/sample-plan.ts';
+import { SAMPLE_RETURN } from '#tests/support/sample-return.ts';
 
 const SITE_LINES = SAMPLE_LINES.filter((line) =>
   ['GV-101', 'GV-105', 'SV-109'].some((tag) => line.line.tag.startsWith(tag)),
@@ -25,6 +27,7 @@ const PAPERS: readonly (readonly [string, () => Paper])[] = [
   ['packing list', () => packingPaper(SAMPLE_PACKING)],
   ['site sheet', () => sitePaper({ context: SAMPLE_CONTEXT, lines: SITE_LINES, crewDays: SAMPLE_CREW_DAYS })],
   ['calculation sheet', () => calculationPaper(SAMPLE_CALCULATION)],
+  ['return note', () => returnPaper(SAMPLE_RETURN)],
 ];
 
 /** Text as one line, so that wrapping does not hide a sentence. */

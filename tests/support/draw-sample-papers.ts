@@ -1,9 +1,10 @@
-/** Writes the four sample papers as PDF for a person to look at: `node --import tsx tests/support/draw-sample-papers.ts FOLDER [NAME] [us]`. */
+/** Writes the sample papers as PDF for a person to look at: `node --import tsx tests/support/draw-sample-papers.ts FOLDER [NAME] [us]`. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { calculationPaper } from '#lib/documents/papers/calculation-paper.ts';
 import { packingPaper } from '#lib/documents/papers/packing-paper.ts';
 import { quotePaper } from '#lib/documents/papers/quote-paper.ts';
+import { returnPaper } from '#lib/documents/papers/return-paper.ts';
 import { sitePaper } from '#lib/documents/papers/site-paper.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
 import {
@@ -14,6 +15,7 @@ import {
   SAMPLE_PACKING,
   SAMPLE_QUOTE,
 } from './sample-plan.ts';
+import { SAMPLE_RETURN } from './sample-return.ts';
 
 const folder = process.argv[2] ?? '.reports/papers';
 mkdirSync(folder, { recursive: true });
@@ -23,6 +25,7 @@ const papers = {
   quote: () => quotePaper({ ...SAMPLE_QUOTE, context }),
   'packing-list': () => packingPaper({ ...SAMPLE_PACKING, context }),
   'site-sheet': () => sitePaper({ context, lines: SAMPLE_LINES, crewDays: [] }),
+  'return-note': () => returnPaper(SAMPLE_RETURN),
   calculation: () => calculationPaper({ ...SAMPLE_CALCULATION, context }),
   'long-quote': () => quotePaper({ ...SAMPLE_QUOTE, context, lines: long }),
   'long-site-sheet': () => sitePaper({ context, lines: long, crewDays: [] }),
