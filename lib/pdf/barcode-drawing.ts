@@ -4,9 +4,9 @@
  * Not here: check values (packing/barcode.ts).
  * Read next: block-views.tsx.
  */
-import bwip from 'bwip-js/node';
 import type { Drawing, Shape } from '#lib/documents/drawings/drawing.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
+import { barWidths } from './label-codes.ts';
 
 /** Module width in points: 0.4 mm, wide enough for any hand scanner. */
 const MODULE = 1.13;
@@ -26,11 +26,4 @@ export function barcodeDrawing(text: string): Drawing {
     x += width * MODULE;
   });
   return { width: x + QUIET, height: HEIGHT, title: `Barcode ${text}`, description: `Code 128: ${text}`, shapes };
-}
-
-/** Bar and space widths in modules, a bar first. */
-function barWidths(text: string): readonly number[] {
-  const [symbol] = bwip.raw({ bcid: 'code128', text });
-  invariant(symbol !== undefined && 'sbs' in symbol, `No Code 128 symbol was made for ${text}.`);
-  return symbol.sbs;
 }

@@ -1,12 +1,13 @@
 /*
- * Draws a paper in a worker thread that is shared by the whole process and started at first use.
+ * Draws a paper or a sheet of labels in a worker thread that is shared by the whole process and started at first use.
  * Invariant: one worker at a time; it never keeps the process alive by itself; when it dies every waiting paper fails and the next call starts anew.
  * Not here: drawing (pdf).
  * Read next: paper-worker.ts, start-source-worker.ts.
  */
 import { Worker } from 'node:worker_threads';
+import type { LabelSheet } from '#lib/documents/labels/label-sheet.ts';
 import type { Paper } from '#lib/documents/papers/paper.ts';
-import type { PaperAnswer } from './paper-worker.ts';
+import type { Drawable, PaperAnswer, PaperRequest } from './paper-worker.ts';
 import { startSourceWorker } from './start-source-worker.ts';
 
 interface Waiting {
@@ -23,6 +24,14 @@ let studio: Studio | null = null;
 let lastId = 0;
 
 export function drawPaper(paper: Paper): Promise<Uint8Array> {
+  return draw({ paper });
+}
+
+export function drawLabels(labels: LabelSheet): Promise<Uint8Array> {
+  return draw({ labels });
+}
+
+function draw(drawable: Drawable): Promise<Uint8Array> {
   studio ??= openStudio();
   const { worker, waiting } = studio;
   lastId += 1;
@@ -30,7 +39,7 @@ export function drawPaper(paper: Paper): Promise<Uint8Array> {
   return new Promise((resolve, reject) => {
     waiting.set(id, { resolve, reject });
     worker.ref();
-    worker.postMessage({ id, paper });
+    worker.postMessage({ id, ...drawable } satisfies PaperRequest);
   });
 }
 

@@ -1,17 +1,19 @@
 /*
- * Worker entry that draws papers, so that nothing else waits while a long one is laid out.
+ * Worker entry that draws papers and labels, so that nothing else waits while a long one is laid out.
  * Invariant: one answer for every message, with the message's id.
  * Not here: starting and sharing the worker (draw-paper.ts).
  * Read next: draw-paper.ts, ../pdf/render-paper.ts.
  */
 import { parentPort } from 'node:worker_threads';
+import type { LabelSheet } from '#lib/documents/labels/label-sheet.ts';
 import type { Paper } from '#lib/documents/papers/paper.ts';
+import { renderLabels } from '#lib/pdf/render-labels.ts';
 import { renderPaper } from '#lib/pdf/render-paper.ts';
 
-export interface PaperRequest {
-  readonly id: number;
-  readonly paper: Paper;
-}
+/** What can be drawn: a paper, or a sheet of labels. */
+export type Drawable = { readonly paper: Paper } | { readonly labels: LabelSheet };
+
+export type PaperRequest = Drawable & { readonly id: number };
 
 export type PaperAnswer =
   | { readonly id: number; readonly bytes: Uint8Array }
@@ -23,7 +25,7 @@ parentPort?.on('message', (request: PaperRequest) => {
 
 async function answer(request: PaperRequest): Promise<void> {
   try {
-    const bytes = await renderPaper(request.paper);
+    const bytes = await ('paper' in request ? renderPaper(request.paper) : renderLabels(request.labels));
     parentPort?.postMessage({ id: request.id, bytes } satisfies PaperAnswer);
   } catch (error) {
     parentPort?.postMessage({
