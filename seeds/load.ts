@@ -15,12 +15,10 @@ import type { IsoDate } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import type { Result } from '#lib/kernel/result.ts';
 import type { Unit } from '#lib/stock/unit.ts';
+import { makeShelves } from './stock.ts';
 import { makeUnits } from './units.ts';
 
 const EQUIPMENT_FILES = ['drives', 'heads', 'adapters', 'extensions', 'restraints', 'options', 'accessories'] as const;
-
-/** Pieces of each counted model on the shelves of a depot; nobody gives them serial numbers. */
-const COUNTED_PIECES = 60;
 
 export interface DemoEnquiry {
   readonly id: string;
@@ -51,9 +49,11 @@ export function demoUnits({ anchor }: { readonly anchor: IsoDate }): readonly Un
   return makeUnits({ models: demoModels(), anchor });
 }
 
+/** Pieces of each counted model over both depots. */
 export function demoCountedStock(): Readonly<Record<string, number>> {
-  const counted = demoModels().filter((model) => model.counted);
-  return Object.fromEntries(counted.map((model) => [model.number, COUNTED_PIECES]));
+  const totals: Record<string, number> = {};
+  for (const { model, count } of makeShelves(demoModels())) totals[model] = (totals[model] ?? 0) + count;
+  return totals;
 }
 
 export function demoHouse(): HouseFacts {

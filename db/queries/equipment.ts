@@ -45,6 +45,6 @@ export function changeModel(db: DbOrTx, { number, version, set }: ModelChange): 
   return done.changes === 1;
 }
 
-export function insertUnits(db: DbOrTx, rows: readonly UnitRow[]): void {
+export function insertUnits(db: DbOrTx, rows: readonly (typeof unit.$inferInsert)[]): void {
   for (const row of rows) db.insert(unit).values(row).run();
 }

@@ -11,7 +11,7 @@ export const model = sqliteTable('model', {
   role: text('role').notNull(),
   name: text('name').notNull(),
   facts_json: text('facts_json').notNull(),
-  /** Pieces on the shelf of a counted model; null where every piece is a unit. */
+  /** Pieces of a counted model over all depots, which triggers add up from counted_shelf; null where every piece is a unit. */
   counted_stock: integer('counted_stock'),
   /** Grows by one with every change, so that two people never overwrite each other unseen. */
   version: integer('version').notNull().default(1),

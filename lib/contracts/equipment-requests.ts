@@ -20,7 +20,6 @@ export const saveModelSchema = z.strictObject({
   role: roleSchema,
   fields,
   existing: z.strictObject({ number, version }).optional(),
-  countedStock: z.int().min(0).max(100_000).optional(),
 });
 
 export const modelActSchema = z.strictObject({ act: z.enum(['retire', 'bring back', 'undo']), version });

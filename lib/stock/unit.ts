@@ -6,8 +6,8 @@
  */
 import type { DateRange, IsoDate } from '#lib/kernel/date-range.ts';
 
-/** In the yard, with a customer, and returned but not yet checked in: these can be hired on later dates. */
-export const HIREABLE_STATES = ['ready', 'out', 'back'] as const;
+/** In the yard, with a customer, returned but not yet checked in, and between two depots: these can be hired on later dates. */
+export const HIREABLE_STATES = ['ready', 'out', 'back', 'on the way'] as const;
 /** These cannot, until somebody changes the state. */
 export const HELD_BACK_STATES = ['quarantine', 'workshop', 'lost', 'retired'] as const;
 export const UNIT_STATES = [...HIREABLE_STATES, ...HELD_BACK_STATES] as const;

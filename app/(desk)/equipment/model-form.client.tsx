@@ -17,16 +17,14 @@ interface ModelFormProps {
   readonly fields: readonly EquipmentField[];
   readonly start: Fields;
   readonly existing: { readonly number: string; readonly version: number } | null;
-  readonly shelf: number;
 }
 
 const RATES = 'Rates to begin with, and value';
 
 /** Every fact of a model as a field with its unit, what it is and its range; the house judges it when it is saved. */
-export function ModelForm({ role, fields, start, existing, shelf }: ModelFormProps) {
+export function ModelForm({ role, fields, start, existing }: ModelFormProps) {
   const router = useRouter();
   const [texts, setTexts] = useState<Fields>(start);
-  const [pieces, setPieces] = useState(String(shelf));
   const [troubles, setTroubles] = useState<readonly FieldTrouble[]>([]);
   const [said, setSaid] = useState('');
   const [saved, setSaved] = useState<SavedModel | null>(null);
@@ -39,7 +37,6 @@ export function ModelForm({ role, fields, start, existing, shelf }: ModelFormPro
       role,
       fields: asked,
       ...(existing === null ? {} : { existing }),
-      ...(texts.counted === 'yes' ? { countedStock: Number(pieces) || 0 } : {}),
     };
     const sent = await send<SavedModel>({ method: 'POST', path: '/api/v1/equipment', body });
     setTroubles(sent.ok ? [] : sent.problems);
@@ -67,7 +64,7 @@ export function ModelForm({ role, fields, start, existing, shelf }: ModelFormPro
           troubles={troubles}
           onChange={(path, value) => setTexts({ ...texts, [path]: value })}
         >
-          {group === 'Model' && texts.counted === 'yes' ? <Shelf pieces={pieces} onChange={setPieces} /> : null}
+          {group === 'Model' && texts.counted === 'yes' ? <ShelfWords /> : null}
         </FieldGroup>
       ))}
       {trial === null ? null : <TrialBench key={trial.id} change={trial.change} />}
@@ -129,12 +126,12 @@ function FieldGroup({ group, number, fields, texts, troubles, onChange, children
   );
 }
 
-function Shelf({ pieces, onChange }: { readonly pieces: string; readonly onChange: (pieces: string) => void }) {
+function ShelfWords() {
   return (
-    <div className={styles.field}>
-      <label htmlFor="field-shelf">pieces on the shelf</label>
-      <input id="field-shelf" inputMode="numeric" value={pieces} onChange={(event) => onChange(event.target.value)} />
-    </div>
+    <p className="soft">
+      Pieces without serial numbers are held by number a depot: the yard counts them under{' '}
+      <Link href="/yard/stock?kind=counted">its stock</Link>.
+    </p>
   );
 }
 

@@ -91,10 +91,9 @@ interface ReadRow {
 
 function writeRow(tx: DbOrTx, context: Context, { shown, json, there }: ReadRow): void {
   if (json === null || shown.kind === 'same' || shown.kind === 'refused') return;
-  const shelf = json.counted ? (there?.counted_stock ?? 0) : null;
-  if (there === undefined) addModelState(tx, context, { json, counted_stock: shelf, retired_on: null });
+  if (there === undefined) addModelState(tx, context, { json, retired_on: null });
   else {
-    const after = { ...stateOf(there), json, counted_stock: shelf };
+    const after = { ...stateOf(there), json };
     changeModelState(tx, context, { row: there, version: there.version, after, action: 'model changed by a file' });
   }
 }

@@ -1,6 +1,6 @@
 /*
  * A model as it is stored and as its history keeps it, whole.
- * Invariant: what is written has passed the catalogue's schema.
+ * Invariant: what is written has passed the catalogue's schema; the number of a counted model is never written here, triggers add up its shelves.
  * Not here: deciding what may change (save-model.ts, retire-model.ts).
  * Read next: save-model.ts.
  */
@@ -13,12 +13,11 @@ import { keepChange } from '#lib/services/keep-change.ts';
 
 export interface ModelState {
   readonly json: ModelJson;
-  readonly counted_stock: number | null;
   readonly retired_on: string | null;
 }
 
 export function stateOf(row: ModelRow): ModelState {
-  return { json: jsonOf(row), counted_stock: row.counted_stock, retired_on: row.retired_on };
+  return { json: jsonOf(row), retired_on: row.retired_on };
 }
 
 export function jsonOf(row: Pick<ModelRow, 'facts_json'>): ModelJson {
@@ -41,7 +40,7 @@ export function addModelState(tx: DbOrTx, context: Context, state: ModelState): 
       role: state.json.role,
       name: state.json.name,
       facts_json: JSON.stringify(state.json),
-      counted_stock: state.counted_stock,
+      counted_stock: state.json.counted ? 0 : null,
       retired_on: state.retired_on,
     },
   ]);
@@ -70,7 +69,7 @@ export function changeModelState(tx: DbOrTx, context: Context, { row, version, a
     set: {
       name: after.json.name,
       facts_json: JSON.stringify(after.json),
-      counted_stock: after.counted_stock,
+      counted_stock: after.json.counted ? (row.counted_stock ?? 0) : null,
       retired_on: after.retired_on,
     },
   });

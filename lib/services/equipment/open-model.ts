@@ -7,6 +7,7 @@
 import { findModel, listUnits, type ModelRow } from '#db/queries/equipment.ts';
 import { enquiriesWithModel } from '#db/queries/model-use.ts';
 import { rateCardsOf } from '#db/queries/rates.ts';
+import { shelvesOf } from '#db/queries/stock.ts';
 import { type FlatModel, flatOf } from '#lib/contracts/equipment-flat.ts';
 import type { Drawing } from '#lib/documents/drawings/drawing.ts';
 import { modelPicture } from '#lib/documents/drawings/model-picture.ts';
@@ -52,7 +53,8 @@ export interface ModelDetail {
   readonly counted: boolean;
   readonly madeToOrder: boolean;
   readonly replacement_minor: number;
-  readonly counted_stock: number | null;
+  /** Pieces of a counted model, depot by depot. */
+  readonly shelves: readonly { readonly depot: string; readonly count: number }[];
   readonly stock: readonly { readonly depot: string; readonly state: string; readonly units: number }[];
   readonly cards: readonly RateCardView[];
   readonly mates: readonly {
@@ -97,7 +99,7 @@ export function openModel(
     counted: model.counted,
     madeToOrder: model.madeToOrder,
     replacement_minor: model.replacement_minor,
-    counted_stock: row.counted_stock,
+    shelves: shelvesOf(context.database.db, number).map(({ depot, count }) => ({ depot, count })),
     stock: stockOf(context, number),
     cards: cardsOf(context, row),
     mates: matesNamed(context, model),

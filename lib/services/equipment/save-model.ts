@@ -1,6 +1,6 @@
 /*
  * Adds a model or changes one, field by field, and says whether the catalogue still hangs together.
- * Invariant: number and role never change; rates of a model that is there change on dated cards only; issued quotes keep what they were worked from.
+ * Invariant: number, role and whether it is counted never change; rates of a model that is there change on dated cards only; issued quotes keep what they were worked from.
  * Not here: retiring (retire-model.ts) and whole files (import-catalogue.ts).
  * Read next: ../../contracts/equipment-flat.ts, ../../equipment/coherence.ts.
  */
@@ -20,8 +20,6 @@ export interface ModelToSave {
   readonly fields: FlatModel;
   /** Of a model that is there; absent adds one. */
   readonly existing?: { readonly number: string; readonly version: number } | undefined;
-  /** Pieces on the shelf of a counted model. */
-  readonly countedStock?: number | undefined;
 }
 
 export interface SavedModel {
@@ -42,7 +40,7 @@ export function saveModel(context: Context, input: ModelToSave): Result<SavedMod
   const read = readFlat(input.fields, { role: input.role, currency });
   if (!read.ok) return invalid(read.problems);
   const saved = context.database.db.transaction(
-    (tx) => (input.existing === undefined ? add(tx, context, read.json, input) : change(tx, context, read.json, input)),
+    (tx) => (input.existing === undefined ? add(tx, context, read.json) : change(tx, context, read.json, input)),
     { behavior: 'immediate' },
   );
   if (!saved.ok) return saved;
@@ -54,17 +52,13 @@ type Tx = Parameters<typeof addModelState>[0];
 function add(
   tx: Tx,
   context: Context,
-  ...[json, input]: readonly [ModelJson, ModelToSave]
+  ...[json]: readonly [ModelJson]
 ): Result<Omit<SavedModel, 'warnings'>, RefusedModel> {
   if (findModel(tx, json.number) !== undefined) {
     const sentence = `Number ${json.number} is taken: choose another, or open that model and change it.`;
     return invalid([{ path: 'number', label: 'number', sentence }]);
   }
-  addModelState(tx, context, {
-    json,
-    counted_stock: json.counted ? (input.countedStock ?? 0) : null,
-    retired_on: null,
-  });
+  addModelState(tx, context, { json, retired_on: null });
   return ok({ number: json.number, version: 1 });
 }
 
@@ -79,11 +73,10 @@ function change(
   const before = stateOf(row);
   const fixed = whatMayNotChange(before.json, json);
   if (fixed !== null) return invalid([fixed]);
-  const shelf = json.counted ? (input.countedStock ?? row.counted_stock ?? 0) : null;
   const done = changeModelState(tx, context, {
     row,
     version,
-    after: { json, counted_stock: shelf, retired_on: row.retired_on },
+    after: { json, retired_on: row.retired_on },
     action: 'model changed',
   });
   return done ? ok({ number, version: version + 1 }) : failed({ ...CHANGED_MEANWHILE, problems: [] });
@@ -95,6 +88,12 @@ export function whatMayNotChange(before: ModelJson, after: ModelJson): FieldProb
       path: 'number',
       label: 'number',
       sentence: `Number ${before.number} and its role stay as they are: copy it as a new model instead.`,
+    };
+  if (before.counted !== after.counted)
+    return {
+      path: 'counted',
+      label: 'counted',
+      sentence: `Whether ${before.number} is held by number or by serial number stays as it is, because its pieces are on record that way: copy it as a new model instead.`,
     };
   if (JSON.stringify(before.rates) !== JSON.stringify(after.rates))
     return {

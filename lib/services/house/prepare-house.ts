@@ -7,7 +7,7 @@
 import { type DbOrTx, openDatabase } from '#db/client.ts';
 import { migrateDatabase } from '#db/migrate.ts';
 import { insertEnquiry } from '#db/queries/enquiries.ts';
-import { insertModels, insertUnits } from '#db/queries/equipment.ts';
+import { insertModels } from '#db/queries/equipment.ts';
 import { readHouse, takeNumber, writeHouse } from '#db/queries/house.ts';
 import { insertLines, insertListFile, settleListFile } from '#db/queries/schedule.ts';
 import { constraintsToJson, NO_CONSTRAINTS } from '#lib/contracts/constraints.ts';
@@ -20,16 +20,10 @@ import { invariant } from '#lib/kernel/invariant.ts';
 import { HOUSE_ITSELF } from '#lib/services/context.ts';
 import { writeDemoCustomers, writeDemoSite } from '#lib/services/customers/write-demo-customers.ts';
 import { sha256 } from '#lib/services/sha256.ts';
+import { writeDemoStock } from '#lib/services/stock/write-demo-stock.ts';
 import { writeDemoVisits } from '#lib/services/visits/write-demo-visits.ts';
 import { expireHolds } from '#lib/services/yard/expire-holds.ts';
-import {
-  type DemoEnquiry,
-  demoCountedStock,
-  demoEnquiries,
-  demoHouseJson,
-  demoModels,
-  demoUnits,
-} from '#seeds/load.ts';
+import { type DemoEnquiry, demoEnquiries, demoHouseJson, demoModels } from '#seeds/load.ts';
 
 export async function prepareHouse(input: { readonly databasePath: string; readonly now?: Date }): Promise<void> {
   const open = openDatabase(input.databasePath);
@@ -70,7 +64,6 @@ const DEMO_LEAD_DAYS = 14;
 
 function writeDemoHouse(tx: DbOrTx, { at, lists }: DemoHouse): void {
   writeHouse(tx, { factsJson: JSON.stringify(demoHouseJson()), at });
-  const counted = demoCountedStock();
   insertModels(
     tx,
     demoModels().map((model) => ({
@@ -78,21 +71,10 @@ function writeDemoHouse(tx: DbOrTx, { at, lists }: DemoHouse): void {
       role: model.role,
       name: model.name,
       facts_json: JSON.stringify(modelToJson(model)),
-      counted_stock: counted[model.number] ?? null,
+      counted_stock: model.counted ? 0 : null,
     })),
   );
-  insertUnits(
-    tx,
-    demoUnits({ anchor: at.slice(0, 10) }).map((unit) => ({
-      serial: unit.serial,
-      model_number: unit.model,
-      depot: unit.depot,
-      bay: unit.bay,
-      state: unit.state,
-      inspection_due_on: unit.inspectionDueOn,
-      calibration_due_on: unit.calibrationDueOn,
-    })),
-  );
+  writeDemoStock(tx, at);
   const customers = writeDemoCustomers(tx, at);
   for (const list of lists) writeDemoEnquiry(tx, { at, list, customerId: customers.get(list.enquiry.customer) });
 }

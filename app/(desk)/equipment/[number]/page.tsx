@@ -130,13 +130,24 @@ function Fact({ label, text }: { readonly label: string; readonly text: string }
   );
 }
 
+function Shelves({ shelves }: Pick<ModelDetail, 'shelves'>) {
+  const total = shelves.reduce((sum, { count }) => sum + count, 0);
+  const each = shelves.map(({ depot, count }) => `${count} at ${depot}`).join(', ');
+  return (
+    <p>
+      {total} pieces without serial numbers{each === '' ? '' : `: ${each}`}.{' '}
+      <Link href="/yard/stock?kind=counted">Counted pieces in the yard</Link>
+    </p>
+  );
+}
+
 function Stock({ model }: { readonly model: ModelDetail }) {
   const total = model.stock.reduce((sum, { units }) => sum + units, 0);
   return (
     <section className="panel" aria-labelledby="stock">
       <h2 id="stock">Stock and use</h2>
       {model.madeToOrder ? <p>Made to order by the workshop: never in stock.</p> : null}
-      {model.counted ? <p>{model.counted_stock ?? 0} pieces on the shelf, without serial numbers.</p> : null}
+      {model.counted ? <Shelves shelves={model.shelves} /> : null}
       {model.stock.length === 0 ? null : (
         <table>
           <caption>{total} units with serial numbers</caption>

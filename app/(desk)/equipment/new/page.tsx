@@ -52,7 +52,6 @@ export default async function NewModelPage({ searchParams }: NewPageProps) {
         fields={fieldsOf(role.data, house.value.standing.currency)}
         start={{ ...start, number: '' }}
         existing={null}
-        shelf={0}
       />
     </>
   );

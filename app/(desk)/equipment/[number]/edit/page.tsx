@@ -27,7 +27,6 @@ export default async function EditModelPage({ params }: EditPageProps) {
         fields={fieldsOf(model.role, model.currency)}
         start={model.fields}
         existing={{ number: model.number, version: model.version }}
-        shelf={model.counted_stock ?? 0}
       />
     </>
   );
