@@ -1,7 +1,8 @@
 'use client';
 
-import { createContext, type ReactNode, useContext } from 'react';
+import { createContext, type ReactNode, useContext, useMemo } from 'react';
 import { dateIn, momentIn, moneyIn, type PersonForms, windowIn } from '#lib/documents/words/person-forms.ts';
+import { numbersWith, writer } from '#lib/documents/words/written-forms.ts';
 import type { DateRange, IsoDate } from '#lib/kernel/date-range.ts';
 
 const Forms = createContext<PersonForms>({ dates: 'written', decimals: 'point' });
@@ -13,6 +14,20 @@ export function FormsProvider({ forms, children }: { readonly forms: PersonForms
 
 export function useForms(): PersonForms {
   return useContext(Forms);
+}
+
+/** Words with days and figures in them, as the person writes both; `names` stay as they are. */
+export function useWords(...names: readonly string[]): (words: string) => string {
+  const { dates, decimals } = useForms();
+  const kept = names.join('\n');
+  return useMemo(
+    () => writer({ forms: { dates, numbers: numbersWith(decimals) }, names: kept === '' ? [] : kept.split('\n') }),
+    [dates, decimals, kept],
+  );
+}
+
+export function ShownWords({ children }: { readonly children: string }) {
+  return useWords()(children);
 }
 
 export function ShownDate({ on }: { readonly on: IsoDate }) {

@@ -7,7 +7,7 @@ import type { Unit } from '#lib/units/quantity.ts';
 import { sentenceIn, type Told } from '#lib/units/say-figure.ts';
 import { sourceIn } from '#lib/units/us-beside.ts';
 
-import { useForms } from './shown-forms.client.tsx';
+import { useForms, useWords } from './shown-forms.client.tsx';
 
 const Units = createContext<UnitSystem>('si');
 
@@ -38,12 +38,19 @@ export function ShownCeiling({ value }: { readonly value: number }) {
   return figuresIn(formatCeiling(value, useUnits()), useForms().decimals);
 }
 
+/** Tells sentences in the units and the form of the person who looks. */
+export function useSentences(): (told: Told) => string {
+  const system = useUnits();
+  const words = useWords();
+  return (told) => words(sentenceIn(told, system));
+}
+
 /** A sentence with figures in it. */
 export function ShownSentence({ told }: { readonly told: Told }) {
-  return sentenceIn(told, useUnits());
+  return useSentences()(told);
 }
 
 /** A citation keeps its figures; what they are in US customary units stands beside. */
 export function ShownSource({ source }: { readonly source: string }) {
-  return sourceIn(source, useUnits());
+  return useWords()(sourceIn(source, useUnits()));
 }

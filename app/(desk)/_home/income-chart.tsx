@@ -1,3 +1,4 @@
+import { wholeAmount } from '#app/_ui/plan/plan-words.ts';
 import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { countText, dateText, moneyText } from '#lib/documents/words/print-values.ts';
 import type { HouseFigures } from '#lib/services/house/open-house-figures.ts';
@@ -47,7 +48,7 @@ export function IncomeChart({ income, currency, today }: IncomeChartProps) {
               />
               {net_minor === most && (
                 <text x={x + step / 2} y={floor - height - 6} textAnchor="middle">
-                  {whole(net_minor, currency)}
+                  {wholeAmount(net_minor, currency)}
                 </text>
               )}
               <text className="faint" x={x + step / 2} y={BOX.height - 7} textAnchor="middle">
@@ -100,8 +101,4 @@ function told(months: readonly IncomeMonth[], currency: string): string {
 /** `March 2026` from `2026-03`. */
 function monthText(month: string): string {
   return dateText(`${month}-01`).slice(2);
-}
-
-function whole(minor: number, currency: string): string {
-  return moneyText(minor, currency).replace(/\.\d+$/, '');
 }

@@ -45,14 +45,14 @@ const PRINT: CustomerGroup = {
     {
       key: 'date_format',
       label: 'Dates',
-      help: 'As they write the second of March.',
+      help: 'As they write the second of March; papers and mails to them follow it.',
       kind: 'choice',
       choices: [OPEN, ...['2 Mar 2026', '2026-03-02', '02.03.2026', '03/02/2026'].map((form) => [form, form] as const)],
     },
     {
       key: 'number_format',
       label: 'Numbers',
-      help: 'How they part thousands and tenths.',
+      help: 'How they part thousands and tenths, on papers and mails to them.',
       kind: 'choice',
       choices: [OPEN, ...['1 234.5', '1 234,5', '1,234.5', '1.234,5'].map((form) => [form, form] as const)],
     },

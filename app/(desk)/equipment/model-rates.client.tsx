@@ -3,7 +3,7 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
-import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
+import { ShownDate, ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { decimalText } from '#lib/money/currency.ts';
 import type { RateCardView } from '#lib/services/equipment/open-model.ts';
 import styles from './equipment.module.css';
@@ -45,7 +45,7 @@ export function ModelRates({ number, currency, cards, mayChange }: ModelRatesPro
           <tbody>
             {cards.map((card) => (
               <tr key={card.starts_on ?? ''} className={card.when === 'past' ? styles.past : ''}>
-                <th scope="row">{card.starts_on ?? 'the beginning'}</th>
+                <th scope="row">{card.starts_on === null ? 'the beginning' : <ShownDate on={card.starts_on} />}</th>
                 <td className="number">
                   <ShownMoney minor={card.day_minor} currency={currency} />
                 </td>

@@ -1,7 +1,7 @@
 import Link from 'next/link';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
 import { ROLE_NAMES } from '#app/_ui/plan/plan-words.ts';
-import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
+import { ShownMoney, ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import { massText } from '#lib/documents/words/print-values.ts';
 import type { ModelView } from '#lib/services/equipment/list-models-view.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
@@ -108,8 +108,12 @@ export function ModelTables({ models, currency, system }: ModelTablesProps) {
                     <Link href={`/equipment/${model.number}`}>{model.number}</Link>
                     <span className={styles.name}>{model.name}</span>
                   </th>
-                  <td className={styles.told}>{keyFacts(model)}</td>
-                  <td className="number">{massText(model.mass_kg, system)}</td>
+                  <td className={styles.told}>
+                    <ShownWords>{keyFacts(model)}</ShownWords>
+                  </td>
+                  <td className="number">
+                    <ShownWords>{massText(model.mass_kg, system)}</ShownWords>
+                  </td>
                   <td className="number">
                     <ShownMoney minor={model.day_minor} currency={currency} />
                   </td>

@@ -3,7 +3,7 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { ROLE_NAMES } from '#app/_ui/plan/plan-words.ts';
-import { moneyText } from '#lib/documents/words/print-values.ts';
+import { ShownDate, ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import { decimalText } from '#lib/money/currency.ts';
 import type { RaisedModel } from '#lib/services/equipment/raise-rates.ts';
 import styles from './equipment.module.css';
@@ -72,7 +72,7 @@ export function RaiseRates({ currency }: { readonly currency: string }) {
           <Raised shown={shown} currency={currency} />
           <div className={styles.bar}>
             <button type="button" className="main" onClick={take}>
-              Put {shown.length} cards on from {asked.starts_on}
+              Put {shown.length} cards on from <ShownDate on={asked.starts_on} />
             </button>
           </div>
         </>
@@ -155,8 +155,10 @@ function Raised({ shown, currency }: RaisedProps) {
               </th>
               {(['day_minor', 'week_minor', 'four_weeks_minor'] as const).map((rate) => (
                 <td key={rate} className="number">
-                  <span className={styles.gone}>{moneyText(model.before[rate], currency)}</span>{' '}
-                  {moneyText(model.after[rate], currency)}
+                  <span className={styles.gone}>
+                    <ShownMoney minor={model.before[rate]} currency={currency} />
+                  </span>{' '}
+                  <ShownMoney minor={model.after[rate]} currency={currency} />
                 </td>
               ))}
             </tr>

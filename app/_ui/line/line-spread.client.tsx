@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
 import sheet from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
+import { ShownWords, useWords } from '#app/_ui/shown-forms.client.tsx';
 import {
   type SpreadRow,
   spreadRows,
@@ -58,8 +59,12 @@ function SpreadTable({ spread, system }: { readonly spread: Spread; readonly sys
   const widest = Math.max(1, ...torques);
   return (
     <>
-      <p>{whatItHangsOn(spread, system)}</p>
-      <p>{startsBelowText(spread)}</p>
+      <p>
+        <ShownWords>{whatItHangsOn(spread, system)}</ShownWords>
+      </p>
+      <p>
+        <ShownWords>{startsBelowText(spread)}</ShownWords>
+      </p>
       <PlanWide label="Spread by chance">
         <table className={sheet.table}>
           <caption>{whatTheSpreadIs(spread)}</caption>
@@ -103,7 +108,8 @@ interface RowProps {
 }
 
 function Row({ row: { name, unit, spread }, system, end }: RowProps) {
-  const print = (value: number): string => formatQuantity({ value, unit, system });
+  const words = useWords();
+  const print = (value: number): string => words(formatQuantity({ value, unit, system }));
   return (
     <tr>
       <th scope="row">{name}</th>

@@ -37,6 +37,12 @@ export const ROLE_NAMES: Readonly<Record<string, string>> = {
   accessory: 'Accessories',
 };
 
-export function moneyIn(currency: string, amount_minor: number): string {
+/** An amount without what is less than one of its currency: for axes and bars. */
+export function wholeAmount(amount_minor: number, currency: string): string {
+  return moneyText(Math.round(amount_minor), currency).replace(/\.\d+$/, '');
+}
+
+/** In the house’s own form: what shows it turns it into the person’s. */
+export function amountText(currency: string, amount_minor: number): string {
   return `${moneyText(amount_minor, currency)} ${currency}`;
 }

@@ -1,4 +1,5 @@
 import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import type { QuoteChanges } from '#lib/documents/words/quote-changes.ts';
 
 /** What the next revision would change, as it will stand on its first page. */
@@ -11,7 +12,9 @@ export function PriceChanges({ changes }: { readonly changes: QuoteChanges }) {
           <h3>{about}</h3>
           <ul className={styles.list}>
             {sentences.map((sentence) => (
-              <li key={sentence}>{sentence}</li>
+              <li key={sentence}>
+                <ShownWords>{sentence}</ShownWords>
+              </li>
             ))}
           </ul>
         </div>

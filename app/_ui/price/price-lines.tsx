@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
-import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
+import { ShownMoney, ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import { ShownSource } from '#app/_ui/shown-units.client.tsx';
 import type { PlanView } from '#lib/services/plans/plan-view.ts';
 
@@ -61,7 +61,9 @@ function PriceHead() {
 function PriceLine({ line, money }: { readonly line: Price['lines'][number]; readonly money: Money }) {
   return (
     <tr>
-      <td className={styles.number}>{line.quantity}</td>
+      <td className={styles.number}>
+        <ShownWords>{String(line.quantity)}</ShownWords>
+      </td>
       <th scope="row">
         {line.name}
         <br />
@@ -107,7 +109,7 @@ function PriceTotals({ price, money }: { readonly price: Price; readonly money: 
           key={tax.code}
           words={
             <>
-              {tax.name} ({tax.code}), {tax.percent} % of {money(tax.taxable_minor)}
+              {tax.name} ({tax.code}), <ShownWords>{String(tax.percent)}</ShownWords> % of {money(tax.taxable_minor)}
               {tax.reason === undefined ? '' : `: ${tax.reason}`}
             </>
           }

@@ -9,7 +9,7 @@ import { decimalText } from '#lib/money/currency.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import type { Basis } from '#lib/units/known-value.ts';
 
-const MONTHS = [
+export const MONTHS: readonly string[] = [
   'January',
   'February',
   'March',

@@ -5,8 +5,15 @@
  * Read next: ../enquiries/enquiry-record.ts.
  */
 import { type CustomerRow, findCustomer } from '#db/queries/customers.ts';
-import { type CustomerFacts as CustomerSheet, customerFactsSchema } from '#lib/contracts/customer.ts';
+import {
+  type CustomerFacts as CustomerSheet,
+  customerFactsSchema,
+  type DATE_FORMATS,
+  type NUMBER_FORMATS,
+} from '#lib/contracts/customer.ts';
 import type { CustomerInput } from '#lib/documents/papers/paper-inputs.ts';
+import type { DateForm } from '#lib/documents/words/person-forms.ts';
+import type { NumberForm, WrittenForms } from '#lib/documents/words/written-forms.ts';
 import type { HouseRule } from '#lib/duty/site.ts';
 import type { Context } from '#lib/services/context.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
@@ -37,6 +44,8 @@ export interface CustomerFacts {
   readonly name: string;
   readonly onPapers: CustomerInput;
   readonly terms: CustomerTerms;
+  /** How they write dates and figures; null where the house's own form holds for both. */
+  readonly forms: WrittenForms | null;
   /** The customer's rules; each sentence names whose it is. */
   readonly houseRules: readonly HouseRule[];
 }
@@ -57,6 +66,7 @@ export function readCustomer(context: Context, customerId: number): CustomerFact
       orderNumber: facts.order_number,
       units: facts.units,
     },
+    forms: formsOf(facts),
     houseRules: facts.house_rules
       .filter((rule) => rule.off !== true)
       .map(({ id, kind, value, sentence }) => ({
@@ -66,6 +76,26 @@ export function readCustomer(context: Context, customerId: number): CustomerFact
         sentence: `Rule of ${name}: ${sentence}`,
       })),
   };
+}
+
+const DATES: Readonly<Record<(typeof DATE_FORMATS)[number], DateForm>> = {
+  '2 Mar 2026': 'written',
+  '2026-03-02': 'iso',
+  '02.03.2026': 'day-month-year',
+  '03/02/2026': 'month-day-year',
+};
+
+const NUMBERS: Readonly<Record<(typeof NUMBER_FORMATS)[number], NumberForm>> = {
+  '1 234.5': 'space-point',
+  '1 234,5': 'space-comma',
+  '1,234.5': 'comma-point',
+  '1.234,5': 'point-comma',
+};
+
+function formsOf({ date_format, number_format }: CustomerSheet): WrittenForms | null {
+  const dates = date_format === null ? 'written' : DATES[date_format];
+  const numbers = number_format === null ? 'space-point' : NUMBERS[number_format];
+  return dates === 'written' && numbers === 'space-point' ? null : { dates, numbers };
 }
 
 /** The facts as they are stored, every field present. */

@@ -49,6 +49,7 @@ export function gatherQuote(context: Context, { enquiryId, number }: Gathering):
     number,
     issuedOn: today(context),
     system: enquiry.paperUnits,
+    ...(enquiry.customer.forms === null ? {} : { forms: enquiry.customer.forms }),
     house: houseFacts(context, enquiry.site.startsOn),
     customer: enquiry.customer.onPapers,
     title: enquiry.row.title,

@@ -9,6 +9,7 @@ import type { PriceChoices } from '#lib/contracts/price-choices.ts';
 import { calculationPaper } from '#lib/documents/papers/calculation-paper.ts';
 import { type PackingInput, packingPaper } from '#lib/documents/papers/packing-paper.ts';
 import type { Paper } from '#lib/documents/papers/paper.ts';
+import { paperInForms } from '#lib/documents/papers/paper-forms.ts';
 import {
   type CaseInput,
   type CustomerInput,
@@ -22,6 +23,7 @@ import type { QuoteOptionInput } from '#lib/documents/papers/quote-option-input.
 import { type QuoteInput, quotePaper } from '#lib/documents/papers/quote-paper.ts';
 import { sitePaper } from '#lib/documents/papers/site-paper.ts';
 import type { QuoteChanges } from '#lib/documents/words/quote-changes.ts';
+import type { WrittenForms } from '#lib/documents/words/written-forms.ts';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { Site } from '#lib/duty/site.ts';
 import { zoneName } from '#lib/engineering/hazardous-marking.ts';
@@ -36,6 +38,7 @@ import { crewOffset, lackingSentences } from '#lib/services/plans/crew-numbers.t
 import { packKit } from '#lib/services/plans/pack-kit.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { paperLines } from './paper-lines.ts';
+import { paperNames } from './paper-names.ts';
 
 export const PAPER_KINDS = ['quote', 'packing-list', 'site-sheet', 'calculation'] as const;
 export type PaperKind = (typeof PAPER_KINDS)[number];
@@ -45,6 +48,8 @@ export interface PapersInput {
   readonly issuedOn: IsoDate;
   /** Units that the papers print; SI where it is absent, as on all that was frozen before there was a choice. */
   readonly system?: UnitSystem;
+  /** How the customer writes dates and figures; where it is absent the house's own form. */
+  readonly forms?: WrittenForms;
   readonly house: HouseFacts;
   readonly customer: CustomerInput;
   readonly title: string;
@@ -104,6 +109,12 @@ export function optionOf(input: PapersInput, slot: number): PapersInput | undefi
 }
 
 export function paperOf(kind: PaperKind, input: PapersInput): Paper {
+  const paper = inHouseForm(kind, input);
+  const { forms } = input;
+  return forms === undefined ? paper : paperInForms(paper, { forms, names: paperNames(input) });
+}
+
+function inHouseForm(kind: PaperKind, input: PapersInput): Paper {
   const context = paperContext(input);
   switch (kind) {
     case 'quote':

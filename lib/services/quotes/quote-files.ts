@@ -6,15 +6,17 @@
  */
 import Papa from 'papaparse';
 import writeExcelFile from 'write-excel-file/node';
-import { type LinesTable, linesTable } from '#lib/documents/exchange/lines-table.ts';
+import { type LinesTable, linesTable, type TableCell } from '#lib/documents/exchange/lines-table.ts';
 import { priceTable } from '#lib/documents/exchange/price-table.ts';
 import { quotationXml } from '#lib/documents/exchange/quotation-xml.ts';
 import { optionTitle } from '#lib/documents/papers/quote-option-input.ts';
 import { gatherAssumptions } from '#lib/documents/words/assumptions.ts';
 import { mailText } from '#lib/documents/words/mail-text.ts';
 import { GENERAL_CAUTIONS } from '#lib/documents/words/safety-words.ts';
+import { decimalMark } from '#lib/documents/words/written-forms.ts';
 import { stillZip } from '#lib/services/still-zip.ts';
 import { paperLines } from './paper-lines.ts';
+import { writerFor } from './paper-names.ts';
 import {
   optionInputs,
   type PapersInput,
@@ -55,18 +57,20 @@ export async function drawQuoteFile(kind: QuoteFileKind, input: PapersInput): Pr
     case 'quotation-xml':
       return Buffer.from(quotationOf(input), 'utf8');
     case 'lines-csv':
-      return Buffer.from(csvOf(linesOf(input)), 'utf8');
+      return Buffer.from(csvOf(linesOf(input), input), 'utf8');
     case 'price-csv':
-      return Buffer.from(csvOf(pricesOf(input)), 'utf8');
+      return Buffer.from(csvOf(pricesOf(input), input), 'utf8');
     case 'lines-xlsx':
       return workbookOf(input);
     case 'mail-text':
-      return Buffer.from(mailOf(input), 'utf8');
+      return Buffer.from(writerFor(input)(mailOf(input)), 'utf8');
   }
 }
 
+/** Numbers and dates are those of the schema; only notes and sentences follow the customer's form. */
 function quotationOf(input: PapersInput): string {
   const { price, house } = input;
+  const write = writerFor(input);
   return quotationXml({
     context: paperContext(input),
     validUntil: validUntil(input),
@@ -75,7 +79,7 @@ function quotationOf(input: PapersInput): string {
       kind: line.kind === 'discount' ? 'discount' : 'charge',
       number: line.number,
       name: line.name,
-      sentence: line.sentence,
+      sentence: write(line.sentence),
       quantity: line.quantity,
       unit: line.unit ?? (line.kind === 'labour' ? 'hour' : 'piece'),
       unit_minor: line.unit_minor,
@@ -86,14 +90,18 @@ function quotationOf(input: PapersInput): string {
     net_minor: price.net_minor,
     tax_minor: price.tax_minor,
     gross_minor: price.gross_minor,
-    payment: input.payment?.sentences ?? [],
-    notes: [planSentence(input), ...price.notes, ...GENERAL_CAUTIONS],
+    payment: (input.payment?.sentences ?? []).map(write),
+    notes: [planSentence(input), ...price.notes, ...GENERAL_CAUTIONS].map(write),
     terms: house.terms.text,
   });
 }
 
 /** What each valve needs, option by option where there are several. */
 function linesOf(input: PapersInput): LinesTable {
+  return inTheirForm(allLines(input), input);
+}
+
+function allLines(input: PapersInput): LinesTable {
   const options = optionInputs(input);
   const tables = options.map((option) => linesTable({ lines: paperLines(option), unserved: unservedLines(option) }));
   const headings = tables[0]?.headings ?? [];
@@ -107,13 +115,32 @@ function linesOf(input: PapersInput): LinesTable {
 }
 
 function pricesOf(input: PapersInput): LinesTable {
-  return priceTable(quoteOptions(input));
+  return inTheirForm(priceTable(quoteOptions(input)), input);
 }
 
 /** With the mark of the encoding, which spreadsheets need; a cell that would be read as a formula is held as text. */
-function csvOf({ headings, rows }: LinesTable): string {
-  const body = Papa.unparse({ fields: [...headings], data: rows.map((row) => [...row]) }, { escapeFormulae: true });
+function csvOf({ headings, rows }: LinesTable, { forms }: PapersInput): string {
+  const fields = [...headings];
+  const body =
+    forms !== undefined && decimalMark(forms.numbers) === ','
+      ? Papa.unparse({ fields, data: rows.map((row) => row.map(commaCell)) }, { delimiter: ';' })
+      : Papa.unparse({ fields, data: rows.map((row) => [...row]) }, { escapeFormulae: true });
   return `\ufeff${body}\r\n`;
+}
+
+/** Where decimals follow a comma, semicolons part the cells; only texts can be read as formulas, figures cannot. */
+function commaCell(cell: TableCell): string | null {
+  if (typeof cell === 'number') return String(cell).replace('.', ',');
+  return cell !== null && /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
+}
+
+/** Sentences follow the customer's form; a number stays a number, which the spreadsheet shows in its own. */
+function inTheirForm(table: LinesTable, input: PapersInput): LinesTable {
+  const write = writerFor(input);
+  return {
+    headings: table.headings,
+    rows: table.rows.map((row) => row.map((cell) => (typeof cell === 'string' ? write(cell) : cell))),
+  };
 }
 
 async function workbookOf(input: PapersInput): Promise<Buffer> {

@@ -4,7 +4,7 @@ import { asking } from '#app/_lib/asking.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { PlanPicture } from '#app/_ui/plan/plan-picture.tsx';
 import { PlanRefused } from '#app/_ui/plan/plan-refused.tsx';
-import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';
+import { ShownMoney, ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import { massText } from '#lib/documents/words/print-values.ts';
 import { type ModelDetail, openModel } from '#lib/services/equipment/open-model.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
@@ -110,7 +110,9 @@ function Facts({ model, system }: { readonly model: ModelDetail; readonly system
       <h2 id="facts">Facts</h2>
       <dl className={styles.facts}>
         <dt>mass</dt>
-        <dd>{massText(model.mass_kg, system)}</dd>
+        <dd>
+          <ShownWords>{massText(model.mass_kg, system)}</ShownWords>
+        </dd>
         <dt>hazardous-area marking</dt>
         <dd>{model.marking ?? 'none: it goes into no zone'}</dd>
         {factTexts(model.facts, system).map((fact) => (
@@ -125,7 +127,9 @@ function Fact({ label, text }: { readonly label: string; readonly text: string }
   return (
     <>
       <dt>{label}</dt>
-      <dd>{text}</dd>
+      <dd>
+        <ShownWords>{text}</ShownWords>
+      </dd>
     </>
   );
 }

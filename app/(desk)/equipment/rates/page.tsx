@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import { PlanRefused } from '#app/_ui/plan/plan-refused.tsx';
+import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import { listCardDays } from '#lib/services/equipment/list-card-days.ts';
 import { CsvExchange } from '../csv-exchange.client.tsx';
 import { RaiseRates } from '../raise-rates.client.tsx';
@@ -30,7 +31,7 @@ export default async function RatesPage() {
         <ul>
           {days.map((day) => (
             <li key={day.starts_on}>
-              {day.starts_on}: {day.models} {day.models === 1 ? 'model' : 'models'}{' '}
+              <ShownDate on={day.starts_on} />: {day.models} {day.models === 1 ? 'model' : 'models'}{' '}
               <span className="mark">{day.when}</span> <span className="soft">{day.notes.join(', ')}</span>
             </li>
           ))}

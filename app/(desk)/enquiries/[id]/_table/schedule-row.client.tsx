@@ -3,10 +3,9 @@
 import Link from 'next/link';
 import { memo } from 'react';
 import { KnownMark } from '#app/_ui/line/known-mark.client.tsx';
-import { useUnits } from '#app/_ui/shown-units.client.tsx';
+import { useSentences } from '#app/_ui/shown-units.client.tsx';
 import type { LineView } from '#lib/services/lines/line-view.ts';
 import type { CellEdit } from '#lib/services/schedule/edit-cells.ts';
-import { sentenceIn } from '#lib/units/say-figure.ts';
 import type { Place } from './block.ts';
 import type { GridColumn } from './grid-columns.ts';
 import styles from './schedule-table.module.css';
@@ -136,8 +135,8 @@ function ToSettle({ line, name, href, isStop }: ToSettleProps) {
   const refused = line.problems.filter(({ severity }) => severity === 'refused').length;
   const doubts = line.problems.filter(({ severity }) => severity === 'doubt').length;
   const warnings = line.duty.findings.filter(({ severity }) => severity !== 'note').length;
-  const system = useUnits();
-  const sentences = [...line.problems, ...line.duty.findings].map((told) => sentenceIn(told, system));
+  const tell = useSentences();
+  const sentences = [...line.problems, ...line.duty.findings].map(tell);
   return (
     <Link
       href={href}

@@ -2,9 +2,9 @@
 import { useRouter } from 'next/navigation';
 import { useState, useSyncExternalStore } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
-import styles from '#app/_ui/plan/plan-sheet.module.css';
-import { useUnits } from '#app/_ui/shown-units.client.tsx';
-import { sentenceIn, type Told } from '#lib/units/say-figure.ts';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { useSentences } from '#app/_ui/shown-units.client.tsx';
+import type { Told } from '#lib/units/say-figure.ts';
 
 /** What was carried out, and what takes it back. */
 export interface Done {
@@ -36,7 +36,7 @@ function watch(tell: () => void): () => void {
 /** Says what the last repair of this enquiry did, and takes it back. */
 export function RepairDone({ enquiryId, replan }: { readonly enquiryId: number; readonly replan: 'yes' | 'no' }) {
   const router = useRouter();
-  const units = useUnits();
+  const tell = useSentences();
   const text = useSyncExternalStore(
     watch,
     () => sessionStorage.getItem(keyOf(enquiryId)) ?? '',
@@ -76,7 +76,7 @@ export function RepairDone({ enquiryId, replan }: { readonly enquiryId: number; 
               : done.lines === 1
                 ? 'One line can be served now. '
                 : `${done.lines} lines can be served now. `}
-            {sentenceIn(done.told, units)}
+            {tell(done.told)}
           </p>
           {done.lines === 0 ? null : (
             <p className={styles.soft}>

@@ -1,7 +1,9 @@
 'use client';
 import { type KeyboardEvent, useState } from 'react';
-import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
+import { wholeAmount } from '#app/_ui/plan/plan-words.ts';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import chart from './frontier.module.css';
 import type { FrontierRow } from './frontier-rows.ts';
 import { useAdopt } from './use-adopt.client.tsx';
@@ -90,7 +92,7 @@ function Picture({ rows, picked, pick }: PickProps) {
         <g key={cost}>
           <line className={chart.grid} x1={PAD.left} x2={WIDE - PAD.right} y1={scale.y(cost)} y2={scale.y(cost)} />
           <text x={PAD.left - 8} y={scale.y(cost) + 4} textAnchor="end">
-            {Math.round(cost / 100).toLocaleString('en-GB')}
+            {wholeAmount(cost, currency)}
           </text>
         </g>
       ))}
@@ -224,7 +226,9 @@ function FrontierTable({ rows, picked, pick }: PickProps) {
               <td className={styles.number}>{row.served}</td>
               <td className={styles.number}>{row.hours}</td>
               <td className={styles.number}>{row.pieces}</td>
-              <td>{row.gap}</td>
+              <td>
+                <ShownWords>{row.gap}</ShownWords>
+              </td>
               <td>{row.isBest ? 'yes' : ''}</td>
             </tr>
           ))}

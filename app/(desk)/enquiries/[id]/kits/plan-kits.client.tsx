@@ -2,8 +2,9 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
-import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import type { EnquiryView } from '#lib/services/enquiries/open-enquiry.ts';
 import type { PlanView } from '#lib/services/plans/plan-view.ts';
 
@@ -60,7 +61,9 @@ export function PlanKits(props: KitsProps) {
         <section key={kit.crew} className={styles.panel} aria-labelledby={`crew-${kit.crew}`}>
           <div className={styles.spread}>
             <h2 id={`crew-${kit.crew}`}>Crew {kit.crew + 1} carries</h2>
-            <span className={styles.soft}>{kit.facts}</span>
+            <span className={styles.soft}>
+              <ShownWords>{kit.facts}</ShownWords>
+            </span>
           </div>
           {kit.items.length === 0 ? <p className={styles.soft}>This crew has no work in the shown plan.</p> : null}
           {kit.items.length === 0 ? null : (

@@ -1,7 +1,8 @@
 'use client';
 import { useState } from 'react';
-import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import { ShownSentence, ShownSource } from '#app/_ui/shown-units.client.tsx';
 import { RepairList } from '#app/(desk)/enquiries/[id]/_why/repair-list.client.tsx';
 import type { RepairOffer } from '#lib/services/lines/repair-offers.ts';
@@ -66,7 +67,9 @@ export function PlanLines({
                     </>
                   )}
                 </td>
-                <td>{group.settings}</td>
+                <td>
+                  <ShownWords>{group.settings}</ShownWords>
+                </td>
                 <td className={styles.number}>{group.valves}</td>
                 <td>{group.crews}</td>
                 <td>

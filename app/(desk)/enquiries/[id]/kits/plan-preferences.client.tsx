@@ -2,8 +2,9 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
-import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import type { PlanSummary } from '#lib/services/plans/plan-view.ts';
 
 /** One plan as the table shows it, every figure as text. */
@@ -155,13 +156,17 @@ function PreferenceView({ row, against, isShown, isBusy, onChoose }: PreferenceV
       </th>
       {FIGURES.map(([figure]) => (
         <td className={styles.number} key={figure}>
-          {row[figure]}
+          <ShownWords>{row[figure]}</ShownWords>
           {against === null || against === undefined ? null : (
-            <span className={`${styles.under} ${styles.soft}`}>{against[figure]}</span>
+            <span className={`${styles.under} ${styles.soft}`}>
+              <ShownWords>{against[figure]}</ShownWords>
+            </span>
           )}
         </td>
       ))}
-      <td>{row.gap}</td>
+      <td>
+        <ShownWords>{row.gap}</ShownWords>
+      </td>
       <td className={styles.sentence}>{row.proof}</td>
     </tr>
   );

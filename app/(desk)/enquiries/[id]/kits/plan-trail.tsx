@@ -1,4 +1,5 @@
 import { PREFERENCE_NAMES } from '#app/_ui/plan/plan-words.ts';
+import { useWords } from '#app/_ui/shown-forms.client.tsx';
 import type { PlanState } from '#lib/services/plans/plan-enquiry.ts';
 import chart from './frontier.module.css';
 
@@ -10,11 +11,14 @@ const PAD = 8;
 
 /** Best so far and the bound that none can beat, as they came; where they meet the plan is proven. */
 export function PlanTrail({ trail }: { readonly trail: Trail }) {
+  const words = useWords();
   const now = trail.at(-1);
   if (now === undefined) return null;
   const steps = trail.filter(({ preference }) => preference === now.preference);
   const gap = now.best === 0 ? 0 : Math.max(0, (now.best - now.bound) / Math.abs(now.best));
-  const told = `${PREFERENCE_NAMES[now.preference]}: the best so far can be better by at most ${(gap * 100).toFixed(1)} %.`;
+  const told = words(
+    `${PREFERENCE_NAMES[now.preference]}: the best so far can be better by at most ${(gap * 100).toFixed(1)} %.`,
+  );
   const lines = linesOf(steps);
   return (
     <figure style={{ margin: 0 }}>

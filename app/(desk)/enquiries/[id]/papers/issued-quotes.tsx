@@ -1,8 +1,9 @@
-import styles from '#app/_ui/plan/plan-sheet.module.css';
-import { moneyIn } from '#app/_ui/plan/plan-words.ts';
+import { amountText } from '#app/_ui/plan/plan-words.ts';
+import styles from '#app/_ui/plan-sheet.module.css';
 import { FileLinks, PaperLinks } from '#app/_ui/price/price-papers.tsx';
 import { QuoteBooking } from '#app/_ui/price/quote-booking.tsx';
-import { dateText, windowText } from '#lib/documents/words/print-values.ts';
+import { ShownDate, ShownWords } from '#app/_ui/shown-forms.client.tsx';
+import { windowText } from '#lib/documents/words/print-values.ts';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import type { EnquiryView } from '#lib/services/enquiries/open-enquiry.ts';
 import sheet from './price-sheet.module.css';
@@ -35,10 +36,12 @@ function IssuedQuote({ quote, isNewest }: { readonly quote: Quote; readonly isNe
         <h3>
           {name} <span className={MARKS[standing.kind]}>{standing.kind === 'open' ? 'issued' : standing.kind}</span>
         </h3>
-        <strong>{totalsOf(quote)}</strong>
+        <strong>
+          <ShownWords>{totalsOf(quote)}</ShownWords>
+        </strong>
       </div>
       <p className={styles.soft}>
-        Issued {dateText(quote.issued_on)}, valid until {dateText(quote.valid_until)}
+        Issued <ShownDate on={quote.issued_on} />, valid until <ShownDate on={quote.valid_until} />
         {quote.state_reason === '' ? '' : ` · ${quote.state_reason} (${quote.state_by})`}
       </p>
       {isNewest && 'reason' in standing ? <p className={styles.soft}>{standing.reason.sentence}</p> : null}
@@ -87,14 +90,14 @@ function Accept({ quote }: { readonly quote: Quote }) {
     <QuoteAccept
       quoteId={quote.id}
       quote={`${quote.number} ${quote.revision}`}
-      total={moneyIn(quote.currency, quote.total_minor)}
+      total={amountText(quote.currency, quote.total_minor)}
       days={
         quote.options.length === 0 ? windowText(rangeOfDays(quote.starts_on, quote.days)) : 'the days of that option'
       }
       options={quote.options.map(({ slot, name, total_minor }) => ({
         slot,
         name,
-        total: moneyIn(quote.currency, total_minor),
+        total: amountText(quote.currency, total_minor),
       }))}
       orderNumber={quote.orderNumber}
     />
@@ -102,8 +105,8 @@ function Accept({ quote }: { readonly quote: Quote }) {
 }
 
 function totalsOf({ options, currency, total_minor }: Quote): string {
-  if (options.length === 0) return `${moneyIn(currency, total_minor)} with tax`;
-  return `${options.map((option) => moneyIn(currency, option.total_minor)).join(' or ')} with tax`;
+  if (options.length === 0) return `${amountText(currency, total_minor)} with tax`;
+  return `${options.map((option) => amountText(currency, option.total_minor)).join(' or ')} with tax`;
 }
 
 /** Quotes from before prices went along as a file have none. */

@@ -2,11 +2,12 @@ import type { Metadata } from 'next';
 import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { PlanRefused } from '#app/_ui/plan/plan-refused.tsx';
-import styles from '#app/_ui/plan/plan-sheet.module.css';
-import { moneyIn } from '#app/_ui/plan/plan-words.ts';
+import { amountText } from '#app/_ui/plan/plan-words.ts';
+import styles from '#app/_ui/plan-sheet.module.css';
 import { PriceChanges } from '#app/_ui/price/price-changes.tsx';
 import { PriceLines } from '#app/_ui/price/price-lines.tsx';
 import { PriceDrafts } from '#app/_ui/price/price-papers.tsx';
+import { ShownMoney, ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import { constraintsToJson } from '#lib/contracts/constraints.ts';
 import { GENERAL_CAUTIONS } from '#lib/documents/words/safety-words.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/enquiries/open-enquiry.ts';
@@ -101,7 +102,9 @@ function PricePanel({ shown, name, price }: PriceProps) {
     <section className={styles.panel} aria-labelledby="price">
       <div className={styles.spread}>
         <h2 id="price">Price{name === '' ? '' : ` of “${name}”`}</h2>
-        <strong>{moneyIn(price.currency, price.gross_minor)} with tax</strong>
+        <strong>
+          <ShownMoney minor={price.gross_minor} currency={price.currency} /> {price.currency} with tax
+        </strong>
       </div>
       <PriceLines price={price} />
       {shown.payment === null ? null : (
@@ -109,7 +112,9 @@ function PricePanel({ shown, name, price }: PriceProps) {
           <h3>Payment</h3>
           <ul className={styles.list}>
             {shown.payment.sentences.map((sentence) => (
-              <li key={sentence}>{sentence}</li>
+              <li key={sentence}>
+                <ShownWords>{sentence}</ShownWords>
+              </li>
             ))}
           </ul>
         </>
@@ -117,7 +122,9 @@ function PricePanel({ shown, name, price }: PriceProps) {
       {price.notes.length === 0 ? null : (
         <ul className={styles.after}>
           {price.notes.map((note) => (
-            <li key={note}>{note}</li>
+            <li key={note}>
+              <ShownWords>{note}</ShownWords>
+            </li>
           ))}
         </ul>
       )}
@@ -131,7 +138,7 @@ function Paper({ enquiry, view }: Shown) {
   const waiting = view.options.filter(({ hindrance }) => hindrance !== '');
   const planned = view.options.every(({ state }) => state.kind === 'ready' && state.current);
   const totals = view.options.flatMap(({ figures }) =>
-    figures === null ? [] : [moneyIn(view.currency, figures.gross_minor)],
+    figures === null ? [] : [amountText(view.currency, figures.gross_minor)],
   );
   return (
     <>

@@ -2,7 +2,8 @@
 import { useRouter } from 'next/navigation';
 import { useRef, useState } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
-import styles from '#app/_ui/plan/plan-sheet.module.css';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 
 interface IssueProps {
   readonly enquiryId: number;
@@ -44,7 +45,7 @@ export function PriceIssue({ enquiryId, total, hindrances, isRevision }: IssuePr
       </button>
       {hindrances.map((hindrance) => (
         <p key={hindrance} className={styles.soft}>
-          {hindrance}
+          <ShownWords>{hindrance}</ShownWords>
         </p>
       ))}
       <div aria-live="polite">
@@ -54,8 +55,8 @@ export function PriceIssue({ enquiryId, total, hindrances, isRevision }: IssuePr
       <dialog ref={dialog} className={styles.dialog} aria-labelledby="issue-title">
         <h2 id="issue-title">{name}?</h2>
         <p>
-          {total} with tax. Its papers and files are drawn and kept byte for byte; an issued quote is never edited, only
-          superseded by a revision.
+          <ShownWords>{total}</ShownWords> with tax. Its papers and files are drawn and kept byte for byte; an issued
+          quote is never edited, only superseded by a revision.
         </p>
         <p>
           Figures in it are estimates until measured, and it does not approve any work: the owner of the valve, the

@@ -2,7 +2,8 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useRef, useState } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
-import styles from '#app/_ui/plan/plan-sheet.module.css';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { ShownWords, useWords } from '#app/_ui/shown-forms.client.tsx';
 
 interface AcceptProps {
   readonly quoteId: number;
@@ -22,6 +23,7 @@ export function QuoteAccept({ quoteId, quote, total, days, options, orderNumber 
   const dialog = useRef<HTMLDialogElement>(null);
   const [busy, setBusy] = useState(false);
   const [problem, setProblem] = useState('');
+  const words = useWords();
 
   async function accept(event: FormEvent<HTMLFormElement>): Promise<void> {
     event.preventDefault();
@@ -56,8 +58,9 @@ export function QuoteAccept({ quoteId, quote, total, days, options, orderNumber 
         <form onSubmit={accept}>
           <h2 id="accept-title">Has the customer accepted {quote}?</h2>
           <p>
-            {options.length === 0 ? `${total} with tax. ` : ''}The units in its kits are booked by serial number for{' '}
-            {days}: all of them, or none if one is taken meanwhile. Cancelling the acceptance sets them free again.
+            {options.length === 0 ? `${words(total)} with tax. ` : ''}The units in its kits are booked by serial number
+            for {words(days)}: all of them, or none if one is taken meanwhile. Cancelling the acceptance sets them free
+            again.
           </p>
           {options.length === 0 ? null : <OptionChoice options={options} />}
           <AcceptFields orderNumber={orderNumber} />
@@ -81,7 +84,8 @@ function OptionChoice({ options }: Pick<AcceptProps, 'options'>) {
       <legend>Which option was ordered?</legend>
       {options.map(({ slot, name, total }, index) => (
         <label key={slot}>
-          <input type="radio" name="option" value={slot} required /> {index + 1}: {name}, {total}
+          <input type="radio" name="option" value={slot} required /> {index + 1}: {name},{' '}
+          <ShownWords>{total}</ShownWords>
         </label>
       ))}
     </fieldset>

@@ -4,6 +4,7 @@ import { asking } from '#app/_lib/asking.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { unitSystem } from '#app/_lib/unit-system.ts';
 import { PrintButton } from '#app/_ui/print-button.client.tsx';
+import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import { BASIS_LEGEND, BASIS_MARKS } from '#lib/documents/words/print-values.ts';
 import type { LineView } from '#lib/services/lines/line-view.ts';
 import { listAllLines } from '#lib/services/schedule/list-lines.ts';
@@ -71,11 +72,15 @@ function PrintedLine({ line, system }: { readonly line: LineView; readonly syste
       <td className="number">{line.qty}</td>
       <td>{[cells.valve_type, cells.size].filter(Boolean).join(', ')}</td>
       <td>{cells.driven_by ?? ''}</td>
-      <td className="number">{told(duty.starting)}</td>
-      <td className="number">{told(duty.running)}</td>
-      <td className="number">{told(duty.turns)}</td>
-      <td className="number">{told(duty.neverExceed)}</td>
-      <td>{settle.join(' ')}</td>
+      {[duty.starting, duty.running, duty.turns, duty.neverExceed].map((known, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the four columns of a row never change places
+        <td key={index} className="number">
+          <ShownWords>{told(known)}</ShownWords>
+        </td>
+      ))}
+      <td>
+        <ShownWords>{settle.join(' ')}</ShownWords>
+      </td>
     </tr>
   );
 }

@@ -1,7 +1,8 @@
 import { LineFindings } from '#app/_ui/line/line-findings.tsx';
 import { PlanPicture } from '#app/_ui/plan/plan-picture.tsx';
-import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { useWords } from '#app/_ui/shown-forms.client.tsx';
 import { useUnits } from '#app/_ui/shown-units.client.tsx';
 import type { WhatIf } from '#lib/services/lines/what-if.ts';
 import { formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
@@ -48,6 +49,7 @@ interface Row {
 
 function FigureTable({ change, tag }: WhatIfAnswerProps) {
   const rows = rowsOf(change, useUnits());
+  const words = useWords();
   return (
     <PlanWide label="Before and after">
       <table className={styles.table}>
@@ -75,11 +77,11 @@ function FigureTable({ change, tag }: WhatIfAnswerProps) {
           {rows.map(({ name, now, after, shift, basis }) => (
             <tr key={name}>
               <th scope="row">{name}</th>
-              <td className={styles.number}>{now}</td>
+              <td className={styles.number}>{words(now)}</td>
               <td className={styles.number}>
-                <strong>{after}</strong>
+                <strong>{words(after)}</strong>
               </td>
-              <td className={styles.number}>{shift}</td>
+              <td className={styles.number}>{words(shift)}</td>
               <td>{basis}</td>
             </tr>
           ))}

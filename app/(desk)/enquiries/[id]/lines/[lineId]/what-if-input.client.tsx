@@ -1,7 +1,8 @@
 'use client';
 
 import { FieldHelp } from '#app/_ui/field-help.client.tsx';
-import styles from '#app/_ui/plan/plan-sheet.module.css';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { ShownWords, useWords } from '#app/_ui/shown-forms.client.tsx';
 import { useUnits } from '#app/_ui/shown-units.client.tsx';
 import type { LineInput } from '#lib/services/lines/line-inputs.ts';
 import { formatQuantity, formatRange, type UnitSystem } from '#lib/units/format-quantity.ts';
@@ -122,7 +123,7 @@ function Slider({ label, now, ends, onSet }: SliderProps) {
   const text = (value: number) => textOf(value, { unit: now.unit, system });
   return (
     <label className={styles.field}>
-      Or drag, {text(ends.low)} to {text(ends.high)}
+      Or drag, <ShownWords>{`${text(ends.low)} to ${text(ends.high)}`}</ShownWords>
       <input
         type="range"
         min={0}
@@ -149,11 +150,12 @@ function textOf(
 
 function Now({ input, listed }: { readonly input: LineInput; readonly listed: string }) {
   const system = useUnits();
+  const words = useWords();
   const value = input.now === null ? input.said : formatRange(input.now, system);
   return (
     <p className={styles.soft}>
-      {input.help} {value === null ? 'Nothing is taken for it now.' : `Now: ${value}`}
-      {input.now === null ? '' : ` (${input.now.basis}). ${sourceIn(input.now.source, system)}`}
+      {input.help} {value === null ? 'Nothing is taken for it now.' : words(`Now: ${value}`)}
+      {input.now === null ? '' : words(` (${input.now.basis}). ${sourceIn(input.now.source, system)}`)}
       {listed === '' ? ' The list does not give it.' : ''}
     </p>
   );

@@ -1,7 +1,8 @@
 'use client';
 
 import { useState } from 'react';
-import styles from '#app/_ui/plan/plan-sheet.module.css';
+import styles from '#app/_ui/plan-sheet.module.css';
+import { useWords } from '#app/_ui/shown-forms.client.tsx';
 import { ShownSentence, useUnits } from '#app/_ui/shown-units.client.tsx';
 import type { LineInput } from '#lib/services/lines/line-inputs.ts';
 import { formatRange } from '#lib/units/format-quantity.ts';
@@ -103,6 +104,7 @@ function Doubts({ problems, column }: { readonly problems: Answer['problems']; r
 /** Says the new torque once the value stands still, for those who do not see the ladder. */
 function StartTold({ change }: { readonly change: Answer['change'] }) {
   const system = useUnits();
+  const words = useWords();
   const start = change?.figures[0];
   const told = useStill(
     start === undefined
@@ -111,7 +113,7 @@ function StartTold({ change }: { readonly change: Answer['change'] }) {
   );
   return (
     <p className={styles.unseen} role="status">
-      {told}
+      {words(told)}
     </p>
   );
 }
