@@ -7,12 +7,14 @@
  */
 import type Database from 'better-sqlite3';
 import { bookingTriggers } from './booking-triggers.ts';
+import { returnTriggers } from './return-triggers.ts';
 import { searchTriggers } from './search-index.ts';
 import { stockTriggers } from './stock-triggers.ts';
 
 const TRIGGERS: Readonly<Record<string, string>> = {
   ...bookingTriggers(),
   ...stockTriggers(),
+  ...returnTriggers(),
   quote_frozen_update: `BEFORE UPDATE ON quote WHEN NEW.frozen_json IS NOT OLD.frozen_json OR NEW.number IS NOT OLD.number
       OR NEW.revision IS NOT OLD.revision OR NEW.total_minor IS NOT OLD.total_minor OR NEW.currency IS NOT OLD.currency
       OR NEW.issued_on IS NOT OLD.issued_on OR NEW.valid_until IS NOT OLD.valid_until OR NEW.enquiry_id IS NOT OLD.enquiry_id
