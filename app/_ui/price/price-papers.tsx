@@ -33,19 +33,22 @@ interface PapersProps {
 function perOption<Kind extends { readonly kind: string; readonly name: string }>(
   kinds: readonly Kind[],
   options: number,
-) {
+): readonly (Omit<Kind, 'kind' | 'name'> & { readonly kind: string; readonly name: string })[] {
   return Array.from({ length: Math.max(1, options) }, (_, index) => index + 1).flatMap((number) =>
-    kinds.map(({ kind, name }) => ({
+    kinds.map(({ kind, name, ...rest }) => ({
+      ...rest,
       kind: number === 1 ? kind : `${kind}-option-${number}`,
       name: options > 1 ? `${name}, option ${number}` : name,
     })),
   );
 }
 
-export function PriceDrafts({ path }: { readonly path: string }) {
+/** The quote for all options, and of each option its own papers. */
+export function PriceDrafts({ path, options }: Pick<PapersProps, 'path' | 'options'>) {
+  const [quote, ...others] = PAPERS;
   return (
     <ul className={styles.bare}>
-      {PAPERS.map(({ kind, name, about }) => (
+      {[quote, ...perOption(others, options)].map(({ kind, name, about }) => (
         <li key={kind}>
           <a href={`${path}/${kind}`} target="_blank" rel="noreferrer">
             {name}, draft (PDF, opens beside this page)

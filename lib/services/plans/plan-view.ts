@@ -22,6 +22,7 @@ import { OWN_SLOT, readOption } from '#lib/services/quotes/option-record.ts';
 import { priceOutcome } from '#lib/services/quotes/price-outcome.ts';
 import { type Coverage, coverageOf } from './coverage-view.ts';
 import { crewDaysOf } from './crew-days-of.ts';
+import { fittingNothing } from './fitting-nothing.ts';
 import { type PlanState, planState, prepareInput, readPlan } from './plan-enquiry.ts';
 
 export interface KitItemView {
@@ -60,6 +61,8 @@ export interface PlanView {
   readonly currency: string;
   readonly shown: Preference;
   readonly summaries: readonly PlanSummary[];
+  /** Valves of the schedule that no equipment fits; a plan's own count leaves them out. */
+  readonly fittingNothing: number;
   readonly kits: readonly {
     readonly crew: number;
     readonly hours: number;
@@ -111,11 +114,13 @@ export function readPlanView(
       agreed: prepared.value.enquiry.customer.terms,
       choices: option?.choices ?? NO_CHOICES,
     });
+  const beyond = fittingNothing({ worked, lines: prepared.value.input.lines });
   return ok({
     state: state.value,
     currency: house.pricing.currency,
     shown: outcome.preference,
-    summaries: worked.plans.map((plan) => summaryOf(plan, price(plan))),
+    summaries: worked.plans.map((plan) => ({ ...summaryOf(plan, price(plan)), asked: plan.fleet.asked + beyond })),
+    fittingNothing: beyond,
     kits: outcome.kits.map((kit) => ({
       ...kit,
       hours: kit.time_s / 3600,
@@ -144,13 +149,12 @@ export function readPlanView(
   });
 }
 
-function summaryOf(plan: PlanOutcome, price: PricedPlan): PlanSummary {
+function summaryOf(plan: PlanOutcome, price: PricedPlan): Omit<PlanSummary, 'asked'> {
   const sum = (pick: (kit: PlanOutcome['kits'][number]) => number): number =>
     plan.kits.reduce((total, kit) => total + pick(kit), 0);
   return {
     preference: plan.preference,
     served: plan.fleet.served,
-    asked: plan.fleet.asked,
     cost_minor: plan.fleet.cost_minor,
     price_minor: price.gross_minor,
     hours: sum((kit) => kit.time_s) / 3600,

@@ -10,7 +10,7 @@ import type { Context } from '#lib/services/context.ts';
 import { readEnquiry } from '#lib/services/enquiries/enquiry-record.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
 import { gatherPapers } from './enquiry-papers.ts';
-import { PAPER_KINDS, paperOf } from './papers-of.ts';
+import { optionInputs, PAPER_KINDS, paperOf } from './papers-of.ts';
 
 export interface DrawnPaper {
   readonly fileName: string;
@@ -24,7 +24,9 @@ export async function draftPaper(
 ): Promise<Result<DrawnPaper>> {
   const allowed = authorise(context, 'read enquiries');
   if (!allowed.ok) return allowed;
-  const kind = PAPER_KINDS.find((name) => name === input.kind);
+  const [base = '', number] = input.kind.split('-option-');
+  const option = number === undefined ? 1 : Number(number);
+  const kind = PAPER_KINDS.find((name) => name === base);
   if (!kind)
     return failed({
       code: 'no-such-paper',
@@ -32,9 +34,13 @@ export async function draftPaper(
     });
   const enquiry = readEnquiry(context, input.enquiryId);
   if (!enquiry.ok) return enquiry;
-  const number = `Draft ${enquiry.value.row.number}`;
-  const papers = gatherPapers(context, { enquiryId: input.enquiryId, number });
+  const name = enquiry.value.row.number;
+  const papers = gatherPapers(context, { enquiryId: input.enquiryId, number: `Draft ${name}` });
   if (!papers.ok) return papers;
-  const bytes = await drawPaper(paperOf(kind, papers.value));
-  return ok({ fileName: `${enquiry.value.row.number}-${kind}-draft.pdf`, mime: 'application/pdf', bytes });
+  // The quote tells all options; the other papers are of one.
+  const of = kind === 'quote' ? papers.value : optionInputs(papers.value)[option - 1];
+  if (of === undefined || (kind === 'quote' && option !== 1))
+    return failed({ code: 'no-such-option', sentence: 'That option is not there; load the page again.' });
+  const bytes = await drawPaper(paperOf(kind, of));
+  return ok({ fileName: `${name}-${input.kind}-draft.pdf`, mime: 'application/pdf', bytes });
 }

@@ -17,7 +17,9 @@ import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
 import { actingPerson } from '#lib/services/access/acting-person.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
+import type { CustomerFacts } from '#lib/services/customers/customer-facts.ts';
 import { houseFacts } from '#lib/services/house/house-facts.ts';
+import { fittingNothing } from '#lib/services/plans/fitting-nothing.ts';
 import type { PlanState } from '#lib/services/plans/plan-enquiry.ts';
 import { type DiscountOf, discountOf, mayQuote } from './discount-of.ts';
 import { gatherPapers } from './enquiry-papers.ts';
@@ -57,6 +59,8 @@ export interface ShownOption {
 export interface PriceView {
   readonly currency: string;
   readonly limit: number;
+  /** The discount that the customer's terms promise; null where they promise none. */
+  readonly agreed: { readonly customer: string; readonly percent: number } | null;
   readonly priceList: PriceList;
   readonly taxes: readonly { readonly code: string; readonly name: string }[];
   readonly taxOf: Readonly<Record<'hire' | 'sale' | 'delivery' | 'labour', string>>;
@@ -89,6 +93,7 @@ export function readPriceView(
   return ok({
     currency: house.pricing.currency,
     limit: house.terms.discountLimitPercent,
+    agreed: agreedWith(own.enquiry.customer),
     priceList: house.priceList,
     taxes: house.pricing.taxCategories,
     taxOf: house.pricing.taxOf,
@@ -98,6 +103,11 @@ export function readPriceView(
     shown: shownOf(context, { enquiryId: input.enquiryId, option: shown }),
     changes: changesOf(context, input.enquiryId),
   });
+}
+
+function agreedWith({ name, terms }: CustomerFacts): PriceView['agreed'] {
+  const percent = terms.discountPercent ?? 0;
+  return percent > 0 ? { customer: name, percent } : null;
 }
 
 interface OfOption {
@@ -121,7 +131,7 @@ function summaryOf(context: Context, { enquiryId, option }: OfOption): OptionSum
         ? null
         : {
             served: planned.outcome.fleet.served,
-            asked: option.input.lines.reduce((sum, { qty }) => sum + qty, 0),
+            asked: planned.outcome.fleet.asked + fittingNothing({ worked: planned.worked, lines: option.input.lines }),
             hours: planned.outcome.kits.reduce((sum, kit) => sum + kit.time_s, 0) / 3600,
             mass_kg: planned.outcome.kits.reduce((sum, kit) => sum + kit.mass_kg, 0),
             gross_minor: planned.price.gross_minor,

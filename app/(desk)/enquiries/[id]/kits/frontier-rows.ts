@@ -20,7 +20,7 @@ export interface FrontierRow extends Pick<FrontierPoint, 'key' | 'days' | 'crews
 
 export function frontierRows(
   study: StudyView,
-  at: { readonly money: Money; readonly days: number; readonly crews: number },
+  at: { readonly money: Money; readonly days: number; readonly crews: number; readonly fittingNothing: number },
 ): readonly FrontierRow[] {
   return frontierOf(study.cases).map((point) => ({
     key: point.key,
@@ -32,7 +32,7 @@ export function frontierRows(
     isNow: point.days === at.days && point.crews === at.crews,
     terms: `${countText(point.days, 'day')}, ${countText(point.crews, 'crew')}`,
     cost: at.money(Math.round(point.cost_minor)),
-    served: `${point.served} of ${point.asked}`,
+    served: `${point.served} of ${point.asked + at.fittingNothing}`,
     hours: hoursText(point.hours),
     pieces: String(point.pieces),
     gap: gapText(point.gap),

@@ -102,7 +102,7 @@ function Planned({ enquiry, view, names, roles, system, texts, study }: PlannedP
           rows={preferenceRows(view, { system, money })}
         />
       </section>
-      <Frontier enquiry={enquiry} money={money} study={study('frontier')} />
+      <Frontier {...{ enquiry, view, money }} study={study('frontier')} />
       <PlanKits
         {...{ enquiryId, version, names }}
         choices={constraints}
@@ -138,7 +138,7 @@ function Planned({ enquiry, view, names, roles, system, texts, study }: PlannedP
             {countText(left, 'line')} could be served by equipment but not in full. {shortageText(view, names)}
           </p>
         ) : null}
-        {left > 0 ? <Ways enquiryId={enquiryId} money={money} study={study('ways')} /> : null}
+        {left > 0 ? <Ways {...{ enquiryId, view, money }} study={study('ways')} /> : null}
       </section>
       <section className={styles.panel}>
         <PlanEffort view={view} />
@@ -150,15 +150,17 @@ function Planned({ enquiry, view, names, roles, system, texts, study }: PlannedP
 /** What the list would cost in fewer or more days, with other crews. */
 function Frontier({
   enquiry,
+  view,
   money,
   study,
 }: {
   readonly enquiry: EnquiryView;
+  readonly view: PlanView;
   readonly money: Money;
   readonly study: StudyView;
 }) {
   const { days, crews } = enquiry.site;
-  const rows = frontierRows(study, { money, days, crews });
+  const rows = frontierRows(study, { money, days, crews, fittingNothing: view.fittingNothing });
   return (
     <section className={styles.panel} aria-labelledby="frontier">
       <h2 id="frontier">Cost against days and crews</h2>
@@ -209,13 +211,14 @@ function withoutOf(study: StudyView, money: Money): ReadonlyMap<string, string> 
 
 interface WaysProps {
   readonly enquiryId: number;
+  readonly view: PlanView;
   readonly money: Money;
   readonly study: StudyView;
 }
 
 /** What would serve the lines that are short. */
-function Ways({ enquiryId, money, study }: WaysProps) {
-  const ways = tellWays(study.cases, money);
+function Ways({ enquiryId, view, money, study }: WaysProps) {
+  const ways = tellWays(study.cases, { money, fittingNothing: view.fittingNothing });
   const isOver = study.state.kind === 'ready' && study.state.current;
   return (
     <>

@@ -7,7 +7,10 @@ import type { Way } from './plan-ways.client.tsx';
 type Case = StudyView['cases'][number];
 
 /** Ways that serve more than the plan as it is, or as much for less; told with what they serve and cost. */
-export function tellWays(cases: StudyView['cases'], money: Money): readonly Way[] {
+export function tellWays(
+  cases: StudyView['cases'],
+  { money, fittingNothing }: { readonly money: Money; readonly fittingNothing: number },
+): readonly Way[] {
   const base = cases.find(({ key }) => key === 'as planned');
   if (base === undefined) return [];
   return cases
@@ -19,7 +22,7 @@ export function tellWays(cases: StudyView['cases'], money: Money): readonly Way[
       const differs = `${money(Math.abs(more))} ${more < 0 ? 'less' : 'more'} than now`;
       return {
         key: one.key,
-        sentence: `${terms.says}: ${one.served} of ${countText(one.asked, 'valve')} (now ${base.served}), equipment and time ${money(Math.round(one.cost_minor))}, ${differs}.`,
+        sentence: `${terms.says}: ${one.served} of ${countText(one.asked + fittingNothing, 'valve')} (now ${base.served}), equipment and time ${money(Math.round(one.cost_minor))}, ${differs}.`,
         action: canBeTaken(one.change) ? terms.does : '',
       };
     });

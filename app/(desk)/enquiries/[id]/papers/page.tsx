@@ -147,7 +147,7 @@ function Paper({ enquiry, view }: Shown) {
         <h2 id="papers">Papers</h2>
         <PaperUnits enquiryId={id} units={enquiry.paperUnits} />
         {planned ? (
-          <PriceDrafts path={`/api/v1/enquiries/${id}/papers`} />
+          <PriceDrafts path={`/api/v1/enquiries/${id}/papers`} options={view.options.length} />
         ) : (
           <p className={styles.soft}>Drafts are drawn from a plan that is up to date.</p>
         )}

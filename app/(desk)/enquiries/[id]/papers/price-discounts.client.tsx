@@ -1,6 +1,7 @@
 'use client';
 import { type FormEvent, useRef, useState } from 'react';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
+import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
 import { GROUP_NAMES, LINE_GROUPS } from '#lib/pricing/line-groups.ts';
 import type { EditorProps, Kept } from './price-editor-props.ts';
@@ -34,12 +35,18 @@ export function PriceDiscounts({ view, kept }: DiscountProps) {
           Change the discount
         </button>
       </div>
+      <Agreed view={view} kept={kept} />
       {given.length === 0 ? (
-        <p className={styles.soft}>No discount. Up to {view.limit} % of a group of lines is given without approval.</p>
+        <p className={styles.soft}>
+          No discount. Up to <ShownWords>{String(view.limit)}</ShownWords> % of a group of lines is given without
+          approval.
+        </p>
       ) : (
         <ul className={styles.list}>
           {given.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
+            <li key={sentence}>
+              <ShownWords>{sentence}</ShownWords>
+            </li>
           ))}
         </ul>
       )}
@@ -76,6 +83,37 @@ export function PriceDiscounts({ view, kept }: DiscountProps) {
     </section>
   );
 }
+
+/** What the customer's terms say, given with one press; limit and approval hold for it as for any other. */
+function Agreed({ view, kept }: DiscountProps) {
+  const { agreed } = view;
+  const { choices } = view.shown;
+  if (agreed === null || choices.discounts.whole?.percent === agreed.percent) return null;
+  const whole = { percent: agreed.percent, reason: AGREED_REASON };
+  return (
+    <p className={`${styles.calm} ${styles.row}`}>
+      <span>
+        <ShownWords>{`${agreed.percent} %`}</ShownWords> off the whole quote is agreed with {agreed.customer}.
+        {choices.discounts.whole === null ? '' : ' It would take the place of the discount on the whole quote.'}
+      </span>
+      <button
+        type="button"
+        className={styles.button}
+        disabled={kept.busy}
+        onClick={() =>
+          void kept.change(
+            { ...choices, discounts: { ...choices.discounts, whole } },
+            `The agreed ${agreed.percent} % is given.`,
+          )
+        }
+      >
+        Give the agreed <ShownWords>{`${agreed.percent} %`}</ShownWords>
+      </button>
+    </p>
+  );
+}
+
+const AGREED_REASON = 'as agreed in your terms';
 
 const PLACES = ['whole', ...LINE_GROUPS] as const;
 type Place = (typeof PLACES)[number];

@@ -3,7 +3,7 @@ import type { usePriceChoices } from './use-price-choices.client.ts';
 
 export interface EditorProps {
   readonly enquiryId: number;
-  readonly view: Pick<PriceView, 'currency' | 'limit' | 'priceList' | 'taxes' | 'taxOf' | 'shown'>;
+  readonly view: Pick<PriceView, 'currency' | 'limit' | 'agreed' | 'priceList' | 'taxes' | 'taxOf' | 'shown'>;
 }
 
 export type Kept = ReturnType<typeof usePriceChoices>;
