@@ -2,11 +2,17 @@
  * The cases of a catalogue as packing sees them.
  * Invariant: the inside is smaller than the case by its walls.
  * Not here: putting pieces in (pack-cases.ts).
- * Read next: pack-cases.ts.
+ * Read next: load.ts.
  */
-import type { Model } from '#lib/equipment/model.ts';
-import { metres } from '#lib/units/quantity.ts';
-import type { CaseKind } from './pack-cases.ts';
+import type { CaseSize, Model } from '#lib/equipment/model.ts';
+import { type Kilograms, metres } from '#lib/units/quantity.ts';
+
+export interface CaseKind {
+  readonly name: string;
+  /** Inside. */
+  readonly size: CaseSize;
+  readonly mass: Kilograms;
+}
 
 /** Wall and foam on each side, m. Common practice, no source. */
 const WALL = 0.015;

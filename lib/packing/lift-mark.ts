@@ -21,7 +21,7 @@ const LIFT_SOURCE =
 /** kg: 16 and 25 from the filter for one person, 2/3 of 2 × 25 for two. */
 const ONE_PERSON_ALL = 16;
 const ONE_PERSON = 25;
-const TWO_PERSONS = (2 / 3) * (2 * ONE_PERSON);
+export const TWO_PERSONS = (2 / 3) * (2 * ONE_PERSON);
 
 export function liftMark(mass: Kilograms): Lift {
   return { ...judge(mass), source: LIFT_SOURCE };
