@@ -58,12 +58,16 @@ function corner({ one, other }: { readonly one: Holder; readonly other: Holder }
   return perGram > 0 && perVolume > 0 ? [{ perGram, perVolume }] : [];
 }
 
-function strongest({ sizes, counts }: { readonly sizes: readonly number[]; readonly counts: readonly number[] }): number {
+function strongest({
+  sizes,
+  counts,
+}: {
+  readonly sizes: readonly number[];
+  readonly counts: readonly number[];
+}): number {
   const here = sizes.flatMap((size, at) => ((counts[at] ?? 0) > 0 ? [{ size, count: counts[at] ?? 0 }] : []));
   const cuts = [0, ...new Set(here.map(({ size }) => Math.min(size, 1 - size)).filter((cut) => cut > 0 && cut <= 0.5))];
-  const sums = cuts.map((cut) =>
-    here.reduce((sum, { size, count }) => sum + count * raised({ size, cut }), 0),
-  );
+  const sums = cuts.map((cut) => here.reduce((sum, { size, count }) => sum + count * raised({ size, cut }), 0));
   return Math.max(0, ...sums.map((sum) => Math.ceil(sum - 1e-6)));
 }
 

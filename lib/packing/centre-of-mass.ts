@@ -20,7 +20,11 @@ export interface LaidIn {
 export function layIn({ pieces, inside }: { readonly pieces: readonly Piece[]; readonly inside: CaseSize }): LaidIn {
   const floor = inside.length * inside.width;
   const order = [...pieces].sort(
-    (a, b) => density(b) - density(a) || b.mass - a.mass || compareText(a.number, b.number) || compareText(a.serial ?? '', b.serial ?? ''),
+    (a, b) =>
+      density(b) - density(a) ||
+      b.mass - a.mass ||
+      compareText(a.number, b.number) ||
+      compareText(a.serial ?? '', b.serial ?? ''),
   );
   let height = 0;
   let moment = 0;

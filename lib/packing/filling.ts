@@ -16,7 +16,12 @@ export interface Filling {
 /** How many more pieces of a type a holder takes that already carries so much. */
 export function takesMore(
   load: Load,
-  { holder, type, grams, volume }: { readonly holder: number; readonly type: number; readonly grams: number; readonly volume: number },
+  {
+    holder,
+    type,
+    grams,
+    volume,
+  }: { readonly holder: number; readonly type: number; readonly grams: number; readonly volume: number },
 ): number {
   const room = load.holders[holder];
   const piece = load.types[type];

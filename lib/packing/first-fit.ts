@@ -17,11 +17,11 @@ interface Open {
 
 /** The best of opening the smallest and opening the roomiest case for a piece that goes nowhere else. */
 export function firstFit(load: Load): readonly Filling[] {
-  const tries = (['smallest', 'largest'] as const).map((opens) => fit(load, opens));
+  const tries = (['smallest', 'largest'] as const).map((opens) => placeAll(load, opens));
   return tries.reduce((best, next) => (next.length < best.length ? next : best));
 }
 
-function fit(load: Load, opens: 'smallest' | 'largest'): readonly Filling[] {
+function placeAll(load: Load, opens: 'smallest' | 'largest'): readonly Filling[] {
   const open: Open[] = [];
   for (const [type, { pieces }] of load.types.entries()) {
     for (const _ of pieces) {

@@ -112,8 +112,7 @@ function typeOf({ piece, same, holders }: Alike): PieceType {
   const grams = Math.ceil(piece.mass * 1000 - DUST);
   const volume = Math.ceil(volumeOf(piece.size) * 1e9 - DUST);
   const goesInto = holders.map(
-    (one) =>
-      grams <= one.grams && volume <= one.volume && goesThrough({ piece: piece.size, inside: one.kind.size }),
+    (one) => grams <= one.grams && volume <= one.volume && goesThrough({ piece: piece.size, inside: one.kind.size }),
   );
   const byOne = holders.some(({ persons }, index) => persons === 1 && goesInto[index] === true);
   return { pieces: same, grams, volume, goesInto, needsTwo: !byOne && goesInto.some(Boolean) };

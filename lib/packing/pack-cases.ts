@@ -63,7 +63,7 @@ export function packCases({ pieces, liftLimit, cases, transport }: PackingInput)
   };
 }
 
-function proofOf({ fillings, bound }: FewestCases): PackingProof {
+export function proofOf({ fillings, bound }: FewestCases): PackingProof {
   const count = fillings.length;
   const cases = count === 1 ? '1 case' : `${count} cases`;
   return {

@@ -27,7 +27,7 @@ export function crewDaysOf({
     const days = (outcome.crewDays ?? []).filter((day) => day.crew === crew);
     if (days.length === 0) return [];
     const { liftLimit } = house;
-    const cases = packKit({ items, models, liftLimit, transport: site.transport, nextSerial: () => null });
+    const { cases } = packKit({ items, models, liftLimit, transport: site.transport, nextSerial: () => null });
     const [heaviest] = cases.toSorted((a, b) => b.mass - a.mass);
     return [
       {

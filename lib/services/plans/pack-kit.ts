@@ -9,7 +9,7 @@ import type { ItemNeed } from '#lib/equipment/choices.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import { caseKinds } from '#lib/packing/case-kinds.ts';
-import { type PackedCase, type PackingInput, packCases } from '#lib/packing/pack-cases.ts';
+import { type PackedLoad, type PackingInput, packCases } from '#lib/packing/pack-cases.ts';
 import { pieceOf } from '#lib/packing/piece.ts';
 
 interface KitPacking extends Pick<PackingInput, 'liftLimit' | 'transport'> {
@@ -19,7 +19,7 @@ interface KitPacking extends Pick<PackingInput, 'liftLimit' | 'transport'> {
   readonly nextSerial: (number: string) => string | null;
 }
 
-export function packKit({ items, models, nextSerial, liftLimit, transport }: KitPacking): readonly PackedCase[] {
+export function packKit({ items, models, nextSerial, liftLimit, transport }: KitPacking): PackedLoad {
   const byNumber = new Map(models.map((model) => [model.number, model]));
   const pieces = items.flatMap(({ item, count }) => {
     const model = byNumber.get(item);
@@ -27,7 +27,7 @@ export function packKit({ items, models, nextSerial, liftLimit, transport }: Kit
   });
   const cases = caseKinds(models);
   const packed = packCases({ pieces, liftLimit, cases, transport });
-  const wrong = checkPacking({ items, models, liftLimit, cases, packed });
+  const wrong = checkPacking({ items, models, liftLimit, cases, packed: packed.cases });
   invariant(
     wrong.length === 0,
     `The independent check does not agree with the packing: ${wrong.map(({ sentence }) => sentence).join(' ')}`,

@@ -344,7 +344,7 @@ function caseInputs(input: PapersInput): readonly CaseInput[] {
   const left = new Map(Object.entries(input.serials).map(([number, serials]) => [number, [...serials]]));
   let label = 0;
   return input.outcome.kits.flatMap((kit) => {
-    const cases = packKit({
+    const { cases } = packKit({
       items: kit.items,
       models: input.models,
       liftLimit: input.house.liftLimit,
