@@ -24,9 +24,11 @@ export interface BestFilling {
 export function bestFilling(priced: Priced, meter: Meter): BestFilling | null {
   const { load, counts, prices } = priced;
   const worth = load.types.flatMap((_, type) => ((counts[type] ?? 0) > 0 && (prices[type] ?? 0) > 1e-12 ? [type] : []));
+  const opening = load.types.flatMap(({ needsTwo }, type) => (needsTwo && (counts[type] ?? 0) > 0 ? [type] : []));
   let best: BestFilling = { counts: counts.map(() => 0), value: 0 };
   for (const [holder, { persons }] of load.holders.entries()) {
-    const starts = persons === 1 ? [null] : worth.filter((type) => load.types[type]?.needsTwo === true);
+    // Whatever its price, the piece that needs two opens the larger mass to the others.
+    const starts = persons === 1 ? [null] : opening;
     for (const start of starts) {
       const found = inHolder({ ...priced, holder, worth, start, atLeast: best.value }, meter);
       if (found !== null) best = found;

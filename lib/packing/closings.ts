@@ -104,14 +104,22 @@ function fill(filled: Filled, { type, grams, volume, worth }: At): void {
   chosen[type] = own;
 }
 
-/** Of the types before this one nothing that is left goes in any more. A case that could take more is never better. */
+/**
+ * Of the types before this one nothing that is left goes in any more. A case that could take more is never better, but for pieces that
+ * need two persons: taken out of its own case, such a piece leaves a case that may be too heavy for one.
+ */
 function isClosed(
   { closing, holder, rest, anchor, chosen }: Filled,
   { type, grams, volume }: Omit<At, 'worth'>,
 ): boolean {
   for (let before = anchor; before < type; before += 1) {
     const left = (rest[before] ?? 0) - (chosen[before] ?? 0) + (before === anchor ? 1 : 0);
-    if (left > 0 && takesMore(closing.load, { holder, type: before, grams, volume }) > 0) return false;
+    if (
+      left > 0 &&
+      closing.load.types[before]?.needsTwo !== true &&
+      takesMore(closing.load, { holder, type: before, grams, volume }) > 0
+    )
+      return false;
   }
   return true;
 }
