@@ -17,6 +17,7 @@ const HOUSE_AREAS: readonly HouseArea[] = [
   { href: '/yard', label: 'Yard', roles: STAFF },
   { href: '/equipment', label: 'Equipment', roles: STAFF },
   { href: '/rules', label: 'Rules', roles: STAFF },
+  { href: '/house', label: 'House', roles: STAFF },
   { href: '/help', label: 'Measuring', roles: [...STAFF, 'contractor'] },
 ];
 

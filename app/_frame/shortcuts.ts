@@ -26,6 +26,7 @@ export const SHORTCUTS: readonly Shortcut[] = [
   { keys: ['g', 'y'], label: 'Yard', group: 'Go to', deed: { kind: 'go', href: '/yard' } },
   { keys: ['g', 'q'], label: 'Equipment', group: 'Go to', deed: { kind: 'go', href: '/equipment' } },
   { keys: ['g', 'r'], label: 'Rules', group: 'Go to', deed: { kind: 'go', href: '/rules' } },
+  { keys: ['g', 'o'], label: 'House', group: 'Go to', deed: { kind: 'go', href: '/house' } },
   { keys: ['g', 'm'], label: 'Measuring', group: 'Go to', deed: { kind: 'go', href: '/help' } },
   ...[1, 2, 3, 4, 5, 6].map(
     (number): Shortcut => ({

@@ -1,6 +1,6 @@
 /*
  * Asks the full-text index and the small tables beside it.
- * Invariant: what is typed is always words to look for, never a query language; the newest come first.
+ * Invariant: what is typed is always words to look for, never a query language; what is open comes before what is over, then what fits best, then the newest.
  * Not here: what the index holds (../search-index.ts).
  * Read next: ../search-index.ts.
  */
@@ -15,6 +15,8 @@ export interface SearchHit {
   /** With the words that were found between the two marks. */
   readonly title: string;
   readonly snippet: string;
+  /** Empty while it is in use: `put away`, or the state in which its enquiry is over. */
+  readonly over: string;
 }
 
 /** Characters that no text holds stand around what was found. */
@@ -31,13 +33,49 @@ export function searchText(db: DbOrTx, { words, source, most }: Asked): readonly
   const match = matchOf(words);
   if (match === '') return [];
   const [low, high] = rowsOf(source);
-  return db.all<SearchHit>(sql`
-    SELECT rowid - ${low} AS id,
-      highlight(search_text, 0, ${MARK_BEGIN}, ${MARK_END}) AS title,
-      snippet(search_text, 1, ${MARK_BEGIN}, ${MARK_END}, '…', 16) AS snippet
-    FROM search_text WHERE search_text MATCH ${match} AND rowid BETWEEN ${low} AND ${high}
-    ORDER BY rowid DESC LIMIT ${most}`);
+  const best = db.all<{ readonly row: number; readonly over: string }>(sql`
+    SELECT hit.row, coalesce(${sql.raw(OVER[source])}, '') AS over FROM (
+      SELECT rowid AS row, bm25(search_text, ${TITLE_WEIGHT}, 1.0) AS fit FROM search_text
+      WHERE search_text MATCH ${match} AND rowid BETWEEN ${low} AND ${high} ORDER BY rowid DESC LIMIT ${LOOKED_AT}
+    ) AS hit JOIN ${sql.raw(SOURCES[source].table)} AS found ON found.id = hit.row - ${low}
+    ORDER BY over <> '', hit.fit, hit.row DESC LIMIT ${most}`);
+  const hits = new Map(
+    db
+      .all<SearchHit & { readonly row: number }>(sql`
+        SELECT rowid AS row, rowid - ${low} AS id,
+          highlight(search_text, 0, ${MARK_BEGIN}, ${MARK_END}) AS title,
+          snippet(search_text, 1, ${MARK_BEGIN}, ${MARK_END}, '…', 16) AS snippet
+        FROM search_text WHERE search_text MATCH ${match} AND rowid IN ${listOf(best.map(({ row }) => row))}`)
+      .map((hit) => [hit.row, hit]),
+  );
+  return best.flatMap(({ row, over }) => {
+    const hit = hits.get(row);
+    return hit === undefined ? [] : [{ id: hit.id, title: hit.title, snippet: hit.snippet, over }];
+  });
 }
+
+/** A word in the title counts as four in the text; judgement, no source. */
+const TITLE_WEIGHT = 4;
+/** The newest that have the words; among them the best are chosen, so that a common word stays quick. */
+const LOOKED_AT = 2000;
+
+const OF_ENQUIRY = `(SELECT state FROM enquiry WHERE enquiry.id = found.enquiry_id AND state IN ('declined', 'lapsed'))`;
+const PUT_AWAY = `CASE WHEN found.archived_at IS NOT NULL THEN 'put away' END`;
+const OF_CUSTOMER = `CASE WHEN found.archived_at IS NOT NULL OR EXISTS
+  (SELECT 1 FROM customer WHERE customer.id = found.customer_id AND archived_at IS NOT NULL) THEN 'put away' END`;
+
+/** SQL over the row that was found: why it is over, nothing while it is in use. */
+const OVER: Readonly<Record<SearchSource, string>> = {
+  enquiry: `CASE WHEN found.state IN ('declined', 'lapsed') THEN found.state END`,
+  customer: PUT_AWAY,
+  site: OF_CUSTOMER,
+  contact: OF_CUSTOMER,
+  line: OF_ENQUIRY,
+  quote: `CASE WHEN found.state IN ('declined', 'withdrawn') THEN found.state ELSE ${OF_ENQUIRY} END`,
+  attachment: OF_ENQUIRY,
+  list: OF_ENQUIRY,
+  note: OF_ENQUIRY,
+};
 
 /** Ids of every row of a source that holds the words, for lists that are filtered. */
 export function searchIds(db: DbOrTx, { words, source, most }: Asked): readonly number[] {

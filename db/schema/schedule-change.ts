@@ -16,6 +16,8 @@ export const scheduleChange = sqliteTable(
       .references(() => enquiry.id, { onDelete: 'cascade' }),
     at: text('at').notNull(),
     who: text('who').notNull(),
+    /** Id of who did it; empty in what was kept before ids were. */
+    who_id: text('who_id').notNull().default(''),
     /** The browser window that it came from; empty where it came from none. */
     screen: text('screen').notNull().default(''),
     /** What was done: `edited`, `added`, `removed`, `moved`, `list`, `undone`, `enquiry`. */

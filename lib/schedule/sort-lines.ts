@@ -23,5 +23,7 @@ export function sortLines(keys: readonly SortKey[], way: 'up' | 'down'): readonl
 
 function compare(a: string | number, b: string | number): number {
   if (typeof a === 'number' && typeof b === 'number') return a - b;
+  // What could not be read as a number stands behind all that could.
+  if (typeof a !== typeof b) return typeof a === 'number' ? -1 : 1;
   return collator.compare(String(a), String(b));
 }

@@ -217,6 +217,29 @@ describe('finding', () => {
     expect(kinds('')).toEqual([]);
   });
 
+  it('puts what is in use first, then what fits best, and says why the rest is over', async () => {
+    const context = await demoHouseContext();
+    const site = { starts_on: '2026-03-16' };
+    const make = (title: string, customer: string) =>
+      granted(createEnquiry(context, { title, customer: { name: customer }, site })).id;
+    const inTitle = make('Quagmire weir', 'Old mill works');
+    const over = make('Quagmire quagmire', 'Old mill works');
+    const inText = make('Weir two', 'Old mill works');
+    context.database.raw.exec(`UPDATE enquiry SET reference = 'by the quagmire' WHERE id = ${inText}`);
+    granted(moveEnquiry(context, { enquiryId: over, from: 'new', to: 'declined', why: 'no answer' }));
+    const found = (kind: string) =>
+      granted(searchHouse(context, 'quagmire')).groups.find((group) => group.kind === kind)?.entries ?? [];
+    expect(found('enquiry').map(({ id, over: why }) => [id, why])).toEqual([
+      [inTitle, ''],
+      [inText, ''],
+      [over, 'declined'],
+    ]);
+    context.database.raw.exec("UPDATE customer SET archived_at = '2026-03-01' WHERE name = 'Old mill works'");
+    const [mill] =
+      granted(searchHouse(context, 'old mill')).groups.find(({ kind }) => kind === 'customer')?.entries ?? [];
+    expect(mill?.over).toBe('put away');
+  });
+
   it('forgets what is gone and knows what is new, without being filled again', async () => {
     const context = await demoHouseContext();
     const { raw } = context.database;

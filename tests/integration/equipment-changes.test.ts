@@ -5,8 +5,8 @@ import { ROLES } from '#lib/equipment/model.ts';
 import type { Context, UserRole } from '#lib/services/context.ts';
 import { USER_ROLES } from '#lib/services/context.ts';
 import { exportCatalogue, previewCatalogue, takeCatalogue } from '#lib/services/equipment/catalogue-csv.ts';
-import { readHistory } from '#lib/services/equipment/equipment-history.ts';
 import { jsonOf } from '#lib/services/equipment/model-record.ts';
+import { openModel } from '#lib/services/equipment/open-model.ts';
 import { previewRaise, takeRaise } from '#lib/services/equipment/raise-rates.ts';
 import { putRateCards, takeOffRateCard } from '#lib/services/equipment/rate-cards.ts';
 import { exportRates, previewRates, takeRates } from '#lib/services/equipment/rates-csv.ts';
@@ -18,6 +18,10 @@ import { granted } from '#tests/support/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 const LATER = '2026-06-01';
+
+function opened(context: Context) {
+  return granted(openModel(context, { number: 'H-101', system: 'si' }));
+}
 
 function head(context: Context, change: Readonly<Record<string, string>> = {}): ModelToSave {
   const row = findModel(context.database.db, 'H-101');
@@ -69,9 +73,11 @@ describe('a model', () => {
     expect(saveModel(context, { ...head(context), existing: { number: 'H-101', version: 1 } })).toMatchObject(
       REFUSED('changed-meanwhile'),
     );
-    const [change] = readHistory(context, 'model H-101');
+    const [change] = opened(context).changes;
     expect(change).toMatchObject({ who: 'Test desk', action: 'model changed', version: 2 });
-    expect(change?.differences).toEqual([{ path: 'json.facts.torque_rating_nm', before: '62', after: '70' }]);
+    expect(change?.differences).toEqual([
+      { name: expect.stringMatching(/torque .*\[N·m\]$/), before: '62', after: '70' },
+    ]);
     granted(undoModelChange(context, { number: 'H-101', version: 2 }));
     expect(head(context).fields['facts.torque_rating_nm']).toBe('62');
     granted(undoModelChange(context, { number: 'H-101', version: 3 }));
@@ -121,7 +127,7 @@ describe('rate cards', () => {
     expect(rateOn(context, 'H-101', '2027-01-01')).toBe(9900);
     granted(takeOffRateCard(context, { number: 'H-101', startsOn: LATER }));
     expect(rateOn(context, 'H-101', LATER)).toBe(before);
-    expect(readHistory(context, 'rates H-101').map(({ action }) => action)).toEqual([
+    expect(opened(context).rateChanges.map(({ action }) => action)).toEqual([
       'rate card taken off',
       'rate card put on',
     ]);

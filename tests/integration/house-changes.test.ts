@@ -80,7 +80,7 @@ describe('the house', () => {
     expect(houseFacts(context).houseRules).toHaveLength(2);
     expect(saveHouseStanding(context, { version, standing })).toMatchObject(REFUSED('changed-meanwhile'));
     expect(record(context).changes[0]?.differences).toEqual([
-      { path: 'terms.quote_valid_days', before: '21', after: '30' },
+      { name: 'Quotes are valid, days', before: '21', after: '30' },
     ]);
     const bad = saveHouseStanding(context, { version: 2, standing: { ...standing, turnaround_days: -1 } });
     expect(bad).toMatchObject({

@@ -41,6 +41,21 @@ function snapshot(context: Context): string {
   );
 }
 
+describe('the order of a schedule', () => {
+  it('by size is that of the sizes, however each was written', async () => {
+    const { ada, ids } = await twoScreens();
+    const sizes = ['DN 200', 'NPS 6', '4"', 'DN 80', 'NPS 10', 'DN 1000'];
+    const edits = sizes.map((text, index) => ({ lineId: ids[index] ?? 0, column: 'size', text }));
+    granted(editCells(ada, { enquiryId: ENQUIRY, edits }));
+    const written = new Map(edits.map(({ lineId, text }) => [lineId, text]));
+    const order = (await orderOf(ada, 'sort=size')).flatMap((id) => written.get(id) ?? []);
+    expect(order).toEqual(['DN 80', '4"', 'NPS 6', 'DN 200', 'NPS 10', 'DN 1000'].slice(0, order.length));
+    expect(order.length).toBe(Math.min(sizes.length, ids.length));
+    const kept = ada.database.raw.prepare('SELECT who, who_id FROM schedule_change ORDER BY id DESC').get();
+    expect(kept).toEqual({ who: 'Ada', who_id: ada.actor.id });
+  });
+});
+
 describe('two people on one schedule', () => {
   it('the later writer of a cell is told both texts and who was first; nothing is written over', async () => {
     const { ada, ben, ids } = await twoScreens();

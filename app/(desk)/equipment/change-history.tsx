@@ -15,9 +15,9 @@ export function ChangeHistory({ changes }: { readonly changes: ModelDetail['chan
           </span>
           {change.differences.length === 0 ? null : (
             <ul>
-              {change.differences.map(({ path, before, after }) => (
-                <li key={path}>
-                  {wordsOf(path)}: {before === '' ? null : <span className={styles.gone}>{before}</span>}{' '}
+              {change.differences.map(({ name, before, after }) => (
+                <li key={name}>
+                  {name}: {before === '' ? null : <span className={styles.gone}>{before}</span>}{' '}
                   {after === '' ? 'taken out' : after}
                 </li>
               ))}
@@ -28,12 +28,4 @@ export function ChangeHistory({ changes }: { readonly changes: ModelDetail['chan
       ))}
     </ol>
   );
-}
-
-function wordsOf(path: string): string {
-  return path
-    .replace(/^json\./, '')
-    .replace(/^facts\./, '')
-    .replaceAll('.', ', ')
-    .replaceAll('_', ' ');
 }

@@ -72,6 +72,7 @@ function Group({ group: { kind, entries, more }, words }: { readonly group: Sear
               {entry.title === '' ? (entry.owner?.name ?? 'open it') : <Marked text={entry.title} />}
             </Link>
             {entry.owner !== null && entry.title !== '' && <small> {entry.owner.name}</small>}
+            {entry.over !== '' && <span className="mark"> {entry.over}</span>}
             {entry.snippet.trim() !== '' && (
               <small className="beside">
                 <Marked text={entry.snippet} />

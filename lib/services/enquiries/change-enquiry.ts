@@ -61,8 +61,8 @@ export function changeEnquiry(context: Context, edit: EnquiryEdit): Result<{ rea
         detail_json: JSON.stringify(columnsOf(edit)),
       });
       insertScheduleChange(tx, {
-        ...{ enquiry_id: edit.enquiryId, at, who: context.actor.name, screen: context.screen ?? '' },
-        ...{ kind: 'enquiry', detail_json: '{}' },
+        ...{ enquiry_id: edit.enquiryId, at, who: context.actor.name, who_id: context.actor.id },
+        ...{ screen: context.screen ?? '', kind: 'enquiry', detail_json: '{}' },
       });
       return ok({ version: (edit.version ?? before.value.row.version) + 1 });
     },

@@ -1,6 +1,6 @@
 /*
  * Looks for words in everything: enquiries, customers, sites, contacts, lines, quotes, models, serial numbers, files and notes.
- * Invariant: reads only; each kind answers a few of its newest and says when there are more.
+ * Invariant: reads only; each kind answers a few that fit best, those in use first, and says when there are more.
  * Not here: what is looked through (db/search-index.ts).
  * Read next: ../../../db/queries/search.ts.
  */
@@ -17,6 +17,8 @@ export interface SearchEntry {
   /** With what was found between two control characters, as db/queries/search.ts marks it. */
   readonly title: string;
   readonly snippet: string;
+  /** Why it is no longer in use; empty where it is. */
+  readonly over: string;
   /** What it belongs to: an enquiry, or a customer for a site or contact; of a model or unit the number. */
   readonly owner: { readonly id: number; readonly name: string } | null;
 }
@@ -68,7 +70,7 @@ function textGroup(
   const owners = ownersOf(db, { source, ids: shown.map(({ id }) => id) });
   return {
     kind: source,
-    entries: shown.map(({ id, title, snippet }) => ({ id, title, snippet, owner: owners.get(id) ?? null })),
+    entries: shown.map((hit) => ({ ...hit, owner: owners.get(hit.id) ?? null })),
     more: hits.length > shown.length ? 'yes' : 'no',
   };
 }
@@ -79,7 +81,13 @@ function equipmentGroup(
   const shown = hits.slice(0, ENTRIES_A_KIND);
   return {
     kind,
-    entries: shown.map(({ number, name }, index) => ({ id: index, title: number, snippet: name, owner: null })),
+    entries: shown.map(({ number, name }, index) => ({
+      id: index,
+      title: number,
+      snippet: name,
+      over: '',
+      owner: null,
+    })),
     more: hits.length > shown.length ? 'yes' : 'no',
   };
 }

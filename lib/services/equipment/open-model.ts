@@ -23,8 +23,9 @@ import { type Context, today } from '#lib/services/context.ts';
 import { houseFacts, houseModels, knownModels } from '#lib/services/house/house-facts.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { type ChangeView, readHistory } from './equipment-history.ts';
-import { jsonOf, NO_SUCH_MODEL } from './model-record.ts';
+import { jsonOf, type ModelState, NO_SUCH_MODEL } from './model-record.ts';
 import { warningsAbout } from './save-model.ts';
+import { type RatesState, toldModel, toldRates } from './told-states.ts';
 
 export interface RateCardView {
   /** Null on the rates that the model began with. */
@@ -105,8 +106,14 @@ export function openModel(
     mates: matesNamed(context, model),
     usedIn: enquiriesWithModel(context.database.db, number),
     warnings: warningsAbout(context, number),
-    changes: readHistory(context, `model ${number}`),
-    rateChanges: readHistory(context, `rates ${number}`),
+    changes: readHistory(context, {
+      subject: `model ${number}`,
+      tell: (state: ModelState | null) => toldModel(state, currency),
+    }),
+    rateChanges: readHistory(context, {
+      subject: `rates ${number}`,
+      tell: (state: RatesState | null) => toldRates(state, currency),
+    }),
     mayChange: authorise(context, 'change equipment').ok,
   });
 }

@@ -25,6 +25,7 @@ import { type Context, timestamp, today } from '#lib/services/context.ts';
 import { type ChangeView, readHistory } from '#lib/services/equipment/equipment-history.ts';
 import { CHANGED_MEANWHILE } from '#lib/services/equipment/model-record.ts';
 import { wrongDay } from '#lib/services/equipment/rate-cards.ts';
+import { toldHouse } from '#lib/services/equipment/told-states.ts';
 import { keepChange } from '#lib/services/keep-change.ts';
 
 export interface HouseRecord {
@@ -69,7 +70,7 @@ export function readHouseRecord(context: Context): Result<HouseRecord> {
     today: today(context),
     mayChange: authorise(context, 'change the house').ok,
     changes: ['house facts', 'house prices', 'house rules']
-      .flatMap((subject) => readHistory(context, subject))
+      .flatMap((subject) => readHistory(context, { subject, tell: (state) => toldHouse(state, json.currency) }))
       .sort((a, b) => b.id - a.id),
   });
 }

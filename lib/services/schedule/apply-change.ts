@@ -93,11 +93,11 @@ function record(
 ): number {
   const { enquiryId, kind, done } = entry;
   const at = timestamp(context);
-  const { name } = context.actor;
+  const { id: who_id, name } = context.actor;
   touch(tx, { id: enquiryId, at, set: {} });
   moveByDeed(tx, { context, enquiryId, by: 'work', to: 'being worked' });
   const id = insertScheduleChange(tx, {
-    ...{ enquiry_id: enquiryId, at, who: name, screen: context.screen ?? '', kind },
+    ...{ enquiry_id: enquiryId, at, who: name, who_id, screen: context.screen ?? '', kind },
     detail_json: JSON.stringify(done),
   });
   addAuditEntry(tx, {

@@ -81,7 +81,11 @@ async function throughDuties({ context, viewer, filter, passed }: DutyQuestion) 
 function cellKey({ sort }: LineFilter): (record: LineRecord) => SortKey {
   const column = sort?.column;
   if (!column || isDuty(column)) return ({ row }) => ({ id: row.id, key: '' });
-  return ({ row, cells }) => ({ id: row.id, key: (cells[column] ?? '').trim() });
+  return ({ row, cells, line }) => ({
+    id: row.id,
+    // DN 150 and NPS 6 are one size: what is compared is the length, not how it was written.
+    key: (column === 'size' ? line.size?.nominal : undefined) ?? (cells[column] ?? '').trim(),
+  });
 }
 
 function sorted(keys: readonly SortKey[], { sort }: LineFilter): readonly number[] {

@@ -70,6 +70,11 @@ describe('the order of a column', () => {
     expect(sortLines(keys, 'up')).toEqual([2, 3, 0, 1]);
     expect(sortLines(keys, 'down')).toEqual([0, 2, 3, 1]);
   });
+
+  it('numbers are ordered by what they are, and what could not be read stands behind them', () => {
+    const keys = ([0.15, 'as the old one', 0.1, 0.0254, ''] as const).map((key, id) => ({ id, key }));
+    expect(sortLines(keys, 'up')).toEqual([3, 2, 0, 1, 4]);
+  });
 });
 
 describe('replacing', () => {

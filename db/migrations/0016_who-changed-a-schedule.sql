@@ -1,0 +1,1 @@
+ALTER TABLE `schedule_change` ADD `who_id` text DEFAULT '' NOT NULL;
