@@ -5,7 +5,7 @@
  * Read next: free-units.ts.
  */
 import { addDays, type DateRange, daysBetween, type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';
-import { busyDays, fallsDue, freeUnits, isHireable } from './free-units.ts';
+import { busyDays, fallsDue, freeCounted, freeUnits, isHireable } from './free-units.ts';
 import type { StockQuestion } from './unit.ts';
 
 /** Nobody waits longer than a year for a piece. */
@@ -30,9 +30,18 @@ export function findShortages(input: ShortageInput): readonly Shortage[] {
   for (const { model, count } of input.needs) counts.set(model, (counts.get(model) ?? 0) + count);
   return [...counts].flatMap(([model, asked]) => {
     const question = ofModel({ question: input, model });
-    const free = freeUnits(question).length;
+    const free = freeOf({ question, model });
     return free >= asked ? [] : [shortageOf({ question, model, asked, free })];
   });
+}
+
+/** Units where the pieces have serial numbers, a number where they are counted. */
+export function freeOf({ question, model }: { readonly question: StockQuestion; readonly model: string }): number {
+  return isCounted(question) ? freeCounted({ question, model }) : freeUnits(question).length;
+}
+
+function isCounted({ counted }: StockQuestion): boolean {
+  return counted !== undefined && counted.shelves.length > 0;
 }
 
 interface ShortOf {
@@ -43,7 +52,7 @@ interface ShortOf {
 }
 
 function shortageOf({ question, model, asked, free }: ShortOf): Shortage {
-  const freeFrom = firstStart({ question, asked });
+  const freeFrom = firstStart({ question, model, asked });
   const when =
     freeFrom === null
       ? 'Within a year there is no start on which all of them are free.'
@@ -54,20 +63,30 @@ function shortageOf({ question, model, asked, free }: ShortOf): Shortage {
     free,
     missing: asked - free,
     freeFrom,
-    sentence: `${asked} of ${model} are asked for and ${free} are free: ${tellWhy(question)}. ${when}`,
+    sentence: `${asked} of ${model} are asked for and ${free} are free: ${isCounted(question) ? tellCounted(question) : tellWhy(question)}. ${when}`,
   };
 }
 
+interface FirstStart {
+  /** About one model only. */
+  readonly question: StockQuestion;
+  readonly model: string;
+  readonly asked: number;
+}
+
 /** Starts worth trying are those on which some booking's turnaround ends. */
-function firstStart({ question, asked }: { readonly question: StockQuestion; readonly asked: number }): IsoDate | null {
+export function firstStart({ question, model, asked }: FirstStart): IsoDate | null {
   const latest = addDays(question.window.starts_on, LOOK_AHEAD_DAYS);
+  const holds = (question.counted?.holds ?? []).map(({ days }) => days.ends_before);
   const starts = question.bookings
     .map((booking) => busyDays({ booking, turnaroundDays: question.turnaroundDays }).ends_before)
+    .concat(holds)
     .filter((start) => start > question.window.starts_on && start <= latest)
     .sort();
   return (
     starts.find(
-      (start) => freeUnits({ ...question, window: moved({ window: question.window, start }) }).length >= asked,
+      (start) =>
+        freeOf({ question: { ...question, window: moved({ window: question.window, start }) }, model }) >= asked,
     ) ?? null
   );
 }
@@ -76,10 +95,29 @@ function moved({ window, start }: { readonly window: DateRange; readonly start: 
   return rangeOfDays(start, daysBetween(window));
 }
 
-function ofModel({ question, model }: { readonly question: StockQuestion; readonly model: string }): StockQuestion {
+export function ofModel({
+  question,
+  model,
+}: {
+  readonly question: StockQuestion;
+  readonly model: string;
+}): StockQuestion {
   const units = question.units.filter((unit) => unit.model === model);
   const serials = new Set(units.map((unit) => unit.serial));
-  return { ...question, units, bookings: question.bookings.filter((booking) => serials.has(booking.serial)) };
+  return {
+    ...question,
+    units,
+    bookings: question.bookings.filter((booking) => serials.has(booking.serial)),
+    counted: {
+      shelves: (question.counted?.shelves ?? []).filter((shelf) => shelf.model === model),
+      holds: (question.counted?.holds ?? []).filter((hold) => hold.model === model),
+    },
+  };
+}
+
+function tellCounted({ counted }: StockQuestion): string {
+  const there = (counted?.shelves ?? []).reduce((sum, { count }) => sum + count, 0);
+  return `the house counts ${there}, and others hold the rest on these dates`;
 }
 
 function tellWhy(question: StockQuestion): string {

@@ -32,11 +32,40 @@ export interface UnitBooking {
   readonly window: DateRange;
   /** First day on which it may go out again, as it was booked; at the earliest. The turnaround of the house decides where it is later. */
   readonly freeAgainOn?: IsoDate;
+  /** A unit on its way to another depot needs no turnaround when it arrives; absent is a hire. */
+  readonly why?: 'hire' | 'transfer';
+  /** Number of the booking or transfer, where it is told. */
+  readonly number?: string;
+  /** Day on which it was to be back; from then on it is late. Absent where it is not. */
+  readonly lateFrom?: IsoDate;
+}
+
+/** Pieces of a counted model in one depot. */
+export interface CountedShelf {
+  readonly model: string;
+  readonly depot: string;
+  readonly count: number;
+}
+
+/** A number of counted pieces held over days, turnaround included. */
+export interface CountedHold {
+  readonly model: string;
+  /** The depot they leave from; empty where it was not kept. */
+  readonly depot: string;
+  readonly count: number;
+  readonly days: DateRange;
+}
+
+export interface CountedStock {
+  readonly shelves: readonly CountedShelf[];
+  readonly holds: readonly CountedHold[];
 }
 
 export interface StockQuestion {
   readonly units: readonly Unit[];
   readonly bookings: readonly UnitBooking[];
+  /** What is held by number; absent where only units are asked about. */
+  readonly counted?: CountedStock;
   readonly window: DateRange;
   /** Days after a hire in which the piece is checked, cleaned and charged before it goes out again. */
   readonly turnaroundDays: number;

@@ -4,7 +4,6 @@
  * Not here: planning around it.
  * Read next: ../../stock/shortage.ts.
  */
-import { listModels } from '#db/queries/equipment.ts';
 import { plannedKits, unitsBookedAhead } from '#db/queries/home.ts';
 import { type DateRange, type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';
 import { type Context, today } from '#lib/services/context.ts';
@@ -29,12 +28,13 @@ export function shortAhead(context: Context): readonly Short[] {
 
 function plannedShort(context: Context): readonly Short[] {
   const day = today(context);
-  const countless = modelsWithoutUnits(context);
+  // What is made to order is never in stock, and so never short.
+  const made = new Set(houseModels(context).flatMap((model) => (model.madeToOrder ? [model.number] : [])));
   return plannedKits(context.database.db).flatMap(({ startsOn, days, kitsJson, ...named }) => {
     if (startsOn === null || kitsJson === null) return [];
     const window = rangeOfDays(startsOn, days ?? 1);
     if (window.starts_on < day) return [];
-    const needs = needsOf(kitsJson).filter(({ model }) => !countless.has(model));
+    const needs = needsOf(kitsJson).filter(({ model }) => !made.has(model));
     const missing = findShortages({ ...stockQuestion(context, { window, enquiryId: named.enquiryId }), needs });
     if (missing.length === 0) return [];
     return [{ ...named, kind: 'planned', startsOn, sentences: missing.map(({ sentence }) => sentence) } as const];
@@ -44,13 +44,6 @@ function plannedShort(context: Context): readonly Short[] {
 function needsOf(kitsJson: string): readonly { readonly model: string; readonly count: number }[] {
   const kits = JSON.parse(kitsJson) as readonly { readonly items: readonly { item: string; count: number }[] }[];
   return kits.flatMap(({ items }) => items.map(({ item, count }) => ({ model: item, count })));
-}
-
-/** Counted stock and what is made to order are never short of units. */
-function modelsWithoutUnits(context: Context): ReadonlySet<string> {
-  const counted = listModels(context.database.db).filter(({ counted_stock }) => counted_stock !== null);
-  const made = houseModels(context).filter(({ madeToOrder }) => madeToOrder);
-  return new Set([...counted, ...made].map(({ number }) => number));
 }
 
 function bookedShort(context: Context): readonly Short[] {

@@ -8,6 +8,9 @@ import { type BookingUnitRow, engagedBookingItems, engagedBookingUnits } from '#
 import { listModels, listUnits } from '#db/queries/equipment.ts';
 import { readHouse } from '#db/queries/house.ts';
 import { listHousePrices, listRateCards } from '#db/queries/rates.ts';
+import { listShelves } from '#db/queries/stock.ts';
+import { unitsOnTheWay } from '#db/queries/transfers.ts';
+import { depotsOfItems } from '#db/queries/unit-bookings.ts';
 import { parseModels } from '#lib/contracts/equipment.ts';
 import { type HouseFacts, parseHouse } from '#lib/contracts/house.ts';
 import type { Model } from '#lib/equipment/model.ts';
@@ -17,10 +20,10 @@ import { invariant } from '#lib/kernel/invariant.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { type Context, timestamp, today } from '#lib/services/context.ts';
 import { isBookedUnitState } from '#lib/stock/booking-life.ts';
-import { mostHeld } from '#lib/stock/counted-holds.ts';
-import { freeCount, withTurnaround } from '#lib/stock/free-units.ts';
+import { freeCount } from '#lib/stock/free-units.ts';
 import { engagedDays } from '#lib/stock/hold.ts';
-import type { StockQuestion, UnitBooking } from '#lib/stock/unit.ts';
+import { daysOnTheWay } from '#lib/stock/transfer-days.ts';
+import type { CountedStock, StockQuestion, UnitBooking } from '#lib/stock/unit.ts';
 
 /** The house with the prices that hold on a day: the first day of hire where something is priced, today without one. */
 export function houseFacts(context: Context, on: IsoDate = today(context)): HouseFacts {
@@ -98,40 +101,44 @@ export function stockQuestion(context: Context, { window, enquiryId }: StockAske
       inspectionDueOn: row.inspection_due_on,
       calibrationDueOn: row.calibration_due_on,
     })),
-    bookings: engagedBookingUnits(db, { at: timestamp(context), besideEnquiry: enquiryId }).flatMap((row) =>
-      unitBookingOf({ row, today: today(context) }),
-    ),
+    bookings: [
+      ...engagedBookingUnits(db, { at: timestamp(context), besideEnquiry: enquiryId }).flatMap((row) =>
+        unitBookingOf({ row, today: today(context) }),
+      ),
+      ...onTheWay(context),
+    ],
+    counted: countedStock(context, enquiryId),
     window,
     turnaroundDays: houseFacts(context).turnaroundDays,
   };
 }
 
-/** How many pieces of each model are free over the whole window, counted stock included. */
-export function freePieces(context: Context, asked: StockAsked): Readonly<Record<string, number>> {
-  const counted = listModels(context.database.db).filter((row) => row.counted_stock !== null);
-  const held = countedHeld(context, asked);
+function countedStock(context: Context, besideEnquiry: number | undefined): CountedStock {
+  const db = context.database.db;
+  const depots = depotsOfItems(db);
   return {
-    ...Object.fromEntries(freeCount(stockQuestion(context, asked))),
-    ...Object.fromEntries(counted.map((row) => [row.number, (row.counted_stock ?? 0) - (held.get(row.number) ?? 0)])),
+    shelves: listShelves(db).map(({ model_number, depot, count }) => ({ model: model_number, depot, count })),
+    holds: engagedBookingItems(db, { at: timestamp(context), besideEnquiry }).map((row) => ({
+      model: row.model_number,
+      depot: depots.get(row.id) ?? '',
+      count: row.count,
+      days: { starts_on: row.starts_on, ends_before: row.free_again_on },
+    })),
   };
 }
 
-/** How many counted pieces of each model others hold at the most on any day of the window. */
-export function countedHeld(context: Context, { window, enquiryId }: StockAsked): ReadonlyMap<string, number> {
-  const rows = engagedBookingItems(context.database.db, { at: timestamp(context), besideEnquiry: enquiryId });
-  const { turnaroundDays } = houseFacts(context);
-  const models = [...new Set(rows.map(({ model_number }) => model_number))];
-  return new Map(
-    models.map((model) => [
-      model,
-      mostHeld({
-        holds: rows
-          .filter(({ model_number }) => model_number === model)
-          .map(({ count, starts_on, free_again_on }) => ({ count, days: { starts_on, ends_before: free_again_on } })),
-        days: withTurnaround({ window, turnaroundDays }),
-      }),
-    ]),
-  );
+function onTheWay(context: Context): readonly UnitBooking[] {
+  return unitsOnTheWay(context.database.db).map(({ unit_serial: serial, sent_on: sentOn, due_on: dueOn, number }) => ({
+    serial,
+    window: daysOnTheWay({ sentOn, dueOn, today: today(context) }),
+    why: 'transfer' as const,
+    number,
+  }));
+}
+
+/** How many pieces of each model are free over the whole window, counted stock included. */
+export function freePieces(context: Context, asked: StockAsked): Readonly<Record<string, number>> {
+  return Object.fromEntries(freeCount(stockQuestion(context, asked)));
 }
 
 function unitBookingOf({
@@ -150,5 +157,7 @@ function unitBookingOf({
     backOn: back_on,
     today: day,
   });
-  return window === null ? [] : [{ serial, window, freeAgainOn }];
+  if (window === null) return [];
+  const isLate = window.ends_before > ends_before && row.state === 'out';
+  return [{ serial, window, freeAgainOn, ...(isLate ? { lateFrom: ends_before } : {}) }];
 }
