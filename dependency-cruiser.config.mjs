@@ -32,6 +32,7 @@ const core = {
   questions: 'kernel units money engineering equipment duty intake rules kits pricing'.split(' '),
   documents: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules'],
   alike: [],
+  wording: ['kernel', 'money'],
   enquiry: ['kernel'],
 };
 const corePackages = { milp: ['highs'], intake: ['papaparse', 'read-excel-file'], documents: ['fast-xml-builder'] };
@@ -80,7 +81,7 @@ const table = [
   {
     folder: 'app',
     /** Services, and the pure words and types that screens show. */
-    may: 'services contracts documents schedule kernel units money alike enquiry equipment kits pricing stock'
+    may: 'services contracts documents schedule kernel units money alike enquiry equipment kits pricing stock wording'
       .split(' ')
       .map((name) => `lib/${name}`),
     packages: ['next', 'react', 'react-dom', '@tanstack/react-virtual', '@fontsource/noto-sans', 'zod'],

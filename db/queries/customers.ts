@@ -113,3 +113,7 @@ function wanted({ ids, archived }: Pick<CustomerAsked, 'ids' | 'archived'>): SQL
   const put = archived === 'yes' ? isNotNull(customer.archived_at) : isNull(customer.archived_at);
   return ids === null ? put : and(put, sql`${customer.id} IN (SELECT value FROM json_each(${JSON.stringify(ids)}))`);
 }
+
+export function findCustomerByName(db: DbOrTx, name: string): CustomerRow | undefined {
+  return db.select().from(customer).where(eq(customer.name, name)).get();
+}

@@ -9,6 +9,7 @@ import type { DbOrTx } from '../client.ts';
 import { customer } from '../schema/customer.ts';
 import { enquiry } from '../schema/enquiry.ts';
 import { scheduleLine } from '../schema/schedule-line.ts';
+import { notDraft } from './find-enquiries.ts';
 
 export type EnquiryRow = typeof enquiry.$inferSelect;
 
@@ -35,6 +36,7 @@ export function listEnquiries(db: DbOrTx): readonly EnquiryListRow[] {
     })
     .from(enquiry)
     .innerJoin(customer, eq(customer.id, enquiry.customer_id))
+    .where(notDraft())
     .orderBy(desc(enquiry.updated_at), desc(enquiry.id))
     .all();
 }

@@ -10,6 +10,7 @@ import { customer } from '../schema/customer.ts';
 import { enquiry } from '../schema/enquiry.ts';
 import { quote } from '../schema/quote.ts';
 import { scheduleLine } from '../schema/schedule-line.ts';
+import { selfOrder } from '../schema/self-order.ts';
 
 export interface EnquiryFilter {
   readonly today: string;
@@ -94,6 +95,7 @@ function stateOn(today: string): SQL<string> {
 
 function wanted({ today, states, assignedTo, customerId, siteId, due, found }: EnquiryFilter): SQL | undefined {
   return and(
+    notDraft(),
     states.length === 0 ? undefined : inArray(stateOn(today), [...states]),
     assignedTo === null ? undefined : eq(enquiry.assigned_to, assignedTo),
     customerId === null ? undefined : eq(enquiry.customer_id, customerId),
@@ -104,6 +106,11 @@ function wanted({ today, states, assignedTo, customerId, siteId, due, found }: E
       : sql`(${enquiry.id} IN (SELECT value FROM json_each(${JSON.stringify(found.enquiries)}))
           OR ${enquiry.customer_id} IN (SELECT value FROM json_each(${JSON.stringify(found.customers)})))`,
   );
+}
+
+/** What somebody is still filling in without the Desk is nobody's work yet. */
+export function notDraft(): SQL {
+  return sql`NOT EXISTS (SELECT 1 FROM ${selfOrder} WHERE ${selfOrder.enquiry_id} = ${enquiry.id} AND ${selfOrder.stage} = 'draft')`;
 }
 
 function ordered(...[today, { order, way }]: readonly [string, EnquiryPage]): SQL[] {

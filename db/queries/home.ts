@@ -14,6 +14,7 @@ import { discountApproval } from '../schema/discount-approval.ts';
 import { enquiry } from '../schema/enquiry.ts';
 import { plan } from '../schema/plan.ts';
 import { quote } from '../schema/quote.ts';
+import { notDraft } from './find-enquiries.ts';
 
 /** Nobody works through more than this on one page; what is beyond stands on the page of its own kind. */
 const MOST = 200;
@@ -185,7 +186,7 @@ export function plannedKits(db: DbOrTx) {
     .from(plan)
     .innerJoin(enquiry, eq(enquiry.id, plan.enquiry_id))
     .innerJoin(customer, eq(customer.id, enquiry.customer_id))
-    .where(and(inArray(plan.id, newest), notInArray(enquiry.state, ENDED)))
+    .where(and(inArray(plan.id, newest), notInArray(enquiry.state, ENDED), notDraft()))
     .orderBy(desc(enquiry.updated_at))
     .limit(PLANS_READ)
     .all();

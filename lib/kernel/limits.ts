@@ -21,6 +21,10 @@ export const LIMITS = {
   /** Minor units and pieces of one line that is added by hand. */
   line_minor: 1_000_000_000,
   line_quantity: 100_000,
+  /** Valves, bytes of one file, and photos of an order that is made without the Desk. */
+  self_service_lines: 200,
+  self_service_file_bytes: 8 * 1024 * 1024,
+  self_service_photos: 60,
   assemblies_listed_per_line: 200,
   /** Draws of what is not known, for one line's spread. */
   spread_runs: 10_000,

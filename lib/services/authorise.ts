@@ -31,6 +31,7 @@ const MAY = {
   'read the history of the house': ['administrator'],
   'use an account': USER_ROLES,
   'choose a password': [...USER_ROLES, 'one-time'],
+  'use self-service': [...USER_ROLES, 'one-time', 'signed-out'],
   'sign in': [...USER_ROLES, 'one-time', 'signed-out'],
 } as const satisfies Readonly<Record<string, readonly ActorRole[]>>;
 

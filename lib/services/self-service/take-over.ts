@@ -1,0 +1,133 @@
+/*
+ * The Desk and orders that came without it: what waits, taking over, sending back, new links and withdrawn ones.
+ * Invariant: the secret of a new link is answered once, to the person who made it.
+ * Not here: what the owner of a link may do (open-link.ts).
+ * Read next: order-stage.ts.
+ */
+import { changeEnquiry as changeRow } from '#db/queries/enquiries.ts';
+import { listQuotes } from '#db/queries/quotes.ts';
+import {
+  changeSelfOrder,
+  findSelfOrder,
+  linksOfOrder,
+  type SelfOrderRow,
+  type WaitingOrder,
+  waitingOrders,
+  withdrawLinks,
+} from '#db/queries/self-orders.ts';
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { actingPerson } from '#lib/services/access/acting-person.ts';
+import { authorise } from '#lib/services/authorise.ts';
+import { type Context, timestamp } from '#lib/services/context.ts';
+import { logChange } from '#lib/services/log-change.ts';
+import { type OrderStage, stageOf } from './order-stage.ts';
+import { writeLink } from './start-order.ts';
+
+const SHOWN = 20;
+
+export interface SelfOrderView {
+  readonly stage: OrderStage;
+  readonly stageAt: string;
+  readonly language: string;
+  readonly contact: Readonly<Record<string, string>>;
+  readonly takenBy: string;
+  readonly fromEnquiryId: number | null;
+  readonly links: readonly {
+    readonly id: number;
+    readonly scope: string;
+    readonly expiresAt: string;
+    readonly withdrawnAt: string;
+    readonly lastUsedAt: string;
+  }[];
+}
+
+/** What came without the Desk and nobody has taken over yet. */
+export function listWaitingOrders(context: Context): Result<readonly WaitingOrder[]> {
+  const allowed = authorise(context, 'read enquiries');
+  if (!allowed.ok) return allowed;
+  return ok(waitingOrders(context.database.db, SHOWN));
+}
+
+/** Null where the enquiry did not come by self-service. */
+export function openSelfOrder(context: Context, enquiryId: number): Result<SelfOrderView | null> {
+  const allowed = authorise(context, 'read enquiries');
+  if (!allowed.ok) return allowed;
+  const order = findSelfOrder(context.database.db, enquiryId);
+  if (order === undefined) return ok(null);
+  return ok({
+    stage: stageOf(order),
+    stageAt: order.stage_at,
+    language: order.language,
+    contact: JSON.parse(order.contact_json) as Readonly<Record<string, string>>,
+    takenBy: order.taken_name,
+    fromEnquiryId: order.from_enquiry_id,
+    links: linksOfOrder(context.database.db, enquiryId).map((link) => ({
+      id: link.id,
+      scope: link.scope,
+      expiresAt: link.expires_at,
+      withdrawnAt: link.withdrawn_at,
+      lastUsedAt: link.last_used_at,
+    })),
+  });
+}
+
+/** From now on the owner of the link may look, and the Desk works on it. */
+export function takeOverOrder(context: Context, enquiryId: number): Result<true> {
+  const found = toChange(context, enquiryId);
+  if (!found.ok) return found;
+  const person = actingPerson(context);
+  return context.database.db.transaction((tx) => {
+    changeSelfOrder(tx, { enquiryId, set: { taken_by: person.id, taken_name: person.name } });
+    changeRow(tx, {
+      id: enquiryId,
+      at: timestamp(context),
+      set: { assigned_to: person.id, assigned_name: person.name },
+    });
+    logChange(tx, {
+      context,
+      deed: { action: 'self-service: taken over', subject: `enquiry ${enquiryId}`, detail: {} },
+    });
+    return ok(true as const);
+  });
+}
+
+/** The owner may go on: with the quote that stands where there is one, otherwise with the draft as the Desk left it. */
+export function sendBackOrder(context: Context, enquiryId: number): Result<{ readonly token: string }> {
+  const found = toChange(context, enquiryId);
+  if (!found.ok) return found;
+  const { db } = context.database;
+  const isQuoted = listQuotes(db, enquiryId).length > 0;
+  const stage = stageOf(found.value) === 'accepted' ? 'accepted' : isQuoted ? 'quoted' : 'draft';
+  return db.transaction((tx) => {
+    changeSelfOrder(tx, {
+      enquiryId,
+      set: { taken_by: '', taken_name: '', stage, stage_at: timestamp(context) },
+    });
+    logChange(tx, {
+      context,
+      deed: { action: 'self-service: sent back', subject: `enquiry ${enquiryId}`, detail: {} },
+    });
+    return ok({ token: writeLink(tx, { context, enquiryId, scope: 'order' }) });
+  });
+}
+
+export function withdrawOrderLinks(context: Context, enquiryId: number): Result<{ readonly withdrawn: number }> {
+  const found = toChange(context, enquiryId);
+  if (!found.ok) return found;
+  return context.database.db.transaction((tx) => {
+    const withdrawn = withdrawLinks(tx, { enquiryId, at: timestamp(context) });
+    logChange(tx, {
+      context,
+      deed: { action: 'self-service: links withdrawn', subject: `enquiry ${enquiryId}`, detail: {} },
+    });
+    return ok({ withdrawn });
+  });
+}
+
+function toChange(context: Context, enquiryId: number): Result<SelfOrderRow> {
+  const allowed = authorise(context, 'change enquiries');
+  if (!allowed.ok) return allowed;
+  const order = findSelfOrder(context.database.db, enquiryId);
+  if (order !== undefined) return ok(order);
+  return failed({ code: 'no-such-order', sentence: 'That enquiry did not come by self-service.' });
+}

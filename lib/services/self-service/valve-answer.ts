@@ -1,0 +1,190 @@
+/*
+ * What each valve of an order gets: its kit drawn, what that can and cannot do, what was assumed, and whether the Desk must look.
+ * Invariant: ranges are told as they are, low to high, each with whether it was guessed.
+ * Not here: the whole order (order-answer.ts).
+ * Read next: ../../questions/hand-over.ts.
+ */
+import { lineAnswers } from '#db/queries/self-orders.ts';
+import type { Drawing } from '#lib/documents/drawings/drawing.ts';
+import { driveLine } from '#lib/documents/drawings/drive-line.ts';
+import type { Duty } from '#lib/duty/duty.ts';
+import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
+import type { Assembly } from '#lib/equipment/assembly.ts';
+import type { Model, Role } from '#lib/equipment/model.ts';
+import type { Cells, Column } from '#lib/intake/columns.ts';
+import type { PlanOutcome } from '#lib/planning/worked-out.ts';
+import { type HandOver, handOversOfDuty, handOversOfKit } from '#lib/questions/hand-over.ts';
+import { QUESTIONS } from '#lib/questions/question-table.ts';
+import type { Context } from '#lib/services/context.ts';
+import type { OptionPrice } from '#lib/services/quotes/option-price.ts';
+import { readSchedule } from '#lib/services/schedule/schedule-record.ts';
+import type { Known } from '#lib/units/known-value.ts';
+import type { Unit } from '#lib/units/quantity.ts';
+import type { OpenOrder } from './open-link.ts';
+import { readUnknown } from './order-lines.ts';
+
+/** A range as it is told; `guessed` where nobody stated, measured or computed it from what was. */
+export interface ToldRange {
+  readonly low: number;
+  readonly high: number;
+  readonly guessed: boolean;
+}
+
+export interface ValveKit {
+  readonly pieces: readonly { readonly name: string; readonly role: Role; readonly count: number }[];
+  readonly drawing: Drawing;
+  /** Torque at the valve that the chain surely gives, and the most that it can put there with its limiter. */
+  readonly sure_nm: number;
+  readonly most_nm: number;
+  readonly stroke_s: ToldRange;
+  /** The setting does not reach the highest torque that it may take to start. */
+  readonly mayNotMove: boolean;
+}
+
+export interface ValveResult {
+  readonly lineId: number;
+  readonly tag: string;
+  readonly qty: number;
+  readonly cells: Cells;
+  /** Fields that would have been asked and are blank, because they are not known or were not asked. */
+  readonly assumed: readonly Column[];
+  readonly hasPhoto: boolean;
+  readonly starting_nm: ToldRange;
+  readonly ceiling_nm: ToldRange;
+  readonly turns: ToldRange;
+  readonly handOver: readonly HandOver[];
+  readonly kit: ValveKit | null;
+}
+
+interface Asked {
+  readonly opened: OpenOrder;
+  readonly option: OptionPrice;
+  readonly outcome: PlanOutcome;
+}
+
+export function valveResults(context: Context, { opened, option, outcome }: Asked): readonly ValveResult[] {
+  const { enquiry, input, planned } = option;
+  const answers = lineAnswers(context.database.db, enquiry.row.id);
+  const duties = new Map(planned?.worked.duties.map((duty) => [duty.tag, duty]));
+  const records = readSchedule(opened.desk, enquiry);
+  return input.lines.flatMap((line, index): readonly ValveResult[] => {
+    const duty = duties.get(line.tag);
+    const record = records[index];
+    if (duty === undefined || record === undefined) return [];
+    const assembly = assemblyOf(outcome, line);
+    const answer = answers.get(record.row.id);
+    const site = enquiry.site;
+    return [
+      {
+        lineId: record.row.id,
+        tag: line.tag,
+        qty: line.qty,
+        cells: record.cells,
+        assumed: assumedOf({
+          line,
+          duty,
+          cells: record.cells,
+          site,
+          unknown: readUnknown(answer?.unknown_json ?? '[]'),
+        }),
+        hasPhoto: answer?.photo_id != null,
+        starting_nm: told(
+          duty.opening.starting.high < duty.closing.starting.high ? duty.closing.starting : duty.opening.starting,
+        ),
+        ceiling_nm: told(duty.opening.neverExceed.torque),
+        turns: told(duty.turns),
+        handOver: reasonsOf({ line, duty, site, assembly, option, outcome }),
+        kit: assembly === null ? null : kitOf({ assembly, models: input.models, line, duty }),
+      },
+    ];
+  });
+}
+
+/** Reasons of the line itself, and whether anything the house has serves it. What is short on these days is told of the whole order. */
+function reasonsOf(asked: {
+  readonly line: ScheduleLine;
+  readonly duty: Duty;
+  readonly site: OptionPrice['enquiry']['site'];
+  readonly assembly: Assembly | null;
+  readonly option: OptionPrice;
+  readonly outcome: PlanOutcome;
+}): readonly HandOver[] {
+  const { line, duty, site, assembly, option } = asked;
+  const own = handOversOfDuty({ line, duty, site });
+  const isUnserved = option.planned?.worked.unserved.some(({ tag }) => tag === line.tag) ?? false;
+  if (assembly === null) return isUnserved && !duty.seized ? [...own, ...handOversOfKit(null)] : own;
+  return [...own, ...handOversOfKit(modelsOf(assembly, option.input.models).map(({ model }) => model))];
+}
+
+function assemblyOf({ lines, assemblies }: PlanOutcome, { tag }: ScheduleLine): Assembly | null {
+  const part = lines.find((line) => line.tag === tag)?.parts[0];
+  return part === undefined ? null : (assemblies[part.assembly] ?? null);
+}
+
+function kitOf({
+  assembly,
+  models,
+  line,
+  duty,
+}: {
+  readonly assembly: Assembly;
+  readonly models: readonly Model[];
+  readonly line: ScheduleLine;
+  readonly duty: Duty;
+}): ValveKit {
+  const { figures, opening, closing } = assembly;
+  const sides = [opening, closing];
+  return {
+    pieces: modelsOf(assembly, models).map(({ model, count }) => ({ name: model.name, role: model.role, count })),
+    drawing: driveLine({ assembly, models, line, duty, system: 'si' }),
+    sure_nm: figures.sureAtValve,
+    most_nm: figures.highestAtValve,
+    stroke_s: {
+      low: Math.min(...sides.map(({ strokeTime }) => strokeTime.low)),
+      high: Math.max(...sides.map(({ strokeTime }) => strokeTime.high)),
+      guessed: isGuess(duty.turns),
+    },
+    mayNotMove: sides.some(({ unseat, run }) => (unseat ?? run)?.coversStarting === false),
+  };
+}
+
+function modelsOf({ parts }: Assembly, models: readonly Model[]) {
+  const chain = [
+    parts.drive,
+    parts.head,
+    ...new Set([...parts.extensions, ...(parts.adapterExtensions ?? []).flat()]),
+    ...new Set(parts.adapters),
+    parts.restraint,
+    ...parts.options,
+  ].map((number) => ({ number, count: 1 }));
+  return [...chain, ...parts.accessories].flatMap(({ number, count }) => {
+    const model = models.find((one) => one.number === number);
+    return model === undefined ? [] : [{ model, count }];
+  });
+}
+
+function assumedOf({
+  line,
+  duty,
+  cells,
+  site,
+  unknown,
+}: {
+  readonly line: ScheduleLine;
+  readonly duty: Duty;
+  readonly cells: Cells;
+  readonly site: OptionPrice['enquiry']['site'];
+  readonly unknown: readonly Column[];
+}): readonly Column[] {
+  const asked = QUESTIONS.filter(({ applies }) => applies({ cells, line, duty, site })).map(({ column }) => column);
+  const all = [...new Set([...unknown, ...asked])];
+  return all.filter((column) => (cells[column] ?? '').trim() === '');
+}
+
+function told<U extends Unit>(value: Known<U>): ToldRange {
+  return { low: value.low, high: value.high, guessed: isGuess(value) };
+}
+
+function isGuess({ basis }: Known<Unit>): boolean {
+  return basis === 'assumed' || basis === 'rule of thumb';
+}
