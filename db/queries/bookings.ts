@@ -111,6 +111,19 @@ export function itemsOfBooking(db: DbOrTx, bookingId: number): readonly BookingI
   return db.select().from(bookingItem).where(eq(bookingItem.booking_id, bookingId)).orderBy(bookingItem.id).all();
 }
 
+export function unitOfBooking(db: DbOrTx, id: number): BookingUnitRow | undefined {
+  return db.select().from(bookingUnit).where(eq(bookingUnit.id, id)).get();
+}
+
+export function bookingsById(db: DbOrTx, ids: readonly number[]): ReadonlyMap<number, BookingRow> {
+  const rows = db
+    .select()
+    .from(booking)
+    .where(inArray(booking.id, [...ids]))
+    .all();
+  return new Map(rows.map((row) => [row.id, row]));
+}
+
 export function findBooking(db: DbOrTx, number: string): BookingRow | undefined {
   return db.select().from(booking).where(eq(booking.number, number)).get();
 }

@@ -27,6 +27,8 @@ export interface HiredPiece extends Pick<HireChange, 'about' | 'number' | 'name'
   readonly notice: { readonly number: string; readonly on: IsoDate } | null;
   /** Given up before it left the house: never on hire. */
   readonly isReleased: boolean;
+  /** Counted pieces: on hire to the end of the window, which is that of the last unit they went with. */
+  readonly goesWithUnits?: true;
 }
 
 export interface HireTerms {
@@ -39,7 +41,7 @@ export interface HireTerms {
 }
 
 /** `agreed` and `running` may still change; the others stand. */
-export type HireEnd = 'notice' | 'collection' | 'loss' | 'agreed' | 'running' | 'never left';
+export type HireEnd = 'notice' | 'collection' | 'loss' | 'agreed' | 'running' | 'with its units' | 'never left';
 
 export interface HireCharge {
   readonly change: HireChange;
@@ -96,6 +98,7 @@ function lastDayOf({ piece, terms }: HireQuestion): LastDay {
   const [first] = ends.toSorted((a, b) => (a.lastDay < b.lastDay ? -1 : a.lastDay > b.lastDay ? 1 : 0));
   if (first !== undefined) return first;
   const agreed = addDays(piece.window.ends_before, -1);
+  if (piece.goesWithUnits) return { end: 'with its units', lastDay: agreed };
   if (piece.outOn === null || terms.today <= agreed) return { end: 'agreed', lastDay: agreed };
   return { end: 'running', lastDay: terms.today };
 }
@@ -112,6 +115,8 @@ function endWords(end: HireEnd, { notice }: HiredPiece): string {
       return 'as agreed';
     case 'running':
       return 'and still running: no notice was given and it is not back';
+    case 'with its units':
+      return 'as long as the last unit it went with';
     case 'never left':
       return 'never on hire';
   }

@@ -88,6 +88,8 @@ export function followedState({
   const its = units.filter((state) => state !== 'swapped' && state !== 'released');
   const begun = its.filter((state) => state !== 'held' && state !== 'allocated' && state !== 'picked');
   if (begun.length > 0) return begun.length < its.length || begun.includes('out') ? 'out' : 'back';
+  // What has been out stays out: a unit that failed was swapped, and the one in its place has still to leave.
+  if (booking === 'out' || booking === 'back') return its.length === 0 ? booking : 'out';
   if (its.length === 0 || its.includes('held')) return booking === 'held' ? 'held' : 'confirmed';
   return its.includes('allocated') ? 'allocated' : 'picked';
 }

@@ -4,8 +4,9 @@
  * Not here: what the facts decide.
  * Read next: ../../contracts/equipment.ts, ../../equipment/rate-on.ts, ../../stock/.
  */
+import type { DbOrTx } from '#db/client.ts';
 import { type BookingUnitRow, engagedBookingItems, engagedBookingUnits } from '#db/queries/bookings.ts';
-import { listModels, listUnits } from '#db/queries/equipment.ts';
+import { findModel, listModels, listUnits } from '#db/queries/equipment.ts';
 import { readHouse } from '#db/queries/house.ts';
 import { listHousePrices, listRateCards } from '#db/queries/rates.ts';
 import { listShelves } from '#db/queries/stock.ts';
@@ -20,10 +21,11 @@ import { invariant } from '#lib/kernel/invariant.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { type Context, timestamp, today } from '#lib/services/context.ts';
 import { isBookedUnitState } from '#lib/stock/booking-life.ts';
-import { freeCount } from '#lib/stock/free-units.ts';
+import { mostHeld } from '#lib/stock/counted-holds.ts';
+import { freeCount, withTurnaround } from '#lib/stock/free-units.ts';
 import { engagedDays } from '#lib/stock/hold.ts';
 import { daysOnTheWay } from '#lib/stock/transfer-days.ts';
-import type { CountedStock, StockQuestion, UnitBooking } from '#lib/stock/unit.ts';
+import type { CountedStock, StockQuestion, Unit, UnitBooking } from '#lib/stock/unit.ts';
 
 /** The house with the prices that hold on a day: the first day of hire where something is priced, today without one. */
 export function houseFacts(context: Context, on: IsoDate = today(context)): HouseFacts {
@@ -92,15 +94,7 @@ interface StockAsked {
 export function stockQuestion(context: Context, { window, enquiryId }: StockAsked): StockQuestion {
   const db = context.database.db;
   return {
-    units: listUnits(db).map((row) => ({
-      serial: row.serial,
-      model: row.model_number,
-      depot: row.depot,
-      bay: row.bay,
-      state: row.state,
-      inspectionDueOn: row.inspection_due_on,
-      calibrationDueOn: row.calibration_due_on,
-    })),
+    units: houseUnits(db),
     bookings: [
       ...engagedBookingUnits(db, { at: timestamp(context), besideEnquiry: enquiryId }).flatMap((row) =>
         unitBookingOf({ row, today: today(context) }),
@@ -111,6 +105,18 @@ export function stockQuestion(context: Context, { window, enquiryId }: StockAske
     window,
     turnaroundDays: houseFacts(context).turnaroundDays,
   };
+}
+
+export function houseUnits(db: DbOrTx): readonly Unit[] {
+  return listUnits(db).map((row) => ({
+    serial: row.serial,
+    model: row.model_number,
+    depot: row.depot,
+    bay: row.bay,
+    state: row.state,
+    inspectionDueOn: row.inspection_due_on,
+    calibrationDueOn: row.calibration_due_on,
+  }));
 }
 
 function countedStock(context: Context, besideEnquiry: number | undefined): CountedStock {
@@ -127,7 +133,8 @@ function countedStock(context: Context, besideEnquiry: number | undefined): Coun
   };
 }
 
-function onTheWay(context: Context): readonly UnitBooking[] {
+/** Units between two depots, which are free at neither. */
+export function onTheWay(context: Context): readonly UnitBooking[] {
   return unitsOnTheWay(context.database.db).map(({ unit_serial: serial, sent_on: sentOn, due_on: dueOn, number }) => ({
     serial,
     window: daysOnTheWay({ sentOn, dueOn, today: today(context) }),
@@ -141,7 +148,8 @@ export function freePieces(context: Context, asked: StockAsked): Readonly<Record
   return Object.fromEntries(freeCount(stockQuestion(context, asked)));
 }
 
-function unitBookingOf({
+/** The days on which a row engages its unit; nothing where it holds none any more. */
+export function unitBookingOf({
   row,
   today: day,
 }: {
@@ -160,4 +168,21 @@ function unitBookingOf({
   if (window === null) return [];
   const isLate = window.ends_before > ends_before && row.state === 'out';
   return [{ serial, window, freeAgainOn, ...(isLate ? { lateFrom: ends_before } : {}) }];
+}
+
+interface CountedAsked {
+  readonly context: Context;
+  readonly model: string;
+  readonly window: DateRange;
+  /** What this booking holds stands free to it. */
+  readonly besideBooking: number;
+}
+
+/** How many counted pieces of a model are free over a whole window to a booking that holds some of them. */
+export function countedFree(db: DbOrTx, { context, model, window, besideBooking }: CountedAsked): number {
+  const holds = engagedBookingItems(db, { at: timestamp(context) })
+    .filter((row) => row.model_number === model && row.booking_id !== besideBooking)
+    .map(({ count, starts_on, free_again_on }) => ({ count, days: { starts_on, ends_before: free_again_on } }));
+  const days = withTurnaround({ window, turnaroundDays: houseFacts(context).turnaroundDays });
+  return (findModel(db, model)?.counted_stock ?? 0) - mostHeld({ holds, days });
 }

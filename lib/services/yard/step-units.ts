@@ -12,8 +12,11 @@ import {
   changeBookingUnit,
   unitsOfBooking,
 } from '#db/queries/bookings.ts';
+import { changeUnit, findUnit } from '#db/queries/stock.ts';
+import { addUnitEvent } from '#db/queries/unit-events.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
-import { type Context, today } from '#lib/services/context.ts';
+import { actingPerson } from '#lib/services/access/acting-person.ts';
+import { type Context, timestamp, today } from '#lib/services/context.ts';
 import { type BookedUnitState, type BookingState, decideUnitStep, followedState } from '#lib/stock/booking-life.ts';
 import { bookedUnitStateOf, bookingStateOf, recordMove } from './booking-record.ts';
 
@@ -37,6 +40,7 @@ export function stepUnits(tx: DbOrTx, step: UnitsStep): Result<BookingState> {
   }
   for (const unit of units) {
     changeBookingUnit(tx, { id: unit.id, set: { state: to, ...daysOf({ to, day: today(context) }) } });
+    setUnit(tx, { step, serial: unit.unit_serial });
     recordMove(tx, {
       context,
       bookingId: booking.id,
@@ -73,4 +77,22 @@ function daysOf({
 }): Partial<Pick<BookingUnitRow, 'out_on' | 'back_on'>> {
   if (to === 'out') return { out_on: day };
   return to === 'back' ? { back_on: day } : {};
+}
+
+/** A unit that leaves, comes back or is lost is so itself, and its own history says so. */
+function setUnit(tx: DbOrTx, { step, serial }: { readonly step: UnitsStep; readonly serial: string }): void {
+  const { context, booking, to } = step;
+  if (to !== 'out' && to !== 'back' && to !== 'lost') return;
+  const before = findUnit(tx, serial)?.state ?? '';
+  changeUnit(tx, { serial, set: { state: to } });
+  addUnitEvent(tx, {
+    serial,
+    at: timestamp(context),
+    who: actingPerson(context),
+    kind: to === 'lost' ? 'state' : to,
+    before,
+    after: to,
+    reason: step.why ?? '',
+    reference: booking.number,
+  });
 }

@@ -80,6 +80,11 @@ describe('a booking', () => {
     expect(follow('confirmed')).toBe('confirmed');
   });
 
+  it('that was out stays out while the unit in the place of one that failed has still to leave', () => {
+    expect(follow('out', 'swapped', 'held')).toBe('out');
+    expect(follow('out', 'swapped')).toBe('out');
+  });
+
   it('that has ended follows nothing any more', () => {
     for (const state of BOOKING_STATES.filter(hasEnded)) expect(follow(state, 'out')).toBe(state);
   });
