@@ -128,6 +128,14 @@ export function findBooking(db: DbOrTx, number: string): BookingRow | undefined 
   return db.select().from(booking).where(eq(booking.number, number)).get();
 }
 
+export function findBookingById(db: DbOrTx, id: number): BookingRow | undefined {
+  return db.select().from(booking).where(eq(booking.id, id)).get();
+}
+
+export function findBookingUnit(db: DbOrTx, id: number): BookingUnitRow | undefined {
+  return db.select().from(bookingUnit).where(eq(bookingUnit.id, id)).get();
+}
+
 /** The one that stands; a quote may have had others that were cancelled or lapsed. */
 export function bookingOfQuote(db: DbOrTx, quoteId: number): BookingRow | undefined {
   return db

@@ -80,6 +80,8 @@ export interface BackCount {
   readonly model: string;
   readonly back: number;
   readonly unused: number;
+  readonly cause: string;
+  readonly cause_words: string;
 }
 
 export function countsOfBooking(db: DbOrTx, bookingId: number): readonly BackCount[] {
@@ -89,6 +91,8 @@ export function countsOfBooking(db: DbOrTx, bookingId: number): readonly BackCou
       model: returnCount.model_number,
       back: returnCount.back,
       unused: returnCount.unused,
+      cause: returnCount.cause,
+      cause_words: returnCount.cause_words,
     })
     .from(returnCount)
     .innerJoin(equipmentReturn, eq(equipmentReturn.id, returnCount.return_id))
@@ -105,6 +109,25 @@ export function putCount(db: DbOrTx, row: typeof returnCount.$inferInsert): void
       target: [returnCount.return_id, returnCount.model_number],
       set: { back, unused: unused ?? 0, who_id, who, at },
     })
+    .run();
+}
+
+/** A row to hold what is said of pieces none of which came back with this return. */
+export function ensureCount(db: DbOrTx, row: typeof returnCount.$inferInsert): void {
+  db.insert(returnCount).values(row).onConflictDoNothing().run();
+}
+
+interface CountCause {
+  readonly returnId: number;
+  readonly model: string;
+  readonly cause: string;
+  readonly cause_words: string;
+}
+
+export function changeCountCause(db: DbOrTx, { returnId, model: number, ...set }: CountCause): void {
+  db.update(returnCount)
+    .set(set)
+    .where(and(eq(returnCount.return_id, returnId), eq(returnCount.model_number, number)))
     .run();
 }
 

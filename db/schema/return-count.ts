@@ -20,6 +20,9 @@ export const returnCount = sqliteTable(
       .references(() => model.number, { onDelete: 'restrict' }),
     back: integer('back').notNull(),
     unused: integer('unused').notNull().default(0),
+    /** How missing ones came to be lost, as for a piece with a serial number. */
+    cause: text('cause').notNull().default('not known'),
+    cause_words: text('cause_words').notNull().default(''),
     who_id: text('who_id').notNull(),
     who: text('who').notNull(),
     at: text('at').notNull(),

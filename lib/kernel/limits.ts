@@ -7,6 +7,9 @@
 export const LIMITS = {
   list_bytes: 10 * 1024 * 1024,
   attachment_bytes: 10 * 1024 * 1024,
+  /** A photograph of a piece at its return, and how many a piece may have. */
+  photo_bytes: 8 * 1024 * 1024,
+  photos_of_piece: 12,
   list_rows: 20_000,
   list_columns: 200,
   cell_characters: 2_000,

@@ -58,6 +58,22 @@ export function isBookedUnitState(text: string): text is BookedUnitState {
   return BOOKED_UNIT_STATES.some((state) => state === text);
 }
 
+/** What may be taken back as long as the booking has not ended: a leaving, and a check-in. */
+const UNDO_STEPS: Partial<Readonly<Record<BookedUnitState, BookedUnitState>>> = {
+  out: 'picked',
+  back: 'out',
+  checked: 'out',
+  lost: 'out',
+};
+
+export function decideUnitUndo({ serial, from, to }: UnitStep): Result<BookedUnitState> {
+  if (UNDO_STEPS[from] === to) return ok(to);
+  return failed({
+    code: 'unit-undo-not-allowed',
+    sentence: `${serial} is ${from} by now: that cannot be taken back to ${to}.`,
+  });
+}
+
 interface UnitStep {
   readonly serial: string;
   readonly from: BookedUnitState;
