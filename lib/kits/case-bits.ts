@@ -29,17 +29,20 @@ export interface CaseBits {
   readonly passing: (rules: readonly RuleOf<'case'>[], setting: CaseSetting) => bigint;
 }
 
-interface Alike {
+/** Cases that are alike to a rule. */
+export interface AlikeCases {
   readonly gripCase: GripCase;
-  bits: bigint;
+  readonly cases: readonly GripCase[];
+  readonly bits: bigint;
 }
 
 export function caseBits(cases: readonly GripCase[], tally: Tally): CaseBits {
   const all = (1n << BigInt(cases.length)) - 1n;
-  const groups = new Map<string, readonly Alike[]>();
-  const alikeTo = ({ id }: RuleOf<'case'>): readonly Alike[] => {
-    const known = groups.get(id) ?? groupCases(cases, CASE_FIELDS.get(id) ?? null);
-    groups.set(id, known);
+  const groups = new Map<string, readonly AlikeCases[]>();
+  const alikeTo = (rule: RuleOf<'case'>): readonly AlikeCases[] => {
+    const fields = CASE_FIELDS.get(rule.id)?.join(' ') ?? rule.id;
+    const known = groups.get(fields) ?? alikeCases(rule, cases);
+    groups.set(fields, known);
     return known;
   };
   const refusedBy = (rule: RuleOf<'case'>, { line, duty, site, place, adapter, extensions }: CaseSetting): bigint => {
@@ -54,21 +57,32 @@ export function caseBits(cases: readonly GripCase[], tally: Tally): CaseBits {
     let left = all;
     for (const rule of rules) {
       if (left === 0n) return left;
-      left &= ~refusedBy(rule, setting);
+      const refused = refusedBy(rule, setting);
+      if ((refused & left) !== 0n) tally.refusing.add(rule.id);
+      left &= ~refused;
     }
     return left;
   };
   return { all, refusedBy, passing };
 }
 
-function groupCases(cases: readonly GripCase[], fields: readonly string[] | null): readonly Alike[] {
-  const groups = new Map<string, Alike>();
+/** The cases in groups that a rule cannot tell apart, in the order of their first. */
+export function alikeCases({ id }: RuleOf<'case'>, cases: readonly GripCase[]): readonly AlikeCases[] {
+  const fields = CASE_FIELDS.get(id) ?? null;
+  const groups = new Map<string, { gripCase: GripCase; cases: GripCase[]; bits: bigint }>();
   for (const [index, gripCase] of cases.entries()) {
-    const seen = fields === null ? [index] : Object.entries(gripCase).filter(([name]) => fields.includes(name));
-    const key = JSON.stringify([gripCase.kind, seen]);
-    const group = groups.get(key) ?? { gripCase, bits: 0n };
+    const key = fields === null ? String(index) : keyOf(gripCase, fields);
+    const group = groups.get(key) ?? { gripCase, cases: [], bits: 0n };
+    if (group.cases.length === 0) groups.set(key, group);
+    group.cases.push(gripCase);
     group.bits |= 1n << BigInt(index);
-    groups.set(key, group);
   }
   return [...groups.values()];
+}
+
+function keyOf(gripCase: GripCase, fields: readonly string[]): string {
+  const of = (name: string, value: string | number | null): string => (fields.includes(name) ? `${value} ` : '');
+  return gripCase.kind === 'wheel'
+    ? `wheel ${of('diameter_m', gripCase.diameter_m)}${of('spokes', gripCase.spokes)}${of('dish_deg', gripCase.dish_deg)}`
+    : `nut ${of('shape', gripCase.shape)}${of('acrossFlats_m', gripCase.acrossFlats_m)}${of('depth_m', gripCase.depth_m)}`;
 }

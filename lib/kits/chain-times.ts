@@ -9,9 +9,9 @@ import type { AdapterModel, ExtensionModel, OptionModel } from '#lib/equipment/m
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { Core, LineFacts } from '#lib/rules/facts.ts';
 import { type Seconds, seconds } from '#lib/units/quantity.ts';
-import { visitStrokeTime } from './core-figures.ts';
 import { wholeSeconds } from './kit-constants.ts';
 import type { Reaction } from './reactions.ts';
+import { visitStrokeTime } from './visit-time.ts';
 
 export function strokesTime({ facts, core }: { readonly facts: LineFacts; readonly core: Core }): Seconds {
   const { continuousRun, restAfterRun } = core.drive.facts;

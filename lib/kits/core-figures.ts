@@ -6,7 +6,6 @@
  */
 
 import type { Direction, DirectionDuty } from '#lib/duty/duty.ts';
-import { timeWithRests } from '#lib/engineering/duty-cycle.ts';
 import { breakawayWork } from '#lib/engineering/energy.ts';
 import { highestTorque } from '#lib/engineering/reaction.ts';
 import { strokeTime } from '#lib/engineering/stroke-time.ts';
@@ -35,6 +34,7 @@ import { headFactor, highestStall, underHeadFactor } from './chain-limits.ts';
 import type { Frame } from './frames.ts';
 import { allowedSetting, ceilingOf, LIMITER_MARGIN, limiterSettings } from './limiter-settings.ts';
 import { type SupplyShare, supplyShare } from './supply-share.ts';
+import { strokesEachWay } from './visit-time.ts';
 
 export interface CoreInput {
   readonly facts: LineFacts;
@@ -46,9 +46,12 @@ export interface CoreInput {
 
 /** What many cores of one line share; for one line and one `limiterUpTo` only. */
 export interface CoreMemo {
-  /** By drive and head, gear by gear. */
+  /** For each head the first that has its ratio and efficiency: heads of one kind give the same figures. */
+  readonly kinds: Map<HeadModel, HeadModel>;
+  readonly kindsByFacts: Map<string, HeadModel>;
+  /** By drive and kind of head, gear by gear. */
   readonly meshes: Map<DriveModel, Map<HeadModel, Mesh[]>>;
-  /** By limiter, or drive where it is built in, and then by head. */
+  /** By limiter, or drive where it is built in, and then by kind of head. */
   readonly limiters: Map<Model, Map<HeadModel | 'any head', LimiterAt>>;
   readonly supply: Map<DriveModel, SupplyShare>;
   visit: Visit | null;
@@ -65,6 +68,8 @@ interface Visit {
 
 /** What drive, gear and head give, whatever limits them. */
 interface Mesh {
+  /** Figures by what limits them. */
+  readonly figures: Map<LimiterAt | null, CoreFigures>;
   readonly factor: Range<'1'>;
   readonly stallAtValve: NewtonMetres;
   readonly stallAtDrive: NewtonMetres;
@@ -94,24 +99,45 @@ interface LimiterReach {
 }
 
 export const newCoreMemo = (): CoreMemo => ({
+  kinds: new Map(),
+  kindsByFacts: new Map(),
   meshes: new Map(),
   limiters: new Map(),
   supply: new Map(),
   visit: null,
 });
 
+/** One and the same object for drive, gear, kind of head and limiter, so that what looks at them alone is asked once. */
 export function coreFigures(input: CoreInput, memo: CoreMemo = newCoreMemo()): CoreFigures {
   memo.visit ??= visitOf(input.facts);
   const { visit } = memo;
   const mesh = meshOf(input, { memo, visit });
-  return figuresAt({ input, mesh, visit, at: limiterAt(input, { memo, factor: mesh.factor }) });
+  return sharedFigures({ input, mesh, visit, at: limiterAt(input, { memo, factor: mesh.factor }) });
 }
 
 /** The same as if nothing limited the chain, for rules that look at drive, gear and head alone. */
 export function unlimitedFigures(input: CoreInput, memo: CoreMemo): CoreFigures {
   memo.visit ??= visitOf(input.facts);
   const { visit } = memo;
-  return figuresAt({ input, mesh: meshOf(input, { memo, visit }), visit, at: null });
+  return sharedFigures({ input, mesh: meshOf(input, { memo, visit }), visit, at: null });
+}
+
+function sharedFigures(from: Omit<WayInput, 'direction'>): CoreFigures {
+  const { figures } = from.mesh;
+  const known = figures.get(from.at) ?? figuresAt(from);
+  figures.set(from.at, known);
+  return known;
+}
+
+function kindOf(head: HeadModel, memo: CoreMemo): HeadModel {
+  const known = memo.kinds.get(head);
+  if (known !== undefined) return known;
+  const { ratio: step, efficiency } = head.facts;
+  const key = `${step} ${efficiency.low} ${efficiency.high}`;
+  const kind = memo.kindsByFacts.get(key) ?? head;
+  memo.kindsByFacts.set(key, kind);
+  memo.kinds.set(head, kind);
+  return kind;
 }
 
 function figuresAt({ input, mesh, visit, at }: Omit<WayInput, 'direction'>): CoreFigures {
@@ -149,12 +175,13 @@ function visitOf(facts: LineFacts): Visit {
   };
 }
 
-/** The mesh of a frame in one gear, worked out once a line. */
+/** The mesh of a frame in one gear, worked out once a line and kind of head. */
 function meshOf(input: CoreInput, at: { readonly memo: CoreMemo; readonly visit: Visit }): Mesh {
-  const { drive, head } = input.frame;
+  const { drive } = input.frame;
+  const kind = kindOf(input.frame.head, at.memo);
   const ofDrive = at.memo.meshes.get(drive) ?? new Map<HeadModel, Mesh[]>();
-  const gears = ofDrive.get(head) ?? [];
-  if (gears.length === 0) at.memo.meshes.set(drive, ofDrive.set(head, gears));
+  const gears = ofDrive.get(kind) ?? [];
+  if (gears.length === 0) at.memo.meshes.set(drive, ofDrive.set(kind, gears));
   const mesh = gears[input.gearIndex] ?? makeMesh(input, at);
   gears[input.gearIndex] = mesh;
   return mesh;
@@ -183,6 +210,7 @@ function makeMesh(
   const opening = way(facts.duty.opening);
   const closing = way(facts.duty.closing);
   return {
+    figures: new Map(),
     factor,
     stallAtValve,
     stallAtDrive,
@@ -202,12 +230,12 @@ function limiterAt(
   input: CoreInput,
   { memo, factor }: { readonly memo: CoreMemo; readonly factor: Range<'1'> },
 ): LimiterAt | null {
-  const { drive, head, limiter: option } = input.frame;
+  const { drive, limiter: option } = input.frame;
   if (option === null && drive.facts.limiter === null) return null;
   const owner = option ?? drive;
   const ofOwner = memo.limiters.get(owner) ?? new Map<HeadModel | 'any head', LimiterAt>();
   if (ofOwner.size === 0) memo.limiters.set(owner, ofOwner);
-  const where = option?.facts.sits === 'after head' ? 'any head' : head;
+  const where = option?.facts.sits === 'after head' ? 'any head' : kindOf(input.frame.head, memo);
   const known = ofOwner.get(where);
   if (known !== undefined) return known;
   const limiter = limiterInChain(input, factor);
@@ -220,31 +248,6 @@ function limiterAt(
   const made = { limiter, opening: reach('opening'), closing: reach('closing') };
   ofOwner.set(where, made);
   return made;
-}
-
-/** Strokes of a visit each way; the first one opens or closes alike, and an odd one is counted as the slower. */
-export function strokesEachWay(strokes: number): { readonly both: number; readonly odd: number } {
-  return { both: Math.floor(strokes / 2), odd: strokes % 2 };
-}
-
-/** Time of all strokes of a visit with slow ends, to and fro and rests. */
-export function visitStrokeTime({
-  facts,
-  figures,
-  continuousRun,
-  restAfterRun,
-}: {
-  readonly facts: LineFacts;
-  readonly figures: CoreFigures;
-  readonly continuousRun: Seconds;
-  readonly restAfterRun: Seconds;
-}): Seconds {
-  const nominal = (way: CoreDirection): number => (way.strokeTime.low + way.strokeTime.high) / 2;
-  const { both, odd } = strokesEachWay(facts.duty.strokes);
-  const opening = nominal(figures.opening);
-  const closing = nominal(figures.closing);
-  const running = seconds(both * (opening + closing) + odd * Math.max(opening, closing));
-  return timeWithRests({ running, continuousRun, restAfterRun });
 }
 
 function limiterInChain({ facts, frame }: CoreInput, factor: Range<'1'>): ChainLimiter | null {

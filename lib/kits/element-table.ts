@@ -18,8 +18,12 @@ import { wishedIn } from './wishes.ts';
 
 export interface ElementTable {
   readonly cases: readonly GripCase[];
+  /** Bits of all cases. */
+  readonly all: bigint;
+  /** Whether the adapters could together take every case, whatever is before them: asked first, since it is cheap. */
+  readonly mayCover: (on: ElementRules) => boolean;
   /** Tells each element that has something to take; how to make it is given, since few are wanted. */
-  readonly each: (on: ElementRules, visit: (told: ToldElement) => void) => void;
+  readonly each: (on: ElementRules, visit: (told: ToldElement) => 'go on' | 'stop') => void;
 }
 
 export interface ElementRules extends Pick<Refusals, 'link' | 'case'> {
@@ -59,10 +63,21 @@ export function elementTable(question: ClassQuestion): ElementTable {
     });
   const chainsOf = chainsBefore(question);
   const withChain = chainVerdicts(question, bits.refusedBy);
+  const isOfAdapter = ({ id }: RuleOf<'case'>): boolean => side === 'wheel' || CASE_OF_ADAPTER.has(id);
   return {
     cases,
+    all: bits.all,
+    mayCover: (on) => {
+      const alone = on.case.filter(isOfAdapter);
+      let union = 0n;
+      for (const { adapter, refused } of adapters) {
+        if (!on.passes(adapter)) continue;
+        union |= alone.reduce((left, rule) => left & ~refused(rule), bits.all);
+        if (union === bits.all) return true;
+      }
+      return false;
+    },
     each: (on, visit) => {
-      const isOfAdapter = ({ id }: RuleOf<'case'>): boolean => side === 'wheel' || CASE_OF_ADAPTER.has(id);
       const alone = on.case.filter(isOfAdapter);
       const rest = on.case.filter((rule) => !isOfAdapter(rule));
       const ofBoth = on.link.filter(({ id }) => !LINK_OF_EXTENSIONS.has(id));
@@ -85,7 +100,7 @@ export function elementTable(question: ClassQuestion): ElementTable {
           const takes = rest.reduce((left, rule) => left & ~withChain.refused(rule, adapter, extensions), takesAlone);
           if (takes === 0n) continue;
           const make = () => ({ adapter, extensions, input: extensions[0]?.facts.input ?? adapter.facts.input, takes });
-          visit({ input, takes, make });
+          if (visit({ input, takes, make }) === 'stop') return;
         }
       }
     },

@@ -83,11 +83,23 @@ function treeOf({ line }: LineFacts, children: readonly Reason[]): Reason {
 /** Rules that cannot all hold; null when they can, empty when no couplings join at all. */
 export function conflictOf(question: ClassQuestion): readonly string[] | null {
   const could = couldServeWith(question);
-  const ids = Object.values(ALL_REFUSALS).flatMap((rules: readonly { readonly id: string }[]) =>
+  const all = Object.values(ALL_REFUSALS).flatMap((rules: readonly { readonly id: string }[]) =>
     rules.map((rule) => rule.id).filter((id) => !BACKGROUND.has(id)),
   );
+  // A search that found nothing was ended by the rules that refused something in it; the others say nothing here.
+  const refusing = all.filter((id) => question.tally.refusing.has(id));
+  const ids = refusing.length > 0 && !could(new Set(refusing)) ? refusing : all;
+  if (!could(new Set())) return [];
+  // One rule that is enough by itself is the plainest answer; where that is quickly asked it is asked first.
+  const alone = ids.find((id) => QUICKLY_ASKED.has(id) && !could(new Set([id])));
+  if (alone !== undefined) return [alone];
   return minimalConflict({ items: ids, possible: (kept) => could(new Set(kept)) }).conflict;
 }
+
+/** Rules that look at no core. */
+const QUICKLY_ASKED: ReadonlySet<string> = new Set(
+  [...ALL_REFUSALS.part, ...ALL_REFUSALS.link, ...ALL_REFUSALS.case].map(({ id }) => id),
+);
 
 function wishFinding({ wishes, facts }: ClassQuestion): Finding | null {
   if (wishes.length === 0) return null;

@@ -9,10 +9,11 @@ import type { AdapterModel, DriveModel, HeadModel, Model } from '#lib/equipment/
 import type { Finding } from '#lib/kernel/finding.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import { findingOf } from '#lib/rules/rule.ts';
+import { catalogueOf } from './catalogue.ts';
 import { conflictTree, findingTree } from './conflict-tree.ts';
 import { conflictOf } from './explain-none.ts';
 import { factsOf, type LineDuty, searchStockFirst } from './find-choices.ts';
-import { findFrames, withoutPartner } from './frames.ts';
+import { withoutPartner } from './frames.ts';
 import type { Reason } from './reason.ts';
 import { ALL_REFUSALS, newTally } from './refusals.ts';
 import { type ClassQuestion, searchClass } from './search-class.ts';
@@ -39,12 +40,12 @@ export function explainPart({
 }): PartAnswer {
   const model = models.find((one) => one.number === part);
   if (model === undefined) return simply({ tag: lineDuty.line.tag, fits: false, part, because: [unknownPart(part)] });
-  const stock = stockByRole(models);
+  const { stock, frames } = catalogueOf(models, { excludedParts: [] });
   const facts = factsOf({ ...lineDuty, site });
   const question: ClassQuestion = {
     facts,
     stock,
-    frames: findFrames(stock),
+    frames,
     refusals: ALL_REFUSALS,
     wishes: [model],
     tally: newTally(),

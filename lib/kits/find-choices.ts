@@ -13,16 +13,15 @@ import type { Finding } from '#lib/kernel/finding.ts';
 import type { LineFacts } from '#lib/rules/facts.ts';
 import { placeOf } from '#lib/rules/place-facts.ts';
 import { seconds } from '#lib/units/quantity.ts';
+import { catalogueOf } from './catalogue.ts';
 import { classKey, shortName } from './class-key.ts';
 import { explainNone, type ToldHow } from './explain-none.ts';
 import { familiesOf } from './families.ts';
-import { findFrames } from './frames.ts';
 import type { Reason } from './reason.ts';
 import { ALL_REFUSALS, newTally } from './refusals.ts';
 import type { Repair } from './repairs.ts';
 import { type ClassQuestion, canBeServed, type FoundCore, searchClass } from './search-class.ts';
-import { stockByRole } from './stock-by-role.ts';
-import { type KitConstraints, modelsLeft } from './wishes.ts';
+import type { KitConstraints } from './wishes.ts';
 
 export interface LineDuty {
   readonly line: ScheduleLine;
@@ -60,8 +59,7 @@ interface Group {
 
 export function findChoices(input: ChoicesInput): Choices {
   const tally = newTally();
-  const stock = stockByRole(modelsLeft(input.models, input.constraints));
-  const frames = findFrames(stock);
+  const { stock, frames } = catalogueOf(input.models, input.constraints);
   const groups = groupLines(input);
   const classes: LineClass[] = [];
   const unserved: Unserved[] = [];
@@ -69,6 +67,7 @@ export function findChoices(input: ChoicesInput): Choices {
     const [first] = group.lines;
     if (first === undefined) continue;
     const facts = factsOf({ ...first, site: input.site });
+    tally.refusing.clear();
     const question = { facts, stock, frames, refusals: ALL_REFUSALS, wishes: [], tally, made: 'stock only' } as const;
     const answer = answerWithWishes({ question, group, input });
     if (answer.found.length === 0) {

@@ -56,8 +56,19 @@ const CONSTRAINTS: readonly Constraint<FrameValue>[] = [
   { kind: 'chain', id: 'couplings-join', on: ['drive', 'limiter', 'head'], allows: driveMeetsHead },
 ];
 
+/** A drive and a head that couple, with all that may limit them. */
+export interface Mating {
+  readonly drive: DriveModel;
+  readonly head: HeadModel;
+  readonly uses: readonly { readonly frame: Frame; readonly position: number }[];
+}
+
 export interface Frames {
   readonly frames: readonly Frame[];
+  /** The same frames by drive and head, each with its position among them. */
+  readonly matings: readonly Mating[];
+  /** The same frames by what couples to their output, as one text. */
+  readonly byPartner: ReadonlyMap<string, readonly Frame[]>;
   readonly chains: ExtensionChains;
   readonly evaluations: number;
 }
@@ -158,7 +169,37 @@ export function findFrames(stock: StockByRole): Frames {
       }
     }
   }
-  return { frames, chains: extensionChains(stock.extensions), evaluations: end.effort.evaluations };
+  return {
+    frames,
+    matings: matingsOf(frames),
+    byPartner: partnersOf(frames),
+    chains: extensionChains(stock.extensions),
+    evaluations: end.effort.evaluations,
+  };
+}
+
+function partnersOf(frames: readonly Frame[]): ReadonlyMap<string, readonly Frame[]> {
+  const groups = new Map<string, Frame[]>();
+  for (const frame of frames) {
+    const { form, size, gender } = frame.output;
+    const key = couplingText({ form, size, gender: gender === 'male' ? 'female' : 'male' });
+    const group = groups.get(key) ?? [];
+    if (group.length === 0) groups.set(key, group);
+    group.push(frame);
+  }
+  return groups;
+}
+
+function matingsOf(frames: readonly Frame[]): readonly Mating[] {
+  const byDrive = new Map<DriveModel, Map<HeadModel, { frame: Frame; position: number }[]>>();
+  for (const [position, frame] of frames.entries()) {
+    const ofDrive = byDrive.get(frame.drive) ?? new Map<HeadModel, { frame: Frame; position: number }[]>();
+    byDrive.set(frame.drive, ofDrive);
+    const uses = ofDrive.get(frame.head) ?? [];
+    ofDrive.set(frame.head, uses);
+    uses.push({ frame, position });
+  }
+  return [...byDrive].flatMap(([drive, ofDrive]) => [...ofDrive].map(([head, uses]) => ({ drive, head, uses })));
 }
 
 const couplingKey = (coupling: Coupling | undefined): string => (coupling === undefined ? '' : couplingText(coupling));

@@ -48,11 +48,15 @@ export function gripElements(input: ElementsInput): readonly GripElement[] {
   };
   const bits = caseBits(input.cases, tally);
   const chainsOf = chainFilter(input);
-  return input.adapters.flatMap((adapter) => {
+  const able = input.adapters.flatMap((adapter) => {
     const bare = { ...facts, adapter, extensions: [] };
     const alone = bits.passing(caseRules.alone, bare);
     const onWheel = duty.grip.kind === 'wheel' ? alone & bits.passing(caseRules.rest, bare) : null;
-    if (alone === 0n || onWheel === 0n) return [];
+    return alone === 0n || onWheel === 0n ? [] : [{ adapter, bare, alone, onWheel }];
+  });
+  // Extensions make no adapter take more: where all of them together miss a case, none is looked at further.
+  if (able.reduce((union, { alone, onWheel }) => union | (onWheel ?? alone), 0n) !== bits.all) return [];
+  return able.flatMap(({ adapter, bare, alone, onWheel }) => {
     const chains = chainsOf(adapter);
     const elements = chains.map((chain): GripElement | null => {
       if (chain === null) return null;

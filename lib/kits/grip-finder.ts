@@ -105,6 +105,7 @@ interface Limits {
 function limitsOf({ rules, elements, tally }: FinderInput): Limits {
   const least = (limits: typeof GRIP_TORQUE_LIMITS): Float64Array => {
     const asked = rules.flatMap(({ id }) => limits.get(id) ?? []);
+    for (const { id } of rules) if (limits.has(id)) tally.refusing.add(id);
     tally.evaluations += asked.length * elements.length;
     return Float64Array.from(elements, (element) =>
       asked.reduce((lowest, limit) => Math.min(lowest, limit(element)), Number.POSITIVE_INFINITY),

@@ -44,6 +44,18 @@ export const CORE_WITHOUT_COUNTER: ReadonlySet<string> = new Set([
   'house-always-limiter',
 ]);
 
+/** Core rules that look at the head only by its ratio and efficiency, which are in the figures. */
+export const CORE_WITHOUT_HEAD: ReadonlySet<string> = new Set(
+  [...CORE_WITHOUT_COUNTER].filter((id) => id !== 'head-input-speed' && id !== 'head-carries-torque'),
+);
+
+/** Core rules that look at limiter and counter alone. */
+export const CORE_OF_OPTIONS: ReadonlySet<string> = new Set([
+  'counter-required',
+  'house-counter-above-turns',
+  'stem-clears-options',
+]);
+
 /** Grip rules that of a core look at the head alone. */
 export const GRIP_OF_HEAD: ReadonlySet<string> = new Set(['stem-clears-head', 'headroom']);
 

@@ -26,6 +26,7 @@ export function reactionFinder(input: FinderInput): (core: CoreView) => readonly
   const share = sharing();
   const limitsOf = (limits: typeof REACTION_STALL_LIMITS): readonly number[] => {
     const asked = rules.flatMap(({ id }) => limits.get(id) ?? []);
+    for (const { id } of rules) if (limits.has(id)) tally.refusing.add(id);
     tally.evaluations += asked.length * reactions.length;
     return reactions.map(({ restraint }) => Math.min(...asked.map((limit) => limit(restraint))));
   };

@@ -35,14 +35,18 @@ export interface Tally {
   evaluations: number;
   cores: number;
   pairs: number;
+  /** Rules that refused something: they alone refuse what all of them refuse. */
+  refusing: Set<string>;
 }
 
-export const newTally = (): Tally => ({ evaluations: 0, cores: 0, pairs: 0 });
+export const newTally = (): Tally => ({ evaluations: 0, cores: 0, pairs: 0, refusing: new Set() });
 
 export function isAllowed<S extends Scope>(rules: readonly RuleOf<S>[], facts: FactsOf[S], tally: Tally): boolean {
   for (const rule of rules) {
     tally.evaluations += 1;
-    if (rule.speaks(facts)) return false;
+    if (!rule.speaks(facts)) continue;
+    tally.refusing.add(rule.id);
+    return false;
   }
   return true;
 }

@@ -8,6 +8,7 @@ import { isRaisedBound } from '#lib/duty/borne-torque.ts';
 import type { DirectionDuty, Duty } from '#lib/duty/duty.ts';
 import { idealWindow } from '#lib/duty/never-exceed.ts';
 import { POWER_SOURCES } from '#lib/duty/site.ts';
+import { RULES_OF } from '#lib/rules/all-rules.ts';
 import type { LineFacts } from '#lib/rules/facts.ts';
 import { sayLength, sayPlain, sayPressure, sayTorque, sayTorqueDown } from '#lib/rules/say-number.ts';
 import { exactly, type Known, known } from '#lib/units/known-value.ts';
@@ -31,13 +32,10 @@ export function trialsFor({
   readonly conflict: readonly string[];
 }): readonly Trial[] {
   const { facts } = question;
-  return [
-    ...releaseTrials(question),
-    ...measureTrials(facts),
-    ...siteTrials(facts),
-    ...placeTrials(question),
-    ...torqueTrials(facts, conflict),
-  ];
+  const ofGrip = [...releaseTrials(question), ...measureTrials(facts)];
+  // Whether an adapter takes a size has nothing to do with torque, site or place: none of them helps there.
+  if (conflict.length > 0 && conflict.every((id) => RULES_OF.case.some((rule) => rule.id === id))) return ofGrip;
+  return [...ofGrip, ...siteTrials(facts), ...placeTrials(question), ...torqueTrials(facts, conflict)];
 }
 
 function releaseTrials({ wishes }: ClassQuestion): readonly Trial[] {

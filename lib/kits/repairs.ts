@@ -7,13 +7,11 @@
 import type { Model } from '#lib/equipment/model.ts';
 import type { LineFacts } from '#lib/rules/facts.ts';
 import { type Told, tell } from '#lib/units/say-figure.ts';
-import { refusalsOf } from './conflict-table.ts';
-import { findFrames } from './frames.ts';
+import { catalogueOf } from './catalogue.ts';
 import { newTally } from './refusals.ts';
 import type { RepairStep } from './repair-step.ts';
 import { trialsFor } from './repair-trials.ts';
 import { type ClassQuestion, canBeServed } from './search-class.ts';
-import { stockByRole } from './stock-by-role.ts';
 import type { Trial } from './trial.ts';
 import type { KitConstraints } from './wishes.ts';
 
@@ -55,14 +53,13 @@ interface AtNumber {
   readonly value: number;
 }
 
-function works({ question, conflict }: RepairInput, sets: readonly AtNumber[]): boolean {
+function works({ question }: RepairInput, sets: readonly AtNumber[]): boolean {
   const facts = sets.reduce<LineFacts>((at, { trial, value }) => trial.at(value).to(at), question.facts);
   const isFree = sets.some(({ trial }) => trial.wishes === 'none');
   const held = { ...question, facts, tally: newTally(), ...(isFree ? { wishes: [] } : {}) };
   // What may be made to order may be used besides all stock pieces, so that one search answers for both.
   const free = { ...held, made: 'made to order too' as const };
-  // Where the rules of the conflict alone still cannot all hold, all rules cannot; that is the quicker question.
-  return canBeServed({ ...free, refusals: refusalsOf(new Set(conflict)) }) && canBeServed(free);
+  return canBeServed(free);
 }
 
 function told(sets: readonly AtNumber[]): Repair {
@@ -105,10 +102,8 @@ function unexcluded(at: RepairInput): readonly Repair[] {
   const { excludedParts } = at.constraints;
   if (excludedParts.length === 0) return [];
   const helps = (back: readonly string[]): boolean => {
-    const stock = stockByRole(
-      at.models.filter(({ number }) => !excludedParts.includes(number) || back.includes(number)),
-    );
-    const free = { ...at.question, stock, frames: findFrames(stock), tally: newTally() };
+    const out = excludedParts.filter((part) => !back.includes(part));
+    const free = { ...at.question, ...catalogueOf(at.models, { excludedParts: out }), tally: newTally() };
     return canBeServed({ ...free, made: 'made to order too' });
   };
   if (!helps(excludedParts)) return [];

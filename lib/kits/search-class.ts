@@ -5,14 +5,13 @@
  * Read next: families.ts.
  */
 import type { Model, OptionModel } from '#lib/equipment/model.ts';
-import type { Core, CoreFigures, GripCase, LineFacts } from '#lib/rules/facts.ts';
+import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
 import { mustCount } from '#lib/rules/must-count.ts';
-import { type CoreMemo, coreFigures, newCoreMemo, unlimitedFigures } from './core-figures.ts';
-import type { Frame, Frames } from './frames.ts';
+import { coreFilter } from './core-filter.ts';
+import type { Frames } from './frames.ts';
 import { gripCases } from './grip-cases.ts';
 import { type GripElement, gripElements } from './grip-elements.ts';
 import { type Grip, gripFinder } from './grip-finder.ts';
-import { CORE_OF_MESH, CORE_WITHOUT_COUNTER } from './narrow-views.ts';
 import { reactionFinder } from './reaction-finder.ts';
 import { type Reaction, reactionsOf } from './reactions.ts';
 import { isAllowed, type Refusals, type Tally } from './refusals.ts';
@@ -49,12 +48,12 @@ interface Domains {
 }
 
 export function searchClass(question: ClassQuestion): readonly FoundCore[] {
-  const found: FoundCore[] = [];
-  walkClass(question, (core) => {
-    found.push(core);
+  const found: { readonly core: FoundCore; readonly place: number }[] = [];
+  walkClass(question, (core, place) => {
+    found.push({ core, place });
     return 'go on';
   });
-  return found;
+  return found.sort((a, b) => a.place - b.place).map(({ core }) => core);
 }
 
 export function canBeServed(question: ClassQuestion): boolean {
@@ -66,7 +65,13 @@ export function canBeServed(question: ClassQuestion): boolean {
   return served;
 }
 
-function walkClass(question: ClassQuestion, visit: (found: FoundCore) => 'go on' | 'stop'): void {
+/** What is found, with where it stands among all frames and gears: the walk takes drive and head together. */
+type Visit = (found: FoundCore, place: number) => 'go on' | 'stop';
+
+/** No drive has as many gears. */
+const GEARS = 64;
+
+function walkClass(question: ClassQuestion, visit: Visit): void {
   const { facts, refusals, tally } = question;
   if (!isAllowed(refusals.line, facts, tally)) return;
   const domains = domainsOf(question);
@@ -75,82 +80,27 @@ function walkClass(question: ClassQuestion, visit: (found: FoundCore) => 'go on'
   const grips = gripFinder({ ...domains, facts, rules: refusals.grip, tally });
   const holding = reactionFinder({ ...domains, facts, rules: refusals.reaction, tally });
   const passing = coreFilter(question, counters);
-  const memo = newCoreMemo();
-  for (const frame of question.frames.frames) {
-    const { drive, limiter, head, output } = frame;
-    if (!allows(drive) || !allows(head) || !grips.mayCover(output)) continue;
-    if (!allows(limiter) || !holdsWishedOptions(question, limiter)) continue;
+  const mayLimit = (limiter: OptionModel | null): boolean => allows(limiter) && holdsWishedOptions(question, limiter);
+  for (const { drive, head, uses } of question.frames.matings) {
+    if (!allows(drive) || !allows(head)) continue;
+    const usable = uses.filter(({ frame }) => grips.mayCover(frame.output) && mayLimit(frame.limiter));
+    const [first] = usable;
+    if (first === undefined) continue;
     for (let gearIndex = 0; gearIndex < drive.facts.gears.length; gearIndex += 1) {
-      const passed = passing(frame, { gearIndex, memo });
-      if (passed === null) continue;
-      const reactions = holding(passed.core);
-      if (reactions.length === 0) continue;
-      const found = grips.gripsFor(passed.core, output);
-      if (found.length > 0 && visit({ ...passed, grips: found, reactions }) === 'stop') return;
+      if (!passing.mesh(first.frame, gearIndex)) continue;
+      for (const { frame, position } of usable) {
+        const passed = passing.core(frame, gearIndex);
+        if (passed === null) continue;
+        const reactions = holding(passed.core);
+        if (reactions.length === 0) continue;
+        const found = grips.gripsFor(passed.core, frame.output);
+        if (found.length === 0) continue;
+        const { core, counters: fitting } = passed;
+        const place = position * GEARS + gearIndex;
+        if (visit({ core, grips: found, reactions, counters: fitting }, place) === 'stop') return;
+      }
     }
   }
-}
-
-type Passed = Pick<FoundCore, 'core' | 'counters'>;
-
-/** Asks the core rules: what looks at drive, gear and head once for all limiters, what does not look at the counter once for all counters. */
-function coreFilter(
-  { facts, refusals, tally }: ClassQuestion,
-  counters: Domains['counters'],
-): (frame: Frame, at: { readonly gearIndex: number; readonly memo: CoreMemo }) => Passed | null {
-  const { line, duty, site, place } = facts;
-  const ofMesh = refusals.core.filter(({ id }) => CORE_OF_MESH.has(id));
-  const ofLimiter = refusals.core.filter(({ id }) => CORE_WITHOUT_COUNTER.has(id) && !CORE_OF_MESH.has(id));
-  const ofCounter = refusals.core.filter(({ id }) => !CORE_WITHOUT_COUNTER.has(id));
-  const lists = new Map<string, Domains['counters']>();
-  /** Equal lists are one array. */
-  const fittingCounters = (core: Core): Domains['counters'] => {
-    const passes = (counter: OptionModel | null): boolean => {
-      const held = counter === core.counter ? core : { ...core, counter };
-      return isAllowed(ofCounter, { line, duty, site, place, core: held }, tally);
-    };
-    const verdicts = counters.map(passes);
-    if (!verdicts.includes(false)) return counters;
-    const key = verdicts.join();
-    const known = lists.get(key) ?? counters.filter((_, index) => verdicts[index]);
-    lists.set(key, known);
-    return known;
-  };
-  const meshes = new Map<Frame['drive'], Map<Frame['head'], (boolean | undefined)[]>>();
-  return (frame, { gearIndex, memo }) => {
-    const { drive, limiter, head } = frame;
-    const gear = drive.facts.gears[gearIndex];
-    const [first] = counters;
-    if (gear === undefined || first === undefined) return null;
-    const ofDrive = meshes.get(drive) ?? new Map<Frame['head'], (boolean | undefined)[]>();
-    meshes.set(drive, ofDrive);
-    const gears = ofDrive.get(head) ?? [];
-    ofDrive.set(head, gears);
-    const input = { facts, frame, gearIndex, limiterUpTo: 'needed' } as const;
-    const coreWith = (figures: CoreFigures): Core => ({
-      drive,
-      limiter,
-      head,
-      gear,
-      gearIndex,
-      counter: first,
-      figures,
-    });
-    gears[gearIndex] ??= isAllowed(
-      ofMesh,
-      { line, duty, site, place, core: coreWith(unlimitedFigures(input, memo)) },
-      tally,
-    );
-    if (!gears[gearIndex]) return null;
-    tally.cores += 1;
-    const core = coreWith(coreFigures(input, memo));
-    const coreFacts = { line, duty, site, place, core };
-    if (!isAllowed(ofLimiter, coreFacts, tally)) return null;
-    const fitting = fittingCounters(core);
-    const [counter] = fitting;
-    if (counter === undefined) return null;
-    return { core: counter === first ? core : { ...core, counter }, counters: fitting };
-  };
 }
 
 function domainsOf(question: ClassQuestion): Domains {

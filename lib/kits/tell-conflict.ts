@@ -8,9 +8,11 @@ import type { AdapterModel, Model } from '#lib/equipment/model.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
-import { findingOf } from '#lib/rules/rule.ts';
+import { findingOf, type RuleOf } from '#lib/rules/rule.ts';
 import { tellMore } from '#lib/units/say-figure.ts';
-import { coreFigures, newCoreMemo } from './core-figures.ts';
+import { alikeCases } from './case-bits.ts';
+import { type CoreTable, coreTable, looksAtCounter, type TableCore } from './core-table.ts';
+import { remembering } from './element-table.ts';
 import { couples } from './extension-chains.ts';
 import { gripCases, likeliestCase } from './grip-cases.ts';
 import { reactionFigures, reactionsOf } from './reactions.ts';
@@ -35,8 +37,9 @@ export function tellConflict({
 }): readonly Finding[] {
   return conflict.flatMap((id) => {
     const told = refusedBy(question, { id, conflict });
-    const nearest = told.toSorted((a, b) => a.broken - b.broken)[0];
-    if (nearest === undefined) return [];
+    const [first, ...rest] = told;
+    if (first === undefined) return [];
+    const nearest = rest.reduce((best, one) => (one.broken < best.broken ? one : best), first);
     const others = new Set(told.map((one) => one.part)).size - 1;
     const more = others > 0 ? ` (${others} more ${others === 1 ? 'is' : 'are'} refused for the same reason)` : '';
     const finding = nearest.finding();
@@ -96,15 +99,38 @@ function tellCases({ facts, stock }: ClassQuestion, id: string): readonly Refuse
   const rule = RULES_OF.case.find((one) => one.id === id);
   const likeliest = likeliestCase(facts);
   if (rule === undefined || likeliest === null) return [];
+  const { line, duty, site, place } = facts;
   const adapters = sideAdapters(facts, stock.adapters);
   const cases = [likeliest, ...gripCases({ facts, adapters })];
+  const groups = alikeCases(rule, cases).map((group) => ({ ...group, nearest: mayBeNearest(group.cases) }));
   return adapters.flatMap((adapter) => {
-    const missed = cases.filter((gripCase) => rule.speaks({ ...facts, adapter, extensions: [], gripCase }));
-    const nearest = missed.toSorted((a, b) => missedBy(adapter, a) - missedBy(adapter, b))[0];
-    if (nearest === undefined) return [];
-    const finding = (): Finding => findingOf(rule, { ...facts, adapter, extensions: [], gripCase: nearest });
-    return [{ finding, part: adapter.number, broken: missed.length / cases.length + missedBy(adapter, nearest) }];
+    const missed = groups.filter(({ gripCase }) =>
+      rule.speaks({ line, duty, site, place, adapter, extensions: [], gripCase }),
+    );
+    const near = missed
+      .flatMap((group) => group.nearest)
+      .map((gripCase) => ({ gripCase, by: missedBy(adapter, gripCase) }))
+      .reduce<{ gripCase: GripCase; by: number } | null>(
+        (best, one) => (best === null || one.by < best.by ? one : best),
+        null,
+      );
+    if (near === null) return [];
+    const finding = (): Finding => findingOf(rule, { ...facts, adapter, extensions: [], gripCase: near.gripCase });
+    const count = missed.reduce((sum, group) => sum + group.cases.length, 0);
+    return [{ finding, part: adapter.number, broken: count / cases.length + near.by }];
   });
+}
+
+/** Of cases that a rule cannot tell apart, those that can lie nearest to an adapter: of one size across flats the shallowest. */
+function mayBeNearest(cases: readonly GripCase[]): readonly GripCase[] {
+  const nearest = new Map<number | null, GripCase>();
+  for (const one of cases) {
+    const size = one.kind === 'wheel' ? one.diameter_m : one.acrossFlats_m;
+    const known = nearest.get(size);
+    const isShallower = known?.kind === 'nut' && one.kind === 'nut' && one.depth_m < known.depth_m;
+    if (known === undefined || isShallower) nearest.set(size, one);
+  }
+  return [...nearest.values()];
 }
 
 /** How far a size lies from what an adapter takes. [m] */
@@ -128,49 +154,69 @@ function tellCores(question: ClassQuestion, { id, conflict }: Asked): readonly R
   const gripRule = RULES_OF.grip.find((one) => one.id === id);
   const reactionRule = RULES_OF.reaction.find((one) => one.id === id);
   if (coreRule === undefined && gripRule === undefined && reactionRule === undefined) return [];
-  const others = RULES_OF.core.filter((one) => conflict.includes(one.id));
   const parts = RULES_OF.part.filter((one) => one.severity === 'refusal' && conflict.includes(one.id));
-  const passes = (part: Model | null): boolean => part === null || !parts.some((one) => one.speaks({ ...facts, part }));
-  const ranked = candidateCores(question, passes)
-    .map((core) => ({ core, broken: others.filter((one) => one.speaks({ ...facts, core })).length + shortfall(core) }))
-    .toSorted((a, b) => a.broken - b.broken);
-  if (coreRule !== undefined) {
-    return ranked.flatMap(({ core, broken }): readonly RefusedPart[] => {
-      const coreFacts = { ...facts, core };
-      if (!coreRule.speaks(coreFacts)) return [];
-      return [
-        { finding: () => findingOf(coreRule, coreFacts), part: `${core.drive.number} ${core.head.number}`, broken },
-      ];
+  const verdict = remembering((part: Model) => !parts.some((one) => one.speaks({ ...facts, part })));
+  const passes = (part: Model | null): boolean => part === null || verdict(part);
+  const table = coreTable(question);
+  const cores = [...table.frames.keys()]
+    .flatMap((partner) => table.cores(partner))
+    .filter(({ frame }) => passes(frame.drive) && passes(frame.limiter) && passes(frame.head));
+  const nearness = nearnessOf(table, conflict);
+  if (coreRule !== undefined) return tellNearestCores({ table, facts, cores, nearness, rule: coreRule });
+  return cores
+    .map((one) => ({ core: { ...one.core, counter: null }, broken: nearness(one), place: one.place }))
+    .toSorted((a, b) => a.broken - b.broken || a.place - b.place)
+    .slice(0, NEAREST_CORES)
+    .flatMap((near) => {
+      if (gripRule !== undefined) return tellGrips(question, { ...near, rule: gripRule });
+      return reactionRule === undefined ? [] : tellReactions(question, { ...near, rule: reactionRule, passes });
     });
-  }
-  return ranked.slice(0, NEAREST_CORES).flatMap((near) => {
-    if (gripRule !== undefined) return tellGrips(question, { ...near, rule: gripRule });
-    return reactionRule === undefined ? [] : tellReactions(question, { ...near, rule: reactionRule, passes });
-  });
 }
 
-/** How far a core falls short of what is needed, as a share below one. */
-function shortfall(core: Core): number {
-  const { opening, closing, sureAtValve } = core.figures;
+type Nearness = (core: TableCore) => number;
+
+/** Broken rules of the conflict, and as a share below one how far the torque falls short; fewer is nearer to fitting. */
+function nearnessOf(table: CoreTable, conflict: readonly string[]): Nearness {
+  const others = RULES_OF.core.filter((one) => conflict.includes(one.id));
+  const short = remembering((figures: Core['figures']) => shortfall(figures));
+  const refuses = (rule: RuleOf<'core'>, one: TableCore): boolean =>
+    looksAtCounter(rule) ? table.refusesCounter(rule, one, null) : table.refuses(rule, one);
+  return (one) => others.filter((rule) => refuses(rule, one)).length + short(one.core.figures);
+}
+
+/** Of the cores that a core rule refuses the nearest of each drive and head. */
+function tellNearestCores(at: {
+  readonly table: CoreTable;
+  readonly facts: LineFacts;
+  readonly cores: readonly TableCore[];
+  readonly nearness: Nearness;
+  readonly rule: RuleOf<'core'>;
+}): readonly RefusedPart[] {
+  const { table, facts, rule } = at;
+  const nearest = new Map<Core['drive'], Map<Core['head'], { one: TableCore; broken: number }>>();
+  for (const one of at.cores) {
+    const speaks = looksAtCounter(rule) ? table.refusesCounter(rule, one, null) : table.refuses(rule, one);
+    if (!speaks) continue;
+    const broken = at.nearness(one);
+    const ofDrive = nearest.get(one.core.drive) ?? new Map<Core['head'], { one: TableCore; broken: number }>();
+    nearest.set(one.core.drive, ofDrive);
+    const known = ofDrive.get(one.core.head);
+    if (known === undefined || broken < known.broken || (broken === known.broken && one.place < known.one.place))
+      ofDrive.set(one.core.head, { one, broken });
+  }
+  return [...nearest.values()]
+    .flatMap((ofDrive) => [...ofDrive.values()])
+    .toSorted((a, b) => a.one.place - b.one.place)
+    .map(({ one, broken }): RefusedPart => {
+      const core = { ...one.core, counter: null };
+      const part = `${core.drive.number} ${core.head.number}`;
+      return { finding: () => findingOf(rule, { ...facts, core }), part, broken };
+    });
+}
+
+function shortfall({ opening, closing, sureAtValve }: Core['figures']): number {
   const missing = Math.max(opening.needed - opening.sure, closing.needed - closing.sure, 0);
   return missing / (missing + sureAtValve + 1);
-}
-
-function candidateCores({ facts, frames }: ClassQuestion, passes: (part: Model | null) => boolean): readonly Core[] {
-  const memo = newCoreMemo();
-  return frames.frames
-    .filter((frame) => [frame.drive, frame.limiter, frame.head].every(passes))
-    .flatMap((frame) =>
-      frame.drive.facts.gears.map((gear, gearIndex) => ({
-        drive: frame.drive,
-        limiter: frame.limiter,
-        head: frame.head,
-        gear,
-        gearIndex,
-        counter: null,
-        figures: coreFigures({ facts, frame, gearIndex, limiterUpTo: 'needed' }, memo),
-      })),
-    );
 }
 
 function tellGrips(

@@ -13,8 +13,11 @@ export interface KitConstraints {
   readonly pins: readonly { readonly tag: string; readonly part: string }[];
 }
 
-export function modelsLeft(models: readonly Model[], constraints: KitConstraints): readonly Model[] {
-  const out = new Set(constraints.excludedParts);
+export function modelsLeft(
+  models: readonly Model[],
+  { excludedParts }: Pick<KitConstraints, 'excludedParts'>,
+): readonly Model[] {
+  const out = new Set(excludedParts);
   return out.size === 0 ? models : models.filter((model) => !out.has(model.number));
 }
 

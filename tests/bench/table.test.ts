@@ -1,10 +1,12 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { buildModel } from '#lib/fleet/build-model.ts';
 import { prepare } from '#lib/fleet/prepare.ts';
+import { catalogueOf } from '#lib/kits/catalogue.ts';
 import { explainPart } from '#lib/kits/explain-part.ts';
 import { type MilpAnswer, solveMilp } from '#lib/milp/solve.ts';
 import { checkedPlan, processorTime, processorTimedChoices, processorTimedList } from '#tests/support/checked.ts';
 import { genericProgram } from '#tests/support/generic-program.ts';
+import { type ImpossibleTook, measureImpossible } from '#tests/support/impossible-lines.ts';
 import { plausibleCatalogue } from '#tests/support/plausible-catalogue.ts';
 import { PLAUSIBLE_SITE } from '#tests/support/plausible-schedule.ts';
 import {
@@ -23,27 +25,40 @@ const tell = (values: readonly number[]): string =>
 describe('one edited line', () => {
   it.each([60, 150, 400])('is searched, listed and explained among %i models', (size) => {
     const { models } = plausibleCatalogue({ seed: size, models: size });
+    catalogueOf(models, NO_WISHES);
     const ask = { site: PLAUSIBLE_SITE, models, constraints: NO_WISHES };
     const served: number[] = [];
     const listed: number[] = [];
-    const impossible: number[] = [];
     const why: number[] = [];
     for (const lineDuty of plausibleLines({ seed: 401, lines: 24 })) {
       const { choices, milliseconds } = processorTimedChoices({ ...ask, lines: [lineDuty] });
-      (choices.unserved.length > 0 ? impossible : served).push(milliseconds);
       if (choices.unserved.length > 0) continue;
+      served.push(milliseconds);
       listed.push(processorTimedList({ ...ask, lineDuty, limit: 12 }));
       why.push(processorTime(() => explainPart({ ...ask, lineDuty, part: 'D-0' })).milliseconds);
     }
     console.info(`one line × ${size} models, search (goal 50 ms at 400): ${tell(served)}`);
     console.info(`one line × ${size} models, search and list of assemblies: ${tell(listed)}`);
-    if (impossible.length > 0)
-      console.info(
-        `one impossible line × ${size} models, searched, explained and repaired (goal 1 ms beyond the search): ${tell(impossible)}`,
-      );
     console.info(`one part × ${size} models, why or why not: ${tell(why)}`);
     expect(served.length).toBeGreaterThan(5);
   });
+});
+
+describe('one impossible line', () => {
+  const kinds = ['no adapter takes it', 'it bears too little'] as const;
+  it.each([60, 150, 400].flatMap((size) => kinds.map((kind) => ({ size, kind }))))(
+    'is explained and repaired among $size models: $kind',
+    ({ size, kind }) => {
+      const took = measureImpossible({ models: size, kind, lines: 80 });
+      const of = (part: keyof ImpossibleTook) => tell(took.map((one) => one[part]));
+      console.info(`impossible, ${kind}, × ${size} models, search: ${of('search')}`);
+      console.info(
+        `impossible, ${kind}, × ${size} models, explained (goal 1 ms beyond the search): ${of('explained')}`,
+      );
+      console.info(`impossible, ${kind}, × ${size} models, repairs: ${of('repaired')}`);
+      expect(took.length).toBeGreaterThan(1);
+    },
+  );
 });
 
 const SHORT = { seconds: 20, nodes: 100_000 };

@@ -124,6 +124,9 @@ describe('rate cards', () => {
     granted(putRateCards(context, { cards: [card('H-101', LATER)], action: 'rate card put on' }));
     expect(rateOn(context, 'H-101', '2026-05-31')).toBe(before);
     expect(rateOn(context, 'H-101', LATER)).toBe(9900);
+    // What was made ready for a list of models serves again while models and rates are the same.
+    expect(houseModels(context, LATER)).toBe(houseModels(context, LATER));
+    expect(houseModels(context, LATER)).not.toBe(houseModels(context, HOUSE_DAY));
     expect(rateOn(context, 'H-101', '2027-01-01')).toBe(9900);
     granted(takeOffRateCard(context, { number: 'H-101', startsOn: LATER }));
     expect(rateOn(context, 'H-101', LATER)).toBe(before);

@@ -26,6 +26,7 @@ import { freeCount, withTurnaround } from '#lib/stock/free-units.ts';
 import { engagedDays } from '#lib/stock/hold.ts';
 import { daysOnTheWay } from '#lib/stock/transfer-days.ts';
 import type { CountedStock, StockQuestion, Unit, UnitBooking } from '#lib/stock/unit.ts';
+import { sameList, withRates } from './kept-models.ts';
 
 /** The house with the prices that hold on a day: the first day of hire where something is priced, today without one. */
 export function houseFacts(context: Context, on: IsoDate = today(context)): HouseFacts {
@@ -44,7 +45,7 @@ export function houseModels(context: Context, on: IsoDate = today(context)): rea
     listModels(context.database.db).flatMap((row) => (row.retired_on === null ? [] : [row.number])),
   );
   const models = knownModels(context, on);
-  return retired.size === 0 ? models : models.filter(({ number }) => !retired.has(number));
+  return sameList(retired.size === 0 ? models : models.filter(({ number }) => !retired.has(number)));
 }
 
 /** The same with those that were retired: for names, and for plans that were made before. */
@@ -69,7 +70,7 @@ export function knownModels(context: Context, on: IsoDate = today(context)): rea
       four_weeks_minor: toMinor(held.four_weeks_minor),
       minimum_days: held.minimum_days,
     };
-    return { ...model, rates };
+    return withRates(model, rates);
   });
 }
 

@@ -10,7 +10,9 @@ import { gripCases } from '#lib/kits/grip-cases.ts';
 import {
   CASE_OF_ADAPTER,
   CORE_OF_MESH,
+  CORE_OF_OPTIONS,
   CORE_WITHOUT_COUNTER,
+  CORE_WITHOUT_HEAD,
   GRIP_OF_HEAD,
   GRIP_SPEED_LIMITS,
   GRIP_TORQUE_LIMITS,
@@ -20,11 +22,14 @@ import {
   REACTION_TORQUE_LIMITS,
 } from '#lib/kits/narrow-views.ts';
 import { reactionFigures, reactionsOf } from '#lib/kits/reactions.ts';
-import { stockByRole } from '#lib/kits/stock-by-role.ts';
+import { ALL_REFUSALS, newTally } from '#lib/kits/refusals.ts';
+import { trialsFor } from '#lib/kits/repair-trials.ts';
+import type { ClassQuestion } from '#lib/kits/search-class.ts';
+import { type StockByRole, stockByRole } from '#lib/kits/stock-by-role.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import type { Core, LineFacts } from '#lib/rules/facts.ts';
 import { sampleCore } from '#lib/rules/sample-facts.ts';
-import { sampleCounter, sampleKey, sampleLimiter, sampleShaft } from '#lib/rules/sample-parts.ts';
+import { sampleCounter, sampleHead, sampleKey, sampleLimiter, sampleShaft } from '#lib/rules/sample-parts.ts';
 import { newtonMetres, perMinute } from '#lib/units/quantity.ts';
 import { randomKitCase } from '#tests/support/kit-cases.ts';
 
@@ -55,6 +60,18 @@ function setting(seed: number) {
   const chain = (): readonly ExtensionModel[] =>
     [draw(stock.extensions), draw(stock.extensions)].flatMap((one) => one ?? []);
   return { random, facts, stock, draw, chain };
+}
+
+function questionOf(facts: LineFacts, stock: StockByRole): ClassQuestion {
+  return {
+    facts,
+    stock,
+    frames: findFrames(stock),
+    refusals: ALL_REFUSALS,
+    wishes: [],
+    tally: newTally(),
+    made: 'stock only',
+  };
 }
 
 function coreOf(facts: LineFacts, frame: Frame, gearIndex = 0): Core | null {
@@ -93,6 +110,19 @@ describe('rules that are said to look at less than their scope offers', () => {
       const cases = gripCases({ facts, adapters: stock.adapters });
       const gripCase = draw(cases);
       if (gripCase === undefined) return;
+      const trials = trialsFor({ question: questionOf(facts, stock), conflict: [] }).filter(
+        ({ id }) => !/^(release|measure-|count-spokes|stem-|wheel-stays)/.test(id),
+      );
+      const trial = draw(trials);
+      for (const { id, speaks } of trial === undefined ? [] : RULES_OF.case) {
+        const first = speaks({ ...facts, adapter, extensions, gripCase });
+        const tried = trial?.at(trial.widest).to(facts) ?? facts;
+        agree(
+          `${id} whatever is changed of torque, site and place`,
+          first,
+          speaks({ ...tried, adapter, extensions, gripCase }),
+        );
+      }
       for (const id of CASE_OF_ADAPTER) {
         const { speaks } = rule(RULES_OF.case, id);
         const first = speaks({ ...facts, adapter, extensions, gripCase });
@@ -128,6 +158,20 @@ describe('rules that are said to look at less than their scope offers', () => {
       for (const id of CORE_OF_MESH) {
         const { speaks } = rule(RULES_OF.core, id);
         agree(`${id} without limiter`, speaks({ ...facts, core }), speaks({ ...facts, core: bare }));
+      }
+      const other = draw(frames)?.head ?? core.head;
+      const head = { ...other, facts: { ...other.facts, ratio: core.head.facts.ratio } };
+      for (const id of CORE_WITHOUT_HEAD) {
+        const { speaks } = rule(RULES_OF.core, id);
+        agree(`${id} by figures`, speaks({ ...facts, core }), speaks({ ...facts, core: { ...core, head } }));
+      }
+      const stranger = coreOf(facts, draw(frames) ?? frame) ?? core;
+      const clipped = draw([null, counter, sampleCounter()]) ?? null;
+      for (const id of CORE_OF_OPTIONS) {
+        const { speaks } = rule(RULES_OF.core, id);
+        const { limiter } = core;
+        const first = speaks({ ...facts, core: { ...core, counter: clipped } });
+        agree(id, first, speaks({ ...facts, core: { ...stranger, limiter, counter: clipped } }));
       }
     };
     fc.assert(fc.property(SEEDS, run), { seed: 32, numRuns: 1500 });
@@ -193,6 +237,12 @@ describe('rules that are said to look at less than their scope offers', () => {
       const unlimited = { ...facts.core.figures, limiter: null };
       return { ...facts, core: { ...facts.core, limiter: sampleLimiter(), figures: unlimited } };
     });
+    const head = sampleHead({ number: 'X-8' });
+    hold(RULES_OF.core, CORE_WITHOUT_HEAD, (facts) => ({ ...facts, core: { ...facts.core, head } }));
+    hold(RULES_OF.core, CORE_OF_OPTIONS, (facts) => ({
+      ...facts,
+      core: { ...facts.core, head, figures: sampleCore().figures },
+    }));
     hold(RULES_OF.grip, GRIP_OF_HEAD, (facts) => ({ ...facts, core: { ...facts.core, figures } }));
     hold(RULES_OF.reaction, REACTION_OF_HEAD, (facts) => ({ ...facts, core: { ...facts.core, figures } }));
   });
@@ -201,7 +251,8 @@ describe('rules that are said to look at less than their scope offers', () => {
     const told = [...asked].map(([id, { yes, no }]) => `${id} ${yes}/${no}`);
     console.info(`narrow views, spoke/kept still: ${told.join(', ')}`);
     const named = [
-      ...[...LINK_OF_EXTENSIONS, ...CASE_OF_ADAPTER, ...CORE_WITHOUT_COUNTER, ...GRIP_OF_HEAD, ...REACTION_OF_HEAD],
+      ...[...LINK_OF_EXTENSIONS, ...CASE_OF_ADAPTER, ...CORE_WITHOUT_COUNTER, ...CORE_OF_OPTIONS],
+      ...[...GRIP_OF_HEAD, ...REACTION_OF_HEAD],
       ...[GRIP_TORQUE_LIMITS, GRIP_SPEED_LIMITS, REACTION_STALL_LIMITS, REACTION_TORQUE_LIMITS].flatMap((limits) => [
         ...limits.keys(),
       ]),

@@ -1,0 +1,76 @@
+/*
+ * Lines that nothing serves, for the table of speeds: some as the invented list has them, some because the valve bears a quarter of what is said.
+ */
+import { catalogueOf } from '#lib/kits/catalogue.ts';
+import { conflictOf } from '#lib/kits/explain-none.ts';
+import { factsOf } from '#lib/kits/find-choices.ts';
+import { ALL_REFUSALS, newTally } from '#lib/kits/refusals.ts';
+import { trialsFor } from '#lib/kits/repair-trials.ts';
+import { findRepairs } from '#lib/kits/repairs.ts';
+import { type ClassQuestion, canBeServed } from '#lib/kits/search-class.ts';
+import { tellConflict } from '#lib/kits/tell-conflict.ts';
+import { processorTime } from './checked.ts';
+import { plausibleCatalogue } from './plausible-catalogue.ts';
+import { PLAUSIBLE_SITE } from './plausible-schedule.ts';
+import { NO_WISHES, plausibleLines } from './table-cases.ts';
+
+export type Impossible = 'no adapter takes it' | 'it bears too little';
+
+/** Processor milliseconds of one line. */
+export type ImpossibleTook = Readonly<Record<'search' | 'explained' | 'repaired', number>>;
+
+const SHARE = 0.25;
+
+export function measureImpossible(at: {
+  readonly models: number;
+  readonly kind: Impossible;
+  readonly lines: number;
+}): readonly ImpossibleTook[] {
+  return questionsOf(at).flatMap((question): readonly ImpossibleTook[] => {
+    const fresh = (): ClassQuestion => ({ ...question, tally: newTally() });
+    const search = processorTime(() => {
+      const asked = fresh();
+      return { asked, isServed: canBeServed({ ...asked, made: 'made to order too' }) };
+    });
+    if (search.found.isServed) return [];
+    // A question keeps what was worked out for it: each run has one of its own, with what the search left.
+    const { tally } = search.found.asked;
+    const told = processorTime(() => {
+      const asked = { ...question, tally };
+      const conflict = conflictOf(asked) ?? [];
+      return { conflict, because: tellConflict({ question: asked, conflict }) };
+    });
+    const { conflict } = told.found;
+    const isOfAdapters = conflict.every((id) => ALL_REFUSALS.case.some((rule) => rule.id === id));
+    if (isOfAdapters !== (at.kind === 'no adapter takes it')) return [];
+    const { models } = catalogue(at.models);
+    const repaired = processorTime(() =>
+      findRepairs({ question: fresh(), conflict, models, constraints: NO_WISHES, depth: 'single changes' }),
+    );
+    return [{ search: search.milliseconds, explained: told.milliseconds, repaired: repaired.milliseconds }];
+  });
+}
+
+function questionsOf(at: {
+  readonly models: number;
+  readonly kind: Impossible;
+  readonly lines: number;
+}): readonly ClassQuestion[] {
+  const { stock, frames } = catalogueOf(catalogue(at.models).models, NO_WISHES);
+  return plausibleLines({ seed: 401, lines: at.lines }).map((lineDuty) => {
+    const facts = factsOf({ ...lineDuty, site: PLAUSIBLE_SITE });
+    const tally = newTally();
+    const question = { facts, stock, frames, refusals: ALL_REFUSALS, wishes: [], tally, made: 'stock only' } as const;
+    const bears = trialsFor({ question, conflict: [] }).find(({ id }) => id === 'may-see-more');
+    if (at.kind === 'no adapter takes it' || bears === undefined) return question;
+    return { ...question, facts: bears.at(SHARE).to(facts) };
+  });
+}
+
+const catalogues = new Map<number, ReturnType<typeof plausibleCatalogue>>();
+
+function catalogue(size: number): ReturnType<typeof plausibleCatalogue> {
+  const known = catalogues.get(size) ?? plausibleCatalogue({ seed: size, models: size });
+  catalogues.set(size, known);
+  return known;
+}
