@@ -2,7 +2,7 @@
 import { useRouter } from 'next/navigation';
 import { useState, useSyncExternalStore } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
-import styles from '#app/_ui/plan-sheet.module.css';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { useSentences } from '#app/_ui/shown-units.client.tsx';
 import type { Told } from '#lib/units/say-figure.ts';
 

@@ -1,8 +1,8 @@
 'use client';
 import { type KeyboardEvent, useState } from 'react';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
 import { wholeAmount } from '#app/_ui/plan/plan-words.ts';
-import styles from '#app/_ui/plan-sheet.module.css';
 import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import chart from './frontier.module.css';
 import type { FrontierRow } from './frontier-rows.ts';

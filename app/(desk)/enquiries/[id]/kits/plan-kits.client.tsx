@@ -2,8 +2,8 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
-import styles from '#app/_ui/plan-sheet.module.css';
 import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import type { EnquiryView } from '#lib/services/enquiries/open-enquiry.ts';
 import type { PlanView } from '#lib/services/plans/plan-view.ts';

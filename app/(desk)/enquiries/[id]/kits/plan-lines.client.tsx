@@ -1,7 +1,7 @@
 'use client';
 import { useState } from 'react';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
-import styles from '#app/_ui/plan-sheet.module.css';
 import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import { ShownSentence, ShownSource } from '#app/_ui/shown-units.client.tsx';
 import { RepairList } from '#app/(desk)/enquiries/[id]/_why/repair-list.client.tsx';

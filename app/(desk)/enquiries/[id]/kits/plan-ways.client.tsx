@@ -1,5 +1,5 @@
 'use client';
-import styles from '#app/_ui/plan-sheet.module.css';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { useWords } from '#app/_ui/shown-forms.client.tsx';
 import { useAdopt } from './use-adopt.client.tsx';
 

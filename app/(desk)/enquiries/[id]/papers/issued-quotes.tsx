@@ -1,5 +1,5 @@
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { amountText } from '#app/_ui/plan/plan-words.ts';
-import styles from '#app/_ui/plan-sheet.module.css';
 import { FileLinks, PaperLinks } from '#app/_ui/price/price-papers.tsx';
 import { QuoteBooking } from '#app/_ui/price/quote-booking.tsx';
 import { ShownDate, ShownWords } from '#app/_ui/shown-forms.client.tsx';

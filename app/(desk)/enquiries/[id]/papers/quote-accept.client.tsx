@@ -2,7 +2,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useRef, useState } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
-import styles from '#app/_ui/plan-sheet.module.css';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { ShownWords, useWords } from '#app/_ui/shown-forms.client.tsx';
 
 interface AcceptProps {

@@ -1,7 +1,7 @@
 import { LineFindings } from '#app/_ui/line/line-findings.tsx';
 import { PlanPicture } from '#app/_ui/plan/plan-picture.tsx';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
-import styles from '#app/_ui/plan-sheet.module.css';
 import { useWords } from '#app/_ui/shown-forms.client.tsx';
 import { useUnits } from '#app/_ui/shown-units.client.tsx';
 import type { WhatIf } from '#lib/services/lines/what-if.ts';

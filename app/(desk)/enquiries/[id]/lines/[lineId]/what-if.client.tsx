@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import styles from '#app/_ui/plan-sheet.module.css';
+import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { useWords } from '#app/_ui/shown-forms.client.tsx';
 import { ShownSentence, useUnits } from '#app/_ui/shown-units.client.tsx';
 import type { LineInput } from '#lib/services/lines/line-inputs.ts';
