@@ -20,6 +20,7 @@ import type { Context } from '#lib/services/context.ts';
 import { knownModels } from '#lib/services/house/house-facts.ts';
 import { holds } from '#lib/stock/booking-life.ts';
 import { bookedUnitStateOf } from '../booking-record.ts';
+import { hireOfBooking } from '../hire-of-booking.ts';
 import { type CountedPieces, countedPieces } from './counted-pieces.ts';
 import { isAwaited } from './find-piece.ts';
 import { type QuotedTerms, quotedTerms } from './frozen-terms.ts';
@@ -53,7 +54,7 @@ export function chargesOf(db: DbOrTx, { context, booking }: Asked): Result<Charg
   const pieces = piecesOfBooking(db, booking.id).filter(({ note_id }) => note_id === null);
   const isAllBack = isEverythingBack(db, booking);
   const counted = isAllBack ? countedPieces(context, booking) : [];
-  const facts = factsOf({ db, context, booking, terms: terms.value, pieces, counted });
+  const facts = factsOf({ db, context, booking, terms: terms.value, pieces, counted, isAllBack });
   const question = {
     terms: terms.value.papers.house.pricing,
     rates: terms.value.rates,
@@ -87,6 +88,7 @@ interface FactsAsked extends Asked {
   readonly terms: QuotedTerms;
   readonly pieces: readonly CheckedPiece[];
   readonly counted: readonly CountedPieces[];
+  readonly isAllBack: boolean;
 }
 
 function factsOf(asked: FactsAsked): readonly ReturnFact[] {
@@ -109,8 +111,26 @@ function factsOf(asked: FactsAsked): readonly ReturnFact[] {
         orders: orders.filter(({ piece_id }) => piece_id === piece.id),
       }),
     ),
+    ...hireFacts(asked),
     ...counted.flatMap((one) => countedFacts({ counted: one, model: models.get(one.model), terms })),
   ];
+}
+
+/** Hire of what these pieces end; with the last note also of what never left and of counted pieces. */
+function hireFacts({ db, context, booking, pieces, isAllBack }: FactsAsked): readonly ReturnFact[] {
+  const hire = hireOfBooking(db, { context, booking })?.pieces ?? [];
+  const here = new Set(pieces.map(({ booking_unit_id }) => booking_unit_id));
+  const settled = new Set(
+    piecesOfBooking(db, booking.id).flatMap(({ note_id, booking_unit_id }) =>
+      note_id === null ? [] : [booking_unit_id],
+    ),
+  );
+  return hire
+    .filter(({ rows }) => {
+      const last = rows.at(-1);
+      return (last !== undefined && here.has(last)) || (isAllBack && (last === undefined || !settled.has(last)));
+    })
+    .map(({ change }) => change);
 }
 
 interface PieceAsked {

@@ -1,0 +1,4 @@
+/** What the addresses of the yard's interface carry. */
+export interface BookingParams {
+  readonly params: Promise<{ readonly number: string }>;
+}
