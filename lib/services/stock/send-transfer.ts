@@ -69,7 +69,7 @@ interface Sending {
 
 function send(tx: DbOrTx, { context, input }: Sending): Result<{ readonly number: string }> {
   const units: UnitRow[] = [];
-  for (const serial of new Set(input.serials)) {
+  for (const serial of new Set(input.serials.map((typed) => typed.trim().toUpperCase()))) {
     const unit = sendable(tx, { input, serial });
     if (!unit.ok) return unit;
     units.push(unit.value);
