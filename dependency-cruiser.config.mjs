@@ -47,7 +47,9 @@ const table = [
   })),
   {
     folder: 'lib/contracts',
-    may: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules', 'pricing', 'enquiry'].map((name) => `lib/${name}`),
+    may: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules', 'pricing', 'enquiry', 'stock'].map(
+      (name) => `lib/${name}`,
+    ),
     packages: ['zod'],
     node: false,
   },

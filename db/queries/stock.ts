@@ -23,12 +23,6 @@ export function findUnit(db: DbOrTx, serial: string): UnitRow | undefined {
   return db.select().from(unit).where(eq(unit.serial, serial)).get();
 }
 
-/** Units whose place on record is this depot, or this bay of it. */
-export function unitsAt(db: DbOrTx, { depot, bay: code }: BayAt): readonly UnitRow[] {
-  const at = code === '' ? eq(unit.depot, depot) : and(eq(unit.depot, depot), eq(unit.bay, code));
-  return db.select().from(unit).where(at).orderBy(asc(unit.bay), asc(unit.serial)).all();
-}
-
 export function insertUnit(db: DbOrTx, row: typeof unit.$inferInsert): void {
   db.insert(unit).values(row).run();
 }

@@ -4,4 +4,10 @@ export interface YardPlace {
   readonly label: string;
 }
 
-export const YARD_PLACES: readonly YardPlace[] = [{ href: '/yard', label: 'Today' }];
+export const YARD_PLACES: readonly YardPlace[] = [
+  { href: '/yard', label: 'Today' },
+  { href: '/yard/stock', label: 'Stock' },
+  { href: '/yard/stocktake', label: 'Stocktake' },
+  { href: '/yard/transfers', label: 'Transfers' },
+  { href: '/yard/labels', label: 'Labels' },
+];

@@ -26,26 +26,28 @@ export default async function YardPage() {
           <ShownDate on={today} />
         </small>
       </div>
-      <div className="columns">
+      <div className="yard-cards">
+        <div className="columns">
+          <MovementList
+            title="Out today"
+            rows={outs}
+            empty="Nothing leaves today."
+            day={({ startsOn, late }) => ({ label: late ? 'was to leave' : 'leaves', on: startsOn })}
+          />
+          <MovementList
+            title="Back today"
+            rows={backs}
+            empty="Nothing is to come back today."
+            day={({ endsBefore, late }) => ({ label: late ? 'late since' : 'until', on: endsBefore })}
+          />
+        </div>
         <MovementList
-          title="Out today"
-          rows={outs}
-          empty="Nothing leaves today."
-          day={({ startsOn, late }) => ({ label: late ? 'was to leave' : 'leaves', on: startsOn })}
-        />
-        <MovementList
-          title="Back today"
-          rows={backs}
-          empty="Nothing is to come back today."
-          day={({ endsBefore, late }) => ({ label: late ? 'late since' : 'until', on: endsBefore })}
+          title="Leaves within a week"
+          rows={ahead}
+          empty="Nothing is booked to leave within a week."
+          day={({ startsOn }) => ({ label: 'leaves', on: startsOn })}
         />
       </div>
-      <MovementList
-        title="Leaves within a week"
-        rows={ahead}
-        empty="Nothing is booked to leave within a week."
-        day={({ startsOn }) => ({ label: 'leaves', on: startsOn })}
-      />
     </>
   );
 }
