@@ -7,12 +7,14 @@
 import { mkdirSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { firstAdministrator } from '#lib/services/access/first-administrator.ts';
+import { carryOutDemoDealings } from '#lib/services/house/demo-dealings.ts';
 import { prepareHouse } from '#lib/services/house/prepare-house.ts';
 
 const databasePath = resolve(process.env.KITWRIGHT_DATABASE ?? 'data/kitwright.sqlite');
 
 mkdirSync(dirname(databasePath), { recursive: true });
-await prepareHouse({ databasePath });
+const house = await prepareHouse({ databasePath });
+if (house === 'loaded') await carryOutDemoDealings({ databasePath });
 const email = process.env.KITWRIGHT_ADMIN_EMAIL ?? 'administrator@house.example';
 const access = await firstAdministrator({ databasePath, email });
 if (access !== undefined && process.send !== undefined) process.send({ access });

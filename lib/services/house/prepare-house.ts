@@ -25,18 +25,23 @@ import { writeDemoVisits } from '#lib/services/visits/write-demo-visits.ts';
 import { expireHolds } from '#lib/services/yard/expire-holds.ts';
 import { type DemoEnquiry, demoEnquiries, demoHouseJson, demoModels } from '#seeds/load.ts';
 
-export async function prepareHouse(input: { readonly databasePath: string; readonly now?: Date }): Promise<void> {
+/** Answers whether the demo house was loaded by this call or was there before. */
+export async function prepareHouse(input: {
+  readonly databasePath: string;
+  readonly now?: Date;
+}): Promise<'loaded' | 'there'> {
   const open = openDatabase(input.databasePath);
   try {
     migrateDatabase(open);
     const now = input.now ?? new Date();
     if (readHouse(open.db) !== undefined) {
       expireHolds({ database: open, now: () => now, actor: HOUSE_ITSELF });
-      return;
+      return 'there';
     }
     const at = now.toISOString();
     const lists = await Promise.all(demoEnquiries().map(readDemoList));
     open.db.transaction((tx) => writeDemoHouse(tx, { at, lists }), { behavior: 'immediate' });
+    return 'loaded';
   } finally {
     open.raw.close();
   }
