@@ -31,7 +31,7 @@ export const customerFactsSchema = z.object({
   payment_days: z.int().min(0).max(PAYMENT_DAYS_MOST).nullable().default(null),
   discount_percent: z.number().min(0).max(100).nullable().default(null),
   order_number: z.enum(['asked for', 'not asked for']).default('not asked for'),
-  /** Code of ISO 4217 in which amounts are shown beside the house's own. */
+  /** Code of ISO 4217 in which they want to be quoted; it takes an exchange rate of the house. */
   currency: z
     .string()
     .regex(/^[A-Z]{3}$/, 'is not a code of ISO 4217, such as EUR')

@@ -148,6 +148,21 @@ export const PRICE_SECTIONS: readonly HouseSection[] = [
     ],
   },
   {
+    title: 'Other currencies',
+    fields: [
+      {
+        path: 'exchange',
+        label: 'Exchange rates',
+        kind: 'rows',
+        help: 'Customers who ask for one of these currencies are quoted in it, at the rate of the first day of hire.',
+        columns: [
+          { path: 'currency', label: 'Code', kind: 'text' },
+          { path: 'rate', label: 'One of our own buys', kind: 'number' },
+        ],
+      },
+    ],
+  },
+  {
     title: 'Price list',
     fields: [
       {

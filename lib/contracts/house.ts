@@ -8,6 +8,8 @@ import { z } from 'zod';
 import { HOUSE_RULE_KINDS, type HouseRule } from '#lib/duty/site.ts';
 import { isIsoDate } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import { isKnownCurrency } from '#lib/money/currency.ts';
+import { RATE_STEPS } from '#lib/money/exchange.ts';
 import { type Minor, toMinor } from '#lib/money/money.ts';
 import type { ReturnRates } from '#lib/pricing/return-facts.ts';
 import { type Kilograms, kilograms } from '#lib/units/quantity.ts';
@@ -76,6 +78,21 @@ const returnPricesSchema = z.strictObject({
   cleaning_unknown_minor: minor.optional(),
 });
 
+/** What one unit of the house's currency buys of others, in which customers are quoted. */
+const exchangeSchema = z
+  .array(
+    z.strictObject({
+      currency: z.string().refine(isKnownCurrency, 'is not a currency whose decimals are known, such as USD'),
+      rate: z
+        .number()
+        .min(1 / RATE_STEPS)
+        .max(1_000_000),
+    }),
+  )
+  .max(50)
+  .refine((rows) => new Set(rows.map(({ currency }) => currency)).size === rows.length, 'names a currency twice')
+  .default([]);
+
 /** What is a price, and therefore holds from a day on. */
 const priceFields = {
   tax_categories: z.array(taxCategorySchema).min(1),
@@ -85,6 +102,7 @@ const priceFields = {
   delivery_bands: z.array(bandSchema).min(1),
   labour_minor_per_hour: minor,
   price_list: priceListSchema,
+  exchange: exchangeSchema,
   returns: returnPricesSchema.optional(),
 };
 
@@ -199,7 +217,8 @@ export interface HouseFacts {
   readonly houseRules: readonly HouseRule[];
   /** What is quoted again and again beside the rates. */
   readonly priceList: PriceList;
-  /** Absent in what was frozen before it was kept. */
+  /** What one unit of its own currency buys of others; absent in what was frozen before it was kept, as what follows. */
+  readonly exchange?: readonly { readonly currency: string; readonly rate: number }[];
   readonly returns?: ReturnRates;
 }
 
@@ -254,6 +273,7 @@ function readHouse(house: z.output<typeof houseSchema>): HouseFacts {
     turnaroundDays: house.turnaround_days,
     liftLimit: kilograms(house.lift_limit_kg),
     priceList: house.price_list,
+    exchange: house.exchange,
     returns: returnRates(house.returns ?? {}),
     houseRules: house.house_rules
       .filter((rule) => rule.off !== true)

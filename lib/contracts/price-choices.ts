@@ -74,6 +74,12 @@ export const priceChoicesSchema = z
         whole: z.strictObject(discount).nullable().default(null),
       })
       .default({ groups: [], whole: null }),
+    /** In which its amounts are; null is the house's own. The service writes it, whoever sends the choices. */
+    currency: z
+      .string()
+      .regex(/^[A-Z]{3}$/, 'is not a code of ISO 4217')
+      .nullable()
+      .default(null),
     waiver: z.enum(['taken', 'declined']).default('taken'),
     /** Whether the quote says after how many days buying would have been cheaper. */
     purchase: z.enum(['shown', 'left out']).default('left out'),

@@ -1,8 +1,8 @@
 /*
  * How many decimals a currency's minor unit has.
  * Invariant: a currency that is not listed is refused, never guessed.
- * Not here: exchange rates; the house quotes in one currency at a time.
- * Read next: money.ts.
+ * Not here: exchange rates (exchange.ts).
+ * Read next: money.ts, exchange.ts.
  */
 import { invariant } from '#lib/kernel/invariant.ts';
 
@@ -43,6 +43,10 @@ export function decimalText(minor: number, currency: string): string {
   const digits = String(Math.abs(minor)).padStart(decimals + 1, '0');
   const whole = digits.slice(0, digits.length - decimals);
   return `${minor < 0 ? '-' : ''}${whole}${decimals === 0 ? '' : `.${digits.slice(-decimals)}`}`;
+}
+
+export function isKnownCurrency(code: string): boolean {
+  return code in DECIMALS;
 }
 
 export function currencyDecimals(currency: string): number {

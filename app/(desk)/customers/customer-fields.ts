@@ -38,8 +38,8 @@ const PRINT: CustomerGroup = {
     },
     {
       key: 'currency',
-      label: 'Currency shown',
-      help: 'ISO 4217, such as EUR; prices stay in the house’s own.',
+      label: 'Currency of quotes',
+      help: 'A code of ISO 4217, such as USD. It takes an exchange rate under House; without one the house’s own is quoted.',
       kind: 'text',
     },
     {

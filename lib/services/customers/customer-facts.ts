@@ -44,6 +44,8 @@ export interface CustomerFacts {
   readonly name: string;
   readonly onPapers: CustomerInput;
   readonly terms: CustomerTerms;
+  /** Code of ISO 4217 in which they want to be quoted; null where the house's own will do. */
+  readonly currency: string | null;
   /** How they write dates and figures; null where the house's own form holds for both. */
   readonly forms: WrittenForms | null;
   /** The customer's rules; each sentence names whose it is. */
@@ -66,6 +68,7 @@ export function readCustomer(context: Context, customerId: number): CustomerFact
       orderNumber: facts.order_number,
       units: facts.units,
     },
+    currency: facts.currency,
     forms: formsOf(facts),
     houseRules: facts.house_rules
       .filter((rule) => rule.off !== true)

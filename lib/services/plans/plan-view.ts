@@ -20,6 +20,7 @@ import { houseFacts, knownModels } from '#lib/services/house/house-facts.ts';
 import { offerOf, type RepairOffer } from '#lib/services/lines/repair-offers.ts';
 import { OWN_SLOT, readOption } from '#lib/services/quotes/option-record.ts';
 import { priceOutcome } from '#lib/services/quotes/price-outcome.ts';
+import { choicesTurnedOver, quotedExchange } from '#lib/services/quotes/quote-currency.ts';
 import { type Coverage, coverageOf } from './coverage-view.ts';
 import { crewDaysOf } from './crew-days-of.ts';
 import { fittingNothing } from './fitting-nothing.ts';
@@ -58,7 +59,10 @@ export interface PlannedLineView {
 
 export interface PlanView {
   readonly state: PlanState;
+  /** In which plans are compared. */
   readonly currency: string;
+  /** In which the customer is quoted. */
+  readonly priceCurrency: string;
   readonly shown: Preference;
   readonly summaries: readonly PlanSummary[];
   /** Valves of the schedule that no equipment fits; a plan's own count leaves them out. */
@@ -103,6 +107,10 @@ export function readPlanView(
   const { site } = prepared.value.input;
   const option = readOption(context, { enquiryId: input.enquiryId, slot: OWN_SLOT });
   const house = houseFacts(context, site.startsOn);
+  const exchange = quotedExchange(house, prepared.value.enquiry.customer.currency);
+  const quoted = exchange?.to ?? house.pricing.currency;
+  const choices = choicesTurnedOver(option?.choices ?? NO_CHOICES, { house, to: quoted });
+  if (!choices.ok) return choices;
   // An older plan may hold models that were retired since.
   const models = knownModels(context, site.startsOn);
   const price = (plan: PlanOutcome): PricedPlan =>
@@ -112,12 +120,14 @@ export function readPlanView(
       site,
       outcome: plan,
       agreed: prepared.value.enquiry.customer.terms,
-      choices: option?.choices ?? NO_CHOICES,
+      choices: choices.value,
+      exchange,
     });
   const beyond = fittingNothing({ worked, lines: prepared.value.input.lines });
   return ok({
     state: state.value,
     currency: house.pricing.currency,
+    priceCurrency: quoted,
     shown: outcome.preference,
     summaries: worked.plans.map((plan) => ({ ...summaryOf(plan, price(plan)), asked: plan.fleet.asked + beyond })),
     fittingNothing: beyond,

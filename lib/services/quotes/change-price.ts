@@ -15,6 +15,7 @@ import { type Context, timestamp } from '#lib/services/context.ts';
 import { readEnquiry } from '#lib/services/enquiries/enquiry-record.ts';
 import { houseFacts } from '#lib/services/house/house-facts.ts';
 import { OWN_SLOT } from './option-record.ts';
+import { quotedExchange } from './quote-currency.ts';
 
 export interface PriceChange extends OptionKey {
   /** Version that was changed; 0 where nothing was chosen yet. */
@@ -102,9 +103,12 @@ function check(
   if (!enquiry.ok) return enquiry;
   const read = parsePriceChoices(choices);
   if (!read.ok) return read;
-  const codes = houseFacts(context).pricing.taxCategories.map(({ code }) => code);
+  const house = houseFacts(context, enquiry.value.site.startsOn);
+  const codes = house.pricing.taxCategories.map(({ code }) => code);
   const strange = read.value.lines.find(({ tax }) => !codes.includes(tax));
-  if (strange === undefined) return read;
+  // Whoever sends them saw them in the currency that is quoted now.
+  const quoted = quotedExchange(house, enquiry.value.customer.currency)?.to ?? null;
+  if (strange === undefined) return ok({ ...read.value, currency: quoted });
   return failed({
     code: 'tax-unknown',
     sentence: `“${strange.text}” has the tax category ${strange.tax}; the house has ${codes.join(', ')}.`,

@@ -8,6 +8,7 @@ import type { OptionKey } from '#db/queries/quote-options.ts';
 import type { HouseFacts } from '#lib/contracts/house.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
+import type { Exchange } from '#lib/money/exchange.ts';
 import type { PlanOutcome, WorkedOut, WorkOutInput } from '#lib/planning/worked-out.ts';
 import { type PaymentTerms, paymentTerms } from '#lib/pricing/payment-terms.ts';
 import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
@@ -18,6 +19,7 @@ import { houseFacts, knownModels } from '#lib/services/house/house-facts.ts';
 import { type PlanState, planStateOf, prepareInput, readPlan } from '#lib/services/plans/plan-enquiry.ts';
 import { type OptionRecord, readOption } from './option-record.ts';
 import { priceOutcome } from './price-outcome.ts';
+import { choicesTurnedOver, quotedExchange } from './quote-currency.ts';
 
 export interface OptionPrice {
   readonly option: OptionRecord;
@@ -25,6 +27,8 @@ export interface OptionPrice {
   readonly enquiry: EnquiryRecord;
   readonly input: WorkOutInput;
   readonly state: PlanState;
+  /** Null where the house's own currency is quoted. */
+  readonly exchange: Exchange | null;
   /** Null until there is a plan. */
   readonly planned: {
     readonly worked: WorkedOut;
@@ -38,15 +42,19 @@ export function optionPrice(context: Context, key: OptionKey): Result<OptionPric
   const prepared = prepareInput(context, key);
   if (!prepared.ok) return prepared;
   const { enquiry, input, hash } = prepared.value;
-  const option = readOption(context, key);
+  const stored = readOption(context, key);
   const worked = readPlan(context, key);
   const outcome = worked?.plans.find(({ preference }) => preference === enquiry.preference) ?? worked?.plans[0];
   const state = planStateOf(context, { ...key, hash });
-  invariant(option !== undefined, 'An option that was prepared is there.');
-  if (worked === undefined || outcome === undefined) {
-    return ok({ option, enquiry, input, state, planned: null });
-  }
+  invariant(stored !== undefined, 'An option that was prepared is there.');
   const house = houseFacts(context, enquiry.site.startsOn);
+  const exchange = quotedExchange(house, enquiry.customer.currency);
+  const choices = choicesTurnedOver(stored.choices, { house, to: exchange?.to ?? house.pricing.currency });
+  if (!choices.ok) return choices;
+  const option = { ...stored, choices: choices.value };
+  if (worked === undefined || outcome === undefined) {
+    return ok({ option, enquiry, input, state, exchange, planned: null });
+  }
   const agreed = enquiry.customer.terms;
   const price = priceOutcome({
     house,
@@ -56,12 +64,14 @@ export function optionPrice(context: Context, key: OptionKey): Result<OptionPric
     outcome,
     agreed,
     choices: option.choices,
+    exchange,
   });
   return ok({
     option,
     enquiry,
     input,
     state,
+    exchange,
     planned: { worked, outcome, price, payment: paymentOf({ house, agreed, price }) },
   });
 }

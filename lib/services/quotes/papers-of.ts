@@ -29,6 +29,7 @@ import type { Site } from '#lib/duty/site.ts';
 import { zoneName } from '#lib/engineering/hazardous-marking.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { addDays, type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';
+import type { Exchange } from '#lib/money/exchange.ts';
 import type { PackedCase } from '#lib/packing/pack-cases.ts';
 import type { PlanOutcome, WorkedOut } from '#lib/planning/worked-out.ts';
 import type { PaymentTerms } from '#lib/pricing/payment-terms.ts';
@@ -50,6 +51,8 @@ export interface PapersInput {
   readonly system?: UnitSystem;
   /** How the customer writes dates and figures; where it is absent the house's own form. */
   readonly forms?: WrittenForms;
+  /** Where another currency than the house's own is quoted: at which rate. */
+  readonly exchange?: Exchange;
   readonly house: HouseFacts;
   readonly customer: CustomerInput;
   readonly title: string;

@@ -12,6 +12,7 @@ import type { Site } from '#lib/duty/site.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
+import type { Exchange } from '#lib/money/exchange.ts';
 import type { Minor } from '#lib/money/money.ts';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';
 import { chargeableDays } from '#lib/pricing/chargeable-days.ts';
@@ -19,6 +20,7 @@ import { pricePlan } from '#lib/pricing/price-plan.ts';
 import type { PricedPlan } from '#lib/pricing/priced-plan.ts';
 import type { CustomerTerms } from '#lib/services/customers/customer-facts.ts';
 import { lackingSentences } from '#lib/services/plans/crew-numbers.ts';
+import { houseTurnedOver, modelsTurnedOver } from './quote-currency.ts';
 
 const BAND_ASSUMED = "No delivery band is agreed with this customer yet: the house's first band is assumed.";
 
@@ -36,9 +38,26 @@ interface Pricing {
   readonly agreed: CustomerTerms;
   /** What the Desk added and gave away; a plan without either where it is absent. */
   readonly choices?: PriceChoices;
+  /** Where another currency than the house's own is quoted; the choices are in that one. */
+  readonly exchange?: Exchange | null;
 }
 
-export function priceOutcome({ house, models, site, outcome, agreed, choices = NO_CHOICES }: Pricing): PricedPlan {
+export function priceOutcome(pricing: Pricing): PricedPlan {
+  const { exchange = null } = pricing;
+  if (exchange === null) return priced(pricing);
+  const price = priced({
+    ...pricing,
+    house: houseTurnedOver(pricing.house, exchange),
+    models: modelsTurnedOver(pricing.models, exchange),
+  });
+  return { ...price, notes: [...price.notes, rateRules(exchange, pricing.site.startsOn)] };
+}
+
+function rateRules(...[{ from, to, rate }, startsOn]: readonly [Exchange, IsoDate]): string {
+  return `Prices are in ${to}, worked from our rates in ${from} at the rate that holds on ${dateText(startsOn)}: 1 ${from} is ${rate} ${to}.`;
+}
+
+function priced({ house, models, site, outcome, agreed, choices = NO_CHOICES }: Pricing): PricedPlan {
   const counts = new Map<string, number>();
   for (const { item, count } of outcome.kits.flatMap((kit) => kit.items))
     counts.set(item, (counts.get(item) ?? 0) + count);
@@ -49,7 +68,7 @@ export function priceOutcome({ house, models, site, outcome, agreed, choices = N
   const deposit = agreed.account === 'new' ? house.deposit : null;
   const { waiver, discounts } = choices;
   const manual = choices.lines.map(({ list_item, ...line }) => ({ ...line, list_minor: listPrice(house, list_item) }));
-  const priced = pricePlan({
+  const price = pricePlan({
     items: models.flatMap((model) => {
       const count = counts.get(model.number);
       return count === undefined ? [] : [{ model, count }];
@@ -76,7 +95,7 @@ export function priceOutcome({ house, models, site, outcome, agreed, choices = N
     manual,
     discounts,
     depositPercent: deposit?.percentOfGross ?? null,
-    priced,
+    priced: price,
   });
   invariant(
     wrong.length === 0,
@@ -87,7 +106,7 @@ export function priceOutcome({ house, models, site, outcome, agreed, choices = N
     ...lackingSentences({ outcome, models }),
     ...(agreedBand === undefined ? [BAND_ASSUMED] : []),
   ];
-  return { ...priced, notes: [...priced.notes, ...notes] };
+  return { ...price, notes: [...price.notes, ...notes] };
 }
 
 /** An item that is no longer on the list leaves the line as it was typed. */

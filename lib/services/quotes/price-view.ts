@@ -6,7 +6,7 @@
  */
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';
 import type { PriceList } from '#lib/contracts/price-list.ts';
-import { windowText } from '#lib/documents/words/print-values.ts';
+import { dateText, windowText } from '#lib/documents/words/print-values.ts';
 import type { QuoteChanges } from '#lib/documents/words/quote-changes.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
@@ -25,6 +25,7 @@ import { type DiscountOf, discountOf, mayQuote } from './discount-of.ts';
 import { gatherPapers } from './enquiry-papers.ts';
 import { type OptionPrice, optionPrice } from './option-price.ts';
 import { readOptions } from './option-record.ts';
+import { houseTurnedOver } from './quote-currency.ts';
 import { revisionChanges } from './revision-changes.ts';
 
 export interface OptionSummary {
@@ -52,7 +53,7 @@ export interface ShownOption {
   readonly price: PricedPlan | null;
   readonly payment: PaymentTerms | null;
   readonly discount: DiscountOf | null;
-  /** Re-hired pieces whose days do not cover the hire, in words. */
+  /** A currency that cannot be quoted, re-hired pieces whose days do not cover the hire; in words. */
   readonly warnings: readonly string[];
 }
 
@@ -91,10 +92,10 @@ export function readPriceView(
     return failed({ code: 'no-such-option', sentence: 'That option is not there; load the page again.' });
   const house = houseFacts(context, shown.enquiry.site.startsOn);
   return ok({
-    currency: house.pricing.currency,
+    currency: shown.exchange?.to ?? house.pricing.currency,
     limit: house.terms.discountLimitPercent,
     agreed: agreedWith(own.enquiry.customer),
-    priceList: house.priceList,
+    priceList: (shown.exchange === null ? house : houseTurnedOver(house, shown.exchange)).priceList,
     taxes: house.pricing.taxCategories,
     taxOf: house.pricing.taxOf,
     sources: own.enquiry.site.sourcesAllowed,
@@ -150,8 +151,18 @@ function shownOf(context: Context, { enquiryId, option }: OfOption): ShownOption
     price: planned?.price ?? null,
     payment: planned?.payment ?? null,
     discount: planned === null ? null : discountOf(context, { enquiryId, slot, price: planned.price }),
-    warnings: rehireWarnings(option),
+    warnings: [...rateWarnings(context, option), ...rehireWarnings(option)],
   };
+}
+
+function rateWarnings(context: Context, { enquiry, exchange }: OptionPrice): readonly string[] {
+  const { name, currency } = enquiry.customer;
+  const { startsOn } = enquiry.site;
+  const own = houseFacts(context, startsOn).pricing.currency;
+  if (currency === null || currency === own || exchange !== null) return [];
+  return [
+    `${name} asks for prices in ${currency}. The house keeps no exchange rate for it on ${dateText(startsOn)}, so this is in ${own}: put a rate on under House.`,
+  ];
 }
 
 /** The hire window of the option against the days for which another house lends the piece. */

@@ -99,7 +99,7 @@ function Planned({ enquiry, view, names, roles, system, texts, study }: PlannedP
           enquiryId={enquiryId}
           version={version}
           shown={view.shown}
-          rows={preferenceRows(view, { system, money })}
+          rows={preferenceRows(view, { system, money, priceMoney: moneyText(texts, view.priceCurrency) })}
         />
       </section>
       <Frontier {...{ enquiry, view, money }} study={study('frontier')} />

@@ -8,22 +8,21 @@ import type { PreferenceRow } from './plan-preferences.client.tsx';
 /** The plans with every figure as text, and what each has more or less than each other one. */
 export function preferenceRows(
   { summaries }: PlanView,
-  { system, money }: { readonly system: UnitSystem; readonly money: Money },
+  at: { readonly system: UnitSystem; readonly money: Money; readonly priceMoney: Money },
 ): readonly PreferenceRow[] {
+  const { system, money, priceMoney } = at;
   return summaries.map((summary) => ({
     preference: summary.preference,
     name: PREFERENCE_NAMES[summary.preference],
     served: `${summary.served} of ${summary.asked}`,
     cost: money(Math.round(summary.cost_minor)),
-    price: money(summary.price_minor),
+    price: priceMoney(summary.price_minor),
     hours: hoursText(summary.hours),
     mass: massText(summary.mass_kg, system),
     pieces: String(summary.pieces),
     gap: gapText(summary.gap),
     proof: proofText(summary.proof),
-    against: Object.fromEntries(
-      summaries.map((base) => [base.preference, differences({ summary, base, money, system })]),
-    ),
+    against: Object.fromEntries(summaries.map((base) => [base.preference, differences({ ...at, summary, base })])),
   }));
 }
 
@@ -31,6 +30,7 @@ function differences(at: {
   readonly summary: PlanSummary;
   readonly base: PlanSummary;
   readonly money: Money;
+  readonly priceMoney: Money;
   readonly system: UnitSystem;
 }): PreferenceRow['against'][string] {
   const { summary, base, system } = at;
@@ -44,7 +44,7 @@ function differences(at: {
   return {
     served: told((one) => one.served, String),
     cost: told((one) => one.cost_minor, money),
-    price: told((one) => one.price_minor, money),
+    price: told((one) => one.price_minor, at.priceMoney),
     hours: told((one) => one.hours, hoursText),
     mass: told(
       (one) => one.mass_kg,
