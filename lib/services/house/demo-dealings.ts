@@ -7,7 +7,7 @@
 import { openDatabase } from '#db/client.ts';
 import { findBooking, unitsOfBooking } from '#db/queries/bookings.ts';
 import { listCustomers } from '#db/queries/customers.ts';
-import { addDays, type IsoDate } from '#lib/kernel/date-range.ts';
+import type { IsoDate } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import type { Result } from '#lib/kernel/result.ts';
 import { type Context, today } from '#lib/services/context.ts';
