@@ -10,4 +10,5 @@ export const YARD_PLACES: readonly YardPlace[] = [
   { href: '/yard/stocktake', label: 'Stocktake' },
   { href: '/yard/transfers', label: 'Transfers' },
   { href: '/yard/labels', label: 'Labels' },
+  { href: '/yard/work-orders', label: 'Work orders' },
 ];

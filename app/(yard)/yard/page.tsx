@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import { openYard } from '#lib/services/yard/open-yard.ts';
@@ -33,12 +34,22 @@ export default async function YardPage() {
             rows={outs}
             empty="Nothing leaves today."
             day={({ startsOn, late }) => ({ label: late ? 'was to leave' : 'leaves', on: startsOn })}
+            act={({ booking }) => (
+              <Link className="button" href={`/yard/out/${booking}`}>
+                Out<span className="unseen"> {booking}</span>
+              </Link>
+            )}
           />
           <MovementList
             title="Back today"
             rows={backs}
             empty="Nothing is to come back today."
             day={({ endsBefore, late }) => ({ label: late ? 'late since' : 'until', on: endsBefore })}
+            act={({ booking }) => (
+              <Link className="button" href={`/yard/back/${booking}`}>
+                Back<span className="unseen"> {booking}</span>
+              </Link>
+            )}
           />
         </div>
         <MovementList

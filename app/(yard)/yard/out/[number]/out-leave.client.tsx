@@ -1,0 +1,105 @@
+'use client';
+
+import { type FormEvent, useState } from 'react';
+import type { LoadQuestion } from '#lib/stock/load-check.ts';
+import styles from '../../../_blocks/moves.module.css';
+import { SaidLine } from '../../../_blocks/said-line.tsx';
+import { SignaturePad, type Stroke } from '../../../_blocks/signature-pad.client.tsx';
+import { useDeed } from '../../../_blocks/use-deed.client.tsx';
+
+interface LeaveProps {
+  readonly deliveryId: number;
+  readonly units: number;
+  readonly questions: readonly LoadQuestion[];
+  readonly points: readonly string[];
+}
+
+/** The look at the load, the instruction, and the hand-over with a signature, drawn or typed. */
+export function OutLeave({ deliveryId, units, questions, points }: LeaveProps) {
+  const { busy, said, run } = useDeed();
+  const [how, setHow] = useState<'drawn' | 'typed'>('drawn');
+  const [strokes, setStrokes] = useState<readonly Stroke[]>([]);
+  const submit = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const form = new FormData(event.currentTarget);
+    const text = (name: string) => String(form.get(name) ?? '');
+    const name = text('signedName');
+    run<{ readonly sequence: number }>({
+      path: `/api/v1/yard/deliveries/${deliveryId}/leaving`,
+      body: {
+        checks: form.getAll('check').map(String),
+        loadedBy: text('loadedBy'),
+        vehicle: text('vehicle'),
+        instructedBy: text('instructedBy'),
+        instruction: form.getAll('point').map(String),
+        handedTo: text('handedTo'),
+        signature: how === 'typed' ? { how, name } : { how, name, strokes },
+      },
+      words: ({ sequence }) => `Delivery ${sequence} has left.`,
+    });
+  };
+  return (
+    <form className={`panel ${styles.stack}`} onSubmit={submit} noValidate aria-label="Before it leaves">
+      <h2>Before it leaves</h2>
+      <fieldset className={styles.checks}>
+        <legend>Look at the load</legend>
+        {questions.map(({ id, words, source }) => (
+          <label key={id} className={styles.tick} title={source}>
+            <input type="checkbox" name="check" value={id} /> {words}
+          </label>
+        ))}
+      </fieldset>
+      <div className="fields">
+        <label>
+          Loaded by
+          <input name="loadedBy" autoComplete="off" />
+        </label>
+        <label>
+          Vehicle
+          <input name="vehicle" autoComplete="off" />
+        </label>
+      </div>
+      <fieldset className={styles.checks}>
+        <legend>Instruction, point by point</legend>
+        {points.map((point) => (
+          <label key={point} className={styles.tick}>
+            <input type="checkbox" name="point" value={point} /> {point}
+          </label>
+        ))}
+      </fieldset>
+      <div className="fields">
+        <label>
+          Instruction given by
+          <input name="instructedBy" autoComplete="off" />
+        </label>
+        <label>
+          Handed over to
+          <input name="handedTo" autoComplete="off" />
+        </label>
+        <label>
+          Name of who signs
+          <input name="signedName" autoComplete="off" />
+        </label>
+      </div>
+      <fieldset className={styles.choice}>
+        <legend>Signature</legend>
+        <label className={styles.tick}>
+          <input type="radio" name="how" checked={how === 'drawn'} onChange={() => setHow('drawn')} /> Sign on the pad
+        </label>
+        <label className={styles.tick}>
+          <input type="radio" name="how" checked={how === 'typed'} onChange={() => setHow('typed')} /> The typed name
+        </label>
+      </fieldset>
+      {how === 'drawn' ? <SignaturePad strokes={strokes} onChange={setStrokes} /> : null}
+      <p className="soft">
+        Local rules, the carrier’s terms and trained persons decide what may travel and how; this list approves nothing.
+      </p>
+      <div>
+        <button type="submit" className="main" disabled={busy || units === 0}>
+          It leaves
+        </button>
+      </div>
+      <SaidLine said={said} />
+    </form>
+  );
+}
