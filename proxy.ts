@@ -1,5 +1,5 @@
 import { type NextRequest, NextResponse } from 'next/server';
-import { OPEN_PAGES, OPEN_ROUTES, PATH_HEADER } from './app/_lib/open-paths.ts';
+import { isOpenPath, PATH_HEADER } from './app/_lib/open-paths.ts';
 import { isFromElsewhere } from './app/_lib/same-origin.ts';
 
 export const config = { matcher: ['/((?!_next/static|icon.svg).*)'] };
@@ -17,9 +17,8 @@ export function proxy(request: NextRequest): NextResponse {
       title: 'Another site asked for this change; it was not made.',
     });
   const isRoute = pathname.startsWith('/api/');
-  if (isRoute && !OPEN_ROUTES.includes(pathname) && !hasSession(request))
-    return refused({ status: 401, code: 'not-signed-in', title: 'Sign in first.' });
-  if (!isRoute && !OPEN_PAGES.includes(pathname) && !hasSession(request)) return toSignIn(request);
+  if (!isOpenPath(pathname) && !hasSession(request))
+    return isRoute ? refused({ status: 401, code: 'not-signed-in', title: 'Sign in first.' }) : toSignIn(request);
   const headers = new Headers(request.headers);
   headers.set(PATH_HEADER, `${pathname}${search}`);
   return NextResponse.next({ request: { headers } });

@@ -9,12 +9,15 @@ import './_ui/look/charts.css';
 import './_ui/look/access.css';
 import './_ui/look/print.css';
 import type { Metadata } from 'next';
+import { headers } from 'next/headers';
 import type { ReactNode } from 'react';
 import { areasFor } from './_frame/house-areas.ts';
 import { HouseHeader } from './_frame/house-header.tsx';
 import { PrintHead } from './_frame/print-head.tsx';
 import { ShortcutKeys } from './_frame/shortcut-keys.client.tsx';
 import { asked } from './_lib/asking.ts';
+import { isSelfService, PATH_HEADER } from './_lib/open-paths.ts';
+import { strangerLanguage } from './_lib/stranger.ts';
 import { unitSystem } from './_lib/unit-system.ts';
 import { AccountMenu } from './_ui/account-menu.tsx';
 import { SearchBox } from './_ui/search-box.tsx';
@@ -25,6 +28,21 @@ import { UnitSwitch } from './_ui/unit-switch.tsx';
 export const metadata: Metadata = { title: { default: 'Kitwright', template: '%s · Kitwright' } };
 
 export default async function RootLayout({ children }: { readonly children: ReactNode }) {
+  const path = (await headers()).get(PATH_HEADER) ?? '/';
+  if (isSelfService(path)) return <OpenDocument>{children}</OpenDocument>;
+  return <HouseDocument>{children}</HouseDocument>;
+}
+
+/** Self-service brings its own frame, in the language of its reader. */
+async function OpenDocument({ children }: { readonly children: ReactNode }) {
+  return (
+    <html lang={await strangerLanguage()}>
+      <body>{children}</body>
+    </html>
+  );
+}
+
+async function HouseDocument({ children }: { readonly children: ReactNode }) {
   const system = await unitSystem();
   const { asker } = await asked();
   const { name, role } = asker.actor;

@@ -88,7 +88,10 @@ function frame({ pen, paper, page, pages }: Frame): void {
   pen.rule(RULES.soft, { x: PAGE.left, y: foot, width: CONTENT_WIDTH });
   const words = CONTENT_WIDTH * 0.86;
   textPiece({ text: paper.foot, style: TEXT.footWords, width: words }).draw(pen, { x: PAGE.left, y: foot + 4 });
-  textPiece({ text: `Page ${page} of ${pages}`, style: TEXT.footPage, width: CONTENT_WIDTH - words }).draw(pen, {
+  const count = (paper.pageWords ?? 'Page {page} of {pages}')
+    .replace('{page}', String(page))
+    .replace('{pages}', String(pages));
+  textPiece({ text: count, style: TEXT.footPage, width: CONTENT_WIDTH - words }).draw(pen, {
     x: PAGE.left + words,
     y: foot + 4,
   });

@@ -59,6 +59,9 @@ export const ENGLISH_SCREENS = {
   'order.title': 'Your order',
   'order.link': 'This page is your link. Keep its address: whoever has it can go on here until {date}.',
   'order.place': 'Place and dates',
+  'order.dates-one': '{date}, one day',
+  'order.dates': '{date}, {days} days',
+  'result.drawing': 'Drawing of what comes for {tag}',
   'order.place-save': 'Save place and dates',
   'order.vehicle': 'Can a vehicle come near?',
   'order.enclosed': 'Indoors or in a chamber?',
@@ -158,6 +161,17 @@ export const ENGLISH_SCREENS = {
   'desk.done-apart':
     'The house has the valves that need a look, as enquiry {number}. The others stand below and can be ordered.',
   'desk.taken': 'The house is working on this order.',
+
+  'paper.title': 'Summary',
+  'paper.foot': 'Estimates until measured. Local codes, the valve maker’s data and competent persons decide.',
+  'paper.page': 'Page {page} of {pages}',
+  'paper.binding':
+    'This is a summary of quote {quote}. The quote itself, with its terms and assumptions, is what holds.',
+  'paper.valve': 'Valve',
+  'paper.pieces': 'Pieces',
+  'paper.start': 'To start, N·m',
+  'paper.never': 'Never above, N·m',
+  'paper.stroke': 'One stroke',
 
   'trouble.title': 'That did not work',
   'trouble.start': 'Start anew',

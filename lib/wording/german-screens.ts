@@ -62,6 +62,9 @@ export const GERMAN_SCREENS: Readonly<Record<keyof typeof ENGLISH_SCREENS, strin
   'order.title': 'Ihr Auftrag',
   'order.link': 'Diese Seite ist Ihr Link. Die Adresse aufheben: wer sie hat, kann bis {date} hier weitermachen.',
   'order.place': 'Ort und Tage',
+  'order.dates-one': '{date}, ein Tag',
+  'order.dates': '{date}, {days} Tage',
+  'result.drawing': 'Zeichnung dessen, was für {tag} kommt',
   'order.place-save': 'Ort und Tage speichern',
   'order.vehicle': 'Kann ein Fahrzeug heran?',
   'order.enclosed': 'Drinnen oder im Schacht?',
@@ -164,6 +167,18 @@ export const GERMAN_SCREENS: Readonly<Record<keyof typeof ENGLISH_SCREENS, strin
   'desk.done-apart':
     'Das Haus hat die Armaturen, die angesehen werden müssen, als Anfrage {number}. Die anderen stehen unten und können bestellt werden.',
   'desk.taken': 'Das Haus bearbeitet diesen Auftrag.',
+
+  'paper.title': 'Zusammenfassung',
+  'paper.foot':
+    'Schätzungen, bis gemessen wird. Örtliche Vorschriften, Herstellerangaben und befähigte Personen entscheiden.',
+  'paper.page': 'Seite {page} von {pages}',
+  'paper.binding':
+    'Dies ist eine Zusammenfassung des Angebots {quote}. Es gilt das Angebot selbst mit seinen Bedingungen und Annahmen.',
+  'paper.valve': 'Armatur',
+  'paper.pieces': 'Stück',
+  'paper.start': 'Anfahren, N·m',
+  'paper.never': 'Niemals über, N·m',
+  'paper.stroke': 'Ein Hub',
 
   'trouble.title': 'Das hat nicht geklappt',
   'trouble.start': 'Neu beginnen',

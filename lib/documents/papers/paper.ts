@@ -32,6 +32,8 @@ export interface Paper {
   readonly facts: readonly LabelledText[];
   /** Printed at the foot of every page. */
   readonly foot: string;
+  /** `Page {page} of {pages}` in the paper's language; English where it is absent. */
+  readonly pageWords?: string;
   readonly blocks: readonly Block[];
 }
 

@@ -5,24 +5,41 @@
  * Read next: ../../questions/next-question.ts, ../../workers/ask.ts.
  */
 import { findLine } from '#db/queries/schedule.ts';
+import { lineAnswers } from '#db/queries/self-orders.ts';
 import type { Cells } from '#lib/intake/columns.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import type { HandOver } from '#lib/questions/hand-over.ts';
+import type { LineOutcome } from '#lib/questions/line-outcome.ts';
 import type { Asking } from '#lib/questions/next-question.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
-import { houseModels } from '#lib/services/house/house-facts.ts';
+import { houseFacts, houseModels } from '#lib/services/house/house-facts.ts';
 import { sha256 } from '#lib/services/sha256.ts';
 import { askInWorker } from '#lib/workers/ask.ts';
 import type { AskJob } from '#lib/workers/ask-worker.ts';
 import { type LinkAsked, openOrder } from './open-link.ts';
 import { noSuchValve, unknownOf } from './order-lines.ts';
 import { takeTurn } from './self-throttle.ts';
+import { type ToldRange, torqueView } from './valve-answer.ts';
 
 export interface ValveAsking {
   readonly lineId: number;
   readonly cells: Cells;
   readonly unknown: readonly string[];
-  readonly asking: Asking;
+  readonly hasPhoto: boolean;
+  readonly questions: Asking['questions'];
+  readonly findOut: Asking['findOut'];
+  readonly outcome: ValveOutcome;
+}
+
+/** What the valve comes to as it stands, as its owner is told. */
+export interface ValveOutcome {
+  readonly starting_nm: ToldRange;
+  readonly ceiling_nm: ToldRange;
+  readonly turns: ToldRange;
+  readonly handOver: readonly HandOver[];
+  /** Hire of what fits at least cost; null while it has no price. */
+  readonly hire: { readonly amount_minor: number; readonly currency: string; readonly days: number } | null;
 }
 
 export async function askValve(
@@ -44,14 +61,39 @@ export async function askValve(
     models: houseModels(desk, enquiry.site.startsOn),
   };
   const kept = keptAsking(job);
-  if (kept !== undefined) return ok({ lineId: input.lineId, cells, unknown, asking: await kept });
+  const hasPhoto = lineAnswers(context.database.db, order.enquiry_id).get(input.lineId)?.photo_id != null;
+  const shown = async (asking: Promise<Asking>): Promise<Result<ValveAsking>> => {
+    const { questions, findOut, outcome } = await asking;
+    const price = { currency: houseFacts(desk).pricing.currency, days: enquiry.site.days };
+    return ok({
+      lineId: input.lineId,
+      cells,
+      unknown,
+      hasPhoto,
+      questions,
+      findOut,
+      outcome: outcomeView(outcome, price),
+    });
+  };
+  if (kept !== undefined) return shown(kept);
   const turn = takeTurn(context, { turn: 'work on an order', who: `questions ${link.id}` });
   if (!turn.ok) return turn;
   const asking = askInWorker(job);
   if (asking === null)
     return failed({ code: 'busy', sentence: 'Many people ask at this moment. Wait a minute and load the page again.' });
   keepAsking(job, asking);
-  return ok({ lineId: input.lineId, cells, unknown, asking: await asking });
+  return shown(asking);
+}
+
+function outcomeView(
+  { duty, handOver, hire_minor, kit }: LineOutcome,
+  price: { readonly currency: string; readonly days: number },
+): ValveOutcome {
+  return {
+    ...torqueView(duty),
+    handOver,
+    hire: handOver.length > 0 || kit.length === 0 ? null : { amount_minor: hire_minor, ...price },
+  };
 }
 
 /** The same valve is asked about at every look at its page. */

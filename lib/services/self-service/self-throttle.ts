@@ -14,6 +14,7 @@ const WINDOW_MS = 15 * 60_000;
 export const TURNS = {
   'start an order': { most: 12 },
   'start orders, all': { most: 300 },
+  'start without a proof': { most: 6 },
   'open a wrong link': { most: 20 },
   'use a wrong key': { most: 20 },
   'work on an order': { most: 400 },

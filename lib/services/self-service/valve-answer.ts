@@ -88,11 +88,7 @@ export function valveResults(context: Context, { opened, option, outcome }: Aske
           unknown: readUnknown(answer?.unknown_json ?? '[]'),
         }),
         hasPhoto: answer?.photo_id != null,
-        starting_nm: told(
-          duty.opening.starting.high < duty.closing.starting.high ? duty.closing.starting : duty.opening.starting,
-        ),
-        ceiling_nm: told(duty.opening.neverExceed.torque),
-        turns: told(duty.turns),
+        ...torqueView(duty),
         handOver: reasonsOf({ line, duty, site, assembly, option, outcome }),
         kit: assembly === null ? null : kitOf({ assembly, models: input.models, line, duty }),
       },
@@ -179,6 +175,16 @@ function assumedOf({
   const asked = QUESTIONS.filter(({ applies }) => applies({ cells, line, duty, site })).map(({ column }) => column);
   const all = [...new Set([...unknown, ...asked])];
   return all.filter((column) => (cells[column] ?? '').trim() === '');
+}
+
+/** The torque of the worse direction, the ceiling, and the turns. */
+export function torqueView({
+  opening,
+  closing,
+  turns,
+}: Duty): Pick<ValveResult, 'starting_nm' | 'ceiling_nm' | 'turns'> {
+  const worse = opening.starting.high < closing.starting.high ? closing : opening;
+  return { starting_nm: told(worse.starting), ceiling_nm: told(worse.neverExceed.torque), turns: told(turns) };
 }
 
 function told<U extends Unit>(value: Known<U>): ToldRange {

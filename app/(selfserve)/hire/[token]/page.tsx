@@ -1,0 +1,89 @@
+import type { Metadata } from 'next';
+import { hirePaths } from '#app/_lib/hire-paths.ts';
+import { strangerAsks } from '#app/_lib/stranger.ts';
+import { type OrderView, openOrderView } from '#lib/services/self-service/order-view.ts';
+import { dayIn } from '#lib/wording/forms.ts';
+import type { Language } from '#lib/wording/language.ts';
+import { say } from '#lib/wording/wording.ts';
+import { AnswerSheet } from '../_blocks/answer-sheet.tsx';
+import { HandOverSheet, MakeFirmSheet } from '../_blocks/contact-sheets.tsx';
+import { NoPage, Refused, type SearchParams, textIn } from '../_blocks/frame-blocks.tsx';
+import look from '../_blocks/hire.module.css';
+import { PlaceSheet } from '../_blocks/place-sheet.tsx';
+import { BookedSheet, QuoteSheet } from '../_blocks/quote-sheet.tsx';
+import { ValveList } from '../_blocks/valve-list.tsx';
+
+export const dynamic = 'force-dynamic';
+
+export async function generateMetadata(): Promise<Metadata> {
+  return { title: say((await strangerAsks()).language, 'order.title') };
+}
+
+interface OrderProps {
+  readonly params: Promise<{ readonly token: string }>;
+  readonly searchParams: SearchParams;
+}
+
+export default async function OrderPage({ params, searchParams }: OrderProps) {
+  const { context, address, language } = await strangerAsks();
+  const { token } = await params;
+  const search = await searchParams;
+  const view = await openOrderView(context, { token, address });
+  if (!view.ok) return <NoPage code={view.reason.code} language={language} />;
+  const order = view.value;
+  const shared = { order, token, language };
+  const handed = textIn(search.handed);
+  return (
+    <>
+      <h1>{say(language, 'order.title')}</h1>
+      <Refused code={textIn(search.refused)} language={language} />
+      {handed !== undefined && (
+        <p role="status" className={look.done}>
+          {say(language, 'desk.done-apart', { number: handed })}
+        </p>
+      )}
+      <WithDesk order={order} language={language} />
+      <BookedSheet {...shared} />
+      <QuoteSheet {...shared} />
+      <WorkSheet {...shared} />
+      <MakeFirmSheet {...shared} />
+      <HandOverSheet {...shared} />
+      <ValveList {...shared} />
+      <PlaceSheet {...shared} />
+      <p className="soft">{say(language, 'order.link', { date: dayIn(language, order.expiresAt) })}</p>
+    </>
+  );
+}
+
+interface Shown {
+  readonly order: OrderView;
+  readonly token: string;
+  readonly language: Language;
+}
+
+function WithDesk({ order, language }: Pick<Shown, 'order' | 'language'>) {
+  if (!order.withDesk) return null;
+  const key = order.stage === 'handed over' ? 'desk.done' : 'desk.taken';
+  return (
+    <p role="status" className={look.done}>
+      {say(language, key, { number: order.number })}
+    </p>
+  );
+}
+
+/** The answer, or how far it is; a page that waits loads itself again, with and without scripts. */
+function WorkSheet({ order, token, language }: Shown) {
+  if (order.answer !== null)
+    return <AnswerSheet order={order} answer={order.answer} token={token} language={language} />;
+  if (order.work === 'none') return null;
+  if (order.work === 'failed') return <p role="alert">{say(language, 'order.failed')}</p>;
+  return (
+    <section className={look.sheet} aria-live="polite">
+      <meta httpEquiv="refresh" content={order.work === 'busy' ? '20' : '3'} />
+      <p>{say(language, order.work === 'busy' ? 'refused.busy' : 'order.working')}</p>
+      <a className="button" href={hirePaths.order(token)}>
+        {say(language, 'order.load')}
+      </a>
+    </section>
+  );
+}

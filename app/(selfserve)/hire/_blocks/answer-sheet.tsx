@@ -1,0 +1,213 @@
+import { hirePaths } from '#app/_lib/hire-paths.ts';
+import type { OrderAnswer } from '#lib/services/self-service/order-answer.ts';
+import type { OrderView } from '#lib/services/self-service/order-view.ts';
+import { amountIn, dayIn, durationIn } from '#lib/wording/forms.ts';
+import type { Language } from '#lib/wording/language.ts';
+import { reasonWords } from '#lib/wording/reason-words.ts';
+import { keyOf, say } from '#lib/wording/wording.ts';
+import look from './hire.module.css';
+import { ValveAnswers } from './valve-answers.tsx';
+
+interface AnswerProps {
+  readonly order: OrderView;
+  readonly answer: OrderAnswer;
+  readonly token: string;
+  readonly language: Language;
+}
+
+/** What fits, what it costs, when it is free, what was assumed, and other ways. */
+export function AnswerSheet(props: AnswerProps) {
+  const { answer, language } = props;
+  return (
+    <>
+      <section className={look.sheet} aria-labelledby="answer">
+        <h2 id="answer" className={answer.firm ? look.firm : look.open}>
+          {say(language, answer.firm ? 'result.firm' : 'result.not-firm')}
+        </h2>
+        <Reasons {...props} />
+        <Free {...props} />
+        <Price {...props} />
+        <Kits {...props} />
+        <Ways {...props} />
+      </section>
+      <ValveAnswers {...props} />
+      <Cautions language={language} />
+    </>
+  );
+}
+
+function Reasons({ answer, language }: AnswerProps) {
+  const told = [
+    ...answer.handOver.map((reason) => ({ tag: '', reason })),
+    ...answer.valves.flatMap(({ tag, handOver }) => handOver.map((reason) => ({ tag, reason }))),
+  ];
+  if (told.length === 0) return null;
+  return (
+    <>
+      <h3>{say(language, 'result.reasons')}</h3>
+      <ul className={look.reasons}>
+        {told.map(({ tag, reason }) => (
+          <li key={`${tag} ${reason.code}`}>
+            {tag !== '' && <strong>{tag}: </strong>}
+            {reasonWords(language, reason)}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function Free({ answer, order, token, language }: AnswerProps) {
+  const { availability } = answer;
+  if (availability.kind === 'free') return <p className={look.free}>{say(language, 'result.free')}</p>;
+  if (availability.kind !== 'later')
+    return (
+      <p className={look.notFree}>
+        {say(language, availability.kind === 'more days' ? 'result.more-days' : 'result.not-free')}
+      </p>
+    );
+  const date = dayIn(language, availability.from);
+  const { name = '', days, zone = '', vehicleAccess, enclosed } = order.site;
+  return (
+    <form method="post" action={hirePaths.deed(token, 'place')} className={look.notFree}>
+      <p>{say(language, 'result.later', { date })}</p>
+      <input type="hidden" name="starts_on" value={availability.from} />
+      <input type="hidden" name="days" value={days} />
+      <input type="hidden" name="name" value={name} />
+      <input type="hidden" name="zone" value={zone} />
+      <input type="hidden" name="vehicle_access" value={yesNo(vehicleAccess)} />
+      <input type="hidden" name="enclosed" value={yesNo(enclosed)} />
+      {order.mayChange && (
+        <button type="submit" className="button">
+          {say(language, 'result.take-date', { date })}
+        </button>
+      )}
+    </form>
+  );
+}
+
+function yesNo(value: boolean | undefined): string {
+  return value === undefined ? '' : value ? 'yes' : 'no';
+}
+
+const PRICED: Readonly<Record<string, 'hire' | 'waiver' | 'delivery' | 'collection' | 'labour'>> = {
+  hire: 'hire',
+  waiver: 'waiver',
+  delivery: 'delivery',
+  collection: 'collection',
+  labour: 'labour',
+};
+
+function pricedAs(kind: string): 'hire' | 'waiver' | 'delivery' | 'collection' | 'labour' | 'other' {
+  return PRICED[kind] ?? 'other';
+}
+
+function Price({ answer, language }: AnswerProps) {
+  const { price } = answer;
+  const amount = (amount_minor: number): string => amountIn(language, { amount_minor, currency: price.currency });
+  const kinds = [...new Set(price.lines.map(({ kind }) => pricedAs(kind)))];
+  const sums = kinds.map((kind) => ({
+    kind,
+    sum: price.lines.filter((line) => pricedAs(line.kind) === kind).reduce((all, line) => all + line.net_minor, 0),
+  }));
+  return (
+    <>
+      <p className={look.total}>
+        {amount(price.gross_minor)} {price.currency}
+      </p>
+      <table className={look.price}>
+        <caption>{say(language, 'result.price')}</caption>
+        <tbody>
+          {sums.map(({ kind, sum }) => (
+            <tr key={kind}>
+              <th scope="row">{say(language, `price.${kind}`)}</th>
+              <td>{amount(sum)}</td>
+            </tr>
+          ))}
+          <tr>
+            <th scope="row">{say(language, 'price.tax')}</th>
+            <td>{amount(price.tax_minor)}</td>
+          </tr>
+          <tr className={look.sum}>
+            <th scope="row">{say(language, 'price.gross')}</th>
+            <td>{amount(price.gross_minor)}</td>
+          </tr>
+          {price.deposit_minor > 0 && (
+            <tr>
+              <th scope="row">{say(language, 'price.deposit')}</th>
+              <td>{amount(price.deposit_minor)}</td>
+            </tr>
+          )}
+        </tbody>
+      </table>
+    </>
+  );
+}
+
+function Kits({ answer, language }: AnswerProps) {
+  if (answer.kits.length === 0) return null;
+  return (
+    <>
+      <h3>{say(language, 'result.kit')}</h3>
+      {answer.kits.map((kit, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: kits have no name but their place
+        <div key={index}>
+          <p className="soft">{say(language, 'result.crew', { number: index + 1, mass: Math.round(kit.mass_kg) })}</p>
+          <ul className={look.pieces}>
+            {kit.pieces.map(({ name, count }) => (
+              <li key={name}>
+                {count > 1 && `${count} × `}
+                {name}
+              </li>
+            ))}
+          </ul>
+        </div>
+      ))}
+    </>
+  );
+}
+
+function Ways({ answer, order, token, language }: AnswerProps) {
+  if (answer.ways.length < 2) return null;
+  return (
+    <details className={look.ways}>
+      <summary>{say(language, 'result.ways')}</summary>
+      {answer.ways.map((way) => (
+        <form key={way.preference} method="post" action={hirePaths.deed(token, 'way')}>
+          <h4>{say(language, keyOf('result', `way-${way.preference}`) ?? 'result.ways')}</h4>
+          <p>
+            {say(language, 'result.way-figures', {
+              amount: amountIn(language, { amount_minor: way.gross_minor, currency: answer.price.currency }),
+              currency: answer.price.currency,
+              pieces: way.pieces,
+              mass: Math.round(way.mass_kg),
+              hours: durationIn(way.hours * 3600),
+            })}
+          </p>
+          {way.preference === answer.chosen ? (
+            <p className="soft">{say(language, 'result.way-chosen')}</p>
+          ) : (
+            order.mayChange && (
+              <button type="submit" name="way" value={way.preference} className="button">
+                {say(language, 'result.way-take')}
+              </button>
+            )
+          )}
+        </form>
+      ))}
+    </details>
+  );
+}
+
+function Cautions({ language }: { readonly language: Language }) {
+  return (
+    <section className={look.cautions} aria-labelledby="cautions">
+      <h2 id="cautions">{say(language, 'result.cautions')}</h2>
+      <ul>
+        {(['result.caution-1', 'result.caution-2', 'result.caution-3', 'result.caution-4'] as const).map((key) => (
+          <li key={key}>{say(language, key)}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

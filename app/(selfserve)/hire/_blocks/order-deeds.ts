@@ -1,0 +1,139 @@
+import { hirePaths } from '#app/_lib/hire-paths.ts';
+import { idOf } from '#app/_lib/respond.ts';
+import { acceptanceSchema, orderContactSchema, orderPlaceSchema } from '#lib/contracts/self-service.ts';
+import { failed, type Result } from '#lib/kernel/result.ts';
+import type { Context } from '#lib/services/context.ts';
+import { acceptOrder, cancelOrder } from '#lib/services/self-service/accept-order.ts';
+import { addList } from '#lib/services/self-service/add-list.ts';
+import { addPhoto } from '#lib/services/self-service/add-photo.ts';
+import { chooseWay } from '#lib/services/self-service/choose-way.ts';
+import { handOverOrder } from '#lib/services/self-service/hand-over-order.ts';
+import type { LinkAsked } from '#lib/services/self-service/open-link.ts';
+import { addValve, answerValve, removeValve } from '#lib/services/self-service/order-lines.ts';
+import { quoteOrder } from '#lib/services/self-service/quote-order.ts';
+import { setPlace } from '#lib/services/self-service/set-place.ts';
+import { fileIn, listIn, textsIn } from './form-texts.ts';
+
+export interface DeedAsked {
+  readonly asked: LinkAsked;
+  readonly deed: string;
+  readonly form: FormData;
+}
+
+export interface DeedDone {
+  readonly result: Result<unknown>;
+  /** The page to go to afterwards. */
+  readonly to: string;
+}
+
+/** What a form of an order asks for, by the last part of its address. */
+export async function orderDeed(context: Context, sent: DeedAsked): Promise<DeedDone> {
+  const { asked, deed, form } = sent;
+  const fields = textsIn(form);
+  const lineId = idOf(fields.line ?? '');
+  const order = hirePaths.order(asked.token);
+  const valve = hirePaths.valve(asked.token, lineId);
+  switch (deed) {
+    case 'answer':
+      return { result: answer(context, { asked, fields, lineId }), to: valve };
+    case 'photo':
+      return { result: await photo(context, sent), to: valve };
+    case 'remove':
+      return { result: removeValve(context, { ...asked, lineId }), to: order };
+    case 'valve':
+      return addedValve(context, asked);
+    case 'list':
+      return { result: await list(context, sent), to: order };
+    case 'place':
+      return { result: place(context, { asked, fields }), to: order };
+    case 'way':
+      return { result: chooseWay(context, { ...asked, way: fields.way ?? '' }), to: order };
+    case 'quote':
+      return { result: await quote(context, { asked, fields }), to: order };
+    case 'accept':
+      return { result: accept(context, { asked, fields }), to: order };
+    case 'cancel':
+      return { result: cancelOrder(context, { ...asked, reason: '' }), to: order };
+    case 'hand-over':
+      return handOver(context, { asked, fields });
+    default:
+      return { result: unreadable(), to: order };
+  }
+}
+
+interface Sent {
+  readonly asked: LinkAsked;
+  readonly fields: Readonly<Record<string, string>>;
+}
+
+function unreadable(): Result<never> {
+  return failed({ code: 'form-unreadable', sentence: 'Something in the form is missing or cannot be read.' });
+}
+
+function answer(context: Context, { asked, fields, lineId }: Sent & { readonly lineId: number }): Result<unknown> {
+  const { column = '', unknown } = fields;
+  const text = fields.answer === undefined || fields.answer === '' ? (fields.written ?? '') : fields.answer;
+  if (unknown !== 'yes' && text.trim() === '') return unreadable();
+  const one = { column, text, unknown: unknown === 'yes' ? ('yes' as const) : ('no' as const) };
+  return answerValve(context, { ...asked, lineId, answers: [one] });
+}
+
+function addedValve(context: Context, asked: LinkAsked): DeedDone {
+  const result = addValve(context, { ...asked, answers: [] });
+  const to = result.ok ? hirePaths.valve(asked.token, result.value.lineId) : hirePaths.order(asked.token);
+  return { result, to };
+}
+
+async function photo(context: Context, { asked, form }: DeedAsked): Promise<Result<unknown>> {
+  const sent = await fileIn(form, 'photo');
+  const lineId = idOf(String(form.get('line') ?? ''));
+  return addPhoto(context, { ...asked, lineId, bytes: sent?.bytes ?? new Uint8Array() });
+}
+
+async function list(context: Context, { asked, form }: DeedAsked): Promise<Result<unknown>> {
+  const sent = await listIn(form);
+  return sent === null ? unreadable() : addList(context, { ...asked, ...sent });
+}
+
+function place(context: Context, { asked, fields }: Sent): Result<unknown> {
+  const { name, zone, vehicle_access, enclosed } = fields;
+  const read = orderPlaceSchema.safeParse({
+    starts_on: fields.starts_on,
+    days: Number(fields.days),
+    name,
+    ...(zone === undefined || zone === '' ? {} : { zone }),
+    ...yesOrNo('vehicle_access', vehicle_access),
+    ...yesOrNo('enclosed', enclosed),
+  });
+  return read.success ? setPlace(context, { ...asked, place: read.data }) : unreadable();
+}
+
+function yesOrNo(name: string, text: string | undefined): Readonly<Record<string, boolean>> {
+  return text === 'yes' || text === 'no' ? { [name]: text === 'yes' } : {};
+}
+
+function contactIn(fields: Sent['fields']) {
+  const { name, firm, email, telephone = '' } = fields;
+  return orderContactSchema.safeParse({ name, firm, email, ...(telephone === '' ? {} : { telephone }) });
+}
+
+async function quote(context: Context, { asked, fields }: Sent): Promise<Result<unknown>> {
+  const contact = contactIn(fields);
+  return contact.success ? quoteOrder(context, { ...asked, contact: contact.data }) : unreadable();
+}
+
+function accept(context: Context, { asked, fields }: Sent): Result<unknown> {
+  const { quote: number, name, order_number, terms } = fields;
+  const read = acceptanceSchema.safeParse({ quote: number, name, order_number, terms });
+  return read.success ? acceptOrder(context, { ...asked, acceptance: read.data }) : unreadable();
+}
+
+function handOver(context: Context, { asked, fields }: Sent): DeedDone {
+  const to = hirePaths.order(asked.token);
+  const contact = contactIn(fields);
+  if (!contact.success) return { result: unreadable(), to };
+  const which = fields.which === 'marked' ? 'marked' : 'all';
+  const result = handOverOrder(context, { ...asked, contact: contact.data, which, message: fields.message ?? '' });
+  const apart = result.ok && result.value.lookToken !== null;
+  return { result, to: apart ? `${to}?handed=${result.value.number}` : to };
+}

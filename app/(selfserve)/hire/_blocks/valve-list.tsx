@@ -1,0 +1,67 @@
+import { hirePaths } from '#app/_lib/hire-paths.ts';
+import type { OrderView } from '#lib/services/self-service/order-view.ts';
+import type { Language } from '#lib/wording/language.ts';
+import { say } from '#lib/wording/wording.ts';
+import look from './hire.module.css';
+import { ListFields } from './list-fields.tsx';
+
+interface ListProps {
+  readonly order: OrderView;
+  readonly token: string;
+  readonly language: Language;
+}
+
+/** Valves that have no answer yet, rows that were not taken, and how more come in. */
+export function ValveList({ order, token, language }: ListProps) {
+  if (!order.mayChange && order.answer !== null) return null;
+  return (
+    <section className={look.sheet} aria-labelledby="valves">
+      <h2 id="valves">{say(language, order.answer === null ? 'order.valves' : 'start.list-title')}</h2>
+      {order.valves.length === 0 && <p>{say(language, 'order.empty')}</p>}
+      {order.answer === null && order.valves.length > 0 && (
+        <ul className={look.tags}>
+          {order.valves.map(({ lineId, tag }) => (
+            <li key={lineId}>
+              <a href={hirePaths.valve(token, lineId)}>{tag}</a>
+            </li>
+          ))}
+        </ul>
+      )}
+      <NotTaken order={order} language={language} />
+      {order.mayChange && (
+        <>
+          <form method="post" action={hirePaths.deed(token, 'valve')}>
+            <button type="submit" className={`button ${look.wide}`}>
+              {say(language, 'order.add')}
+            </button>
+          </form>
+          <details>
+            <summary>{say(language, 'order.add-list')}</summary>
+            <form method="post" action={hirePaths.deed(token, 'list')} encType="multipart/form-data">
+              <ListFields language={language} />
+              <button type="submit" className={`button ${look.wide}`}>
+                {say(language, 'start.list-go')}
+              </button>
+            </form>
+          </details>
+        </>
+      )}
+    </section>
+  );
+}
+
+function NotTaken({ order, language }: Pick<ListProps, 'order' | 'language'>) {
+  if (order.notTaken.length === 0) return null;
+  return (
+    <details>
+      <summary>
+        {say(language, 'order.not-taken')} ({order.notTaken.length})
+      </summary>
+      <ul lang="en">
+        {order.notTaken.map(({ row, reason }) => (
+          <li key={`${row} ${reason}`}>{say(language, 'order.row', { row, reason })}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}

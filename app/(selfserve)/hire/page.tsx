@@ -1,0 +1,128 @@
+import type { Metadata } from 'next';
+import { Fragment } from 'react';
+import { strangerAsks } from '#app/_lib/stranger.ts';
+import { formTicket } from '#lib/services/self-service/bot-check.ts';
+import { openHouseCard } from '#lib/services/self-service/house-card.ts';
+import type { Language } from '#lib/wording/language.ts';
+import { choiceWords } from '#lib/wording/reason-words.ts';
+import { say } from '#lib/wording/wording.ts';
+import { Choice, Field, Refused, type SearchParams, textIn } from './_blocks/frame-blocks.tsx';
+import look from './_blocks/hire.module.css';
+import { ListFields } from './_blocks/list-fields.tsx';
+import { Picture, textOf } from './_blocks/question-form.tsx';
+import { questionPicture } from './_blocks/question-picture.ts';
+
+export const dynamic = 'force-dynamic';
+
+export async function generateMetadata(): Promise<Metadata> {
+  return { title: say((await strangerAsks()).language, 'frame.name') };
+}
+
+/** What is asked first of any valve; everything else is asked only where it changes the answer. */
+const FIRST = {
+  driven_by: ['handwheel', 'key cap', 'nut', 'gearbox wheel', 'pillar'],
+  valve_type: ['gate', 'globe', 'butterfly', 'penstock', 'hydrant'],
+  condition: ['free', 'stiff', 'seized'],
+} as const;
+
+export default async function StartPage({ searchParams }: { readonly searchParams: SearchParams }) {
+  const { context, language } = await strangerAsks();
+  const refused = textIn((await searchParams).refused);
+  const ticket = formTicket(context);
+  const card = openHouseCard(context);
+  const firstDay = card.ok ? card.value.firstDay : '';
+  const options = (column: keyof typeof FIRST) => [
+    ...FIRST[column].map((text) => ({ value: text, words: choiceWords(language, { column, text }) })),
+    { value: '', words: say(language, 'answer.unknown') },
+  ];
+  return (
+    <>
+      <h1>{say(language, 'start.title')}</h1>
+      <p className={look.lead}>{say(language, 'start.lead')}</p>
+      <Refused code={refused} language={language} />
+      <form
+        method="post"
+        action="/hire/start"
+        encType="multipart/form-data"
+        data-ticket={ticket}
+        className={look.sheet}
+      >
+        <Hidden ticket={ticket} language={language} />
+        <Picture drawing={questionPicture('driven_by', language)} label={textOf(language, 'how', 'driven_by')} />
+        <Choice
+          name="driven_by"
+          legend={textOf(language, 'ask', 'driven_by')}
+          options={options('driven_by')}
+          chosen=""
+        />
+        <Choice
+          name="valve_type"
+          legend={textOf(language, 'ask', 'valve_type')}
+          options={options('valve_type')}
+          chosen=""
+        />
+        <Field name="size" label={say(language, 'start.own')}>
+          <input id="size" name="size" autoComplete="off" placeholder="DN 150" maxLength={40} />
+          <small>{textOf(language, 'how', 'size')}</small>
+        </Field>
+        <Choice
+          name="condition"
+          legend={textOf(language, 'ask', 'condition')}
+          options={options('condition')}
+          chosen=""
+        />
+        <ZoneAndDates language={language} firstDay={firstDay} />
+        <button type="submit" name="what" value="valve" className={`button main ${look.wide}`}>
+          {say(language, 'start.go')}
+        </button>
+        <details className={look.list}>
+          <summary>{say(language, 'start.list-title')}</summary>
+          <ListFields language={language} />
+          <button type="submit" name="what" value="list" className={`button ${look.wide}`}>
+            {say(language, 'start.list-go')}
+          </button>
+        </details>
+      </form>
+      <script src="/hire/proof.js" defer />
+    </>
+  );
+}
+
+/** The seal of the form, room for a script's proof, and a field that no person sees. */
+function Hidden({ ticket, language }: { readonly ticket: string; readonly language: Language }) {
+  return (
+    <>
+      <input type="hidden" name="ticket" value={ticket} />
+      <input type="hidden" name="proof" defaultValue="" />
+      <div className={look.trap} aria-hidden="true">
+        <label htmlFor="website">{say(language, 'start.trap')}</label>
+        <input id="website" name="website" tabIndex={-1} autoComplete="off" />
+      </div>
+    </>
+  );
+}
+
+function ZoneAndDates({ language, firstDay }: { readonly language: Language; readonly firstDay: string }) {
+  return (
+    <Fragment>
+      <Choice
+        name="zone"
+        legend={say(language, 'start.zone')}
+        chosen=""
+        options={[
+          { value: 'none', words: say(language, 'choice.no') },
+          { value: '1', words: say(language, 'choice.yes') },
+          { value: '', words: say(language, 'answer.unknown') },
+        ]}
+      />
+      <div className={look.pair}>
+        <Field name="starts_on" label={say(language, 'start.when')}>
+          <input id="starts_on" name="starts_on" type="date" min={firstDay} defaultValue={firstDay} required />
+        </Field>
+        <Field name="days" label={say(language, 'start.days')}>
+          <input id="days" name="days" type="number" min={1} max={60} defaultValue={1} required inputMode="numeric" />
+        </Field>
+      </div>
+    </Fragment>
+  );
+}

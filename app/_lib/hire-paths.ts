@@ -1,0 +1,17 @@
+/** Addresses inside self-service. */
+export const hirePaths = {
+  start: '/hire',
+  order: (token: string) => `/hire/${token}`,
+  valve: (token: string, lineId: number) => `/hire/${token}/valve/${lineId}`,
+  deed: (token: string, deed: string) => `/hire/${token}/do/${deed}`,
+  paper: (token: string, kind: string) => `/hire/${token}/papers/${kind}`,
+} as const;
+
+/** After a form was sent: another page is asked for, so that loading again sends nothing twice. */
+export function inHire(path: string, said: Readonly<Record<string, string>> = {}): Response {
+  const query = new URLSearchParams(said);
+  return new Response(null, {
+    status: 303,
+    headers: { location: query.size === 0 ? path : `${path}?${query}`, 'cache-control': 'no-store' },
+  });
+}
