@@ -72,6 +72,17 @@ export function engagementsOfModels(
     .all();
 }
 
+/** Numbers of all bookings that hold units, by id. */
+export function bookingNumbers(db: DbOrTx): ReadonlyMap<number, string> {
+  return new Map(
+    db
+      .select({ id: booking.id, number: booking.number })
+      .from(booking)
+      .all()
+      .map(({ id, number }) => [id, number]),
+  );
+}
+
 /** Depots that the bookings of counted pieces leave from; empty where it was not kept. */
 export function depotsOfItems(db: DbOrTx): ReadonlyMap<number, string> {
   return new Map(

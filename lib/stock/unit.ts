@@ -38,6 +38,8 @@ export interface UnitBooking {
   readonly number?: string;
   /** Day on which it was to be back; from then on it is late. Absent where it is not. */
   readonly lateFrom?: IsoDate;
+  /** It has gone out: nothing about its start can change any more. */
+  readonly hasLeft?: boolean;
 }
 
 /** Pieces of a counted model in one depot. */

@@ -11,7 +11,7 @@ import { readHouse } from '#db/queries/house.ts';
 import { listHousePrices, listRateCards } from '#db/queries/rates.ts';
 import { listShelves } from '#db/queries/stock.ts';
 import { unitsOnTheWay } from '#db/queries/transfers.ts';
-import { depotsOfItems } from '#db/queries/unit-bookings.ts';
+import { bookingNumbers, depotsOfItems } from '#db/queries/unit-bookings.ts';
 import { parseModels } from '#lib/contracts/equipment.ts';
 import { type HouseFacts, parseHouse } from '#lib/contracts/house.ts';
 import type { Model } from '#lib/equipment/model.ts';
@@ -94,11 +94,12 @@ interface StockAsked {
 /** What stock decides on: units, bookings, window and turnaround. */
 export function stockQuestion(context: Context, { window, enquiryId }: StockAsked): StockQuestion {
   const db = context.database.db;
+  const numbers = bookingNumbers(db);
   return {
     units: houseUnits(db),
     bookings: [
       ...engagedBookingUnits(db, { at: timestamp(context), besideEnquiry: enquiryId }).flatMap((row) =>
-        unitBookingOf({ row, today: today(context) }),
+        unitBookingOf({ row, number: numbers.get(row.booking_id) ?? '', today: today(context) }),
       ),
       ...onTheWay(context),
     ],
@@ -150,13 +151,14 @@ export function freePieces(context: Context, asked: StockAsked): Readonly<Record
 }
 
 /** The days on which a row engages its unit; nothing where it holds none any more. */
-export function unitBookingOf({
-  row,
-  today: day,
-}: {
+interface BookedRow {
   readonly row: BookingUnitRow;
+  /** Number of the booking, where it is to be told. */
+  readonly number?: string;
   readonly today: IsoDate;
-}): readonly UnitBooking[] {
+}
+
+export function unitBookingOf({ row, number = '', today: day }: BookedRow): readonly UnitBooking[] {
   const { unit_serial: serial, starts_on, ends_before, free_again_on: freeAgainOn, expected_back_on, back_on } = row;
   invariant(isBookedUnitState(row.state), `A unit of a booking cannot be ${row.state}.`);
   const window = engagedDays({
@@ -168,7 +170,8 @@ export function unitBookingOf({
   });
   if (window === null) return [];
   const isLate = window.ends_before > ends_before && row.state === 'out';
-  return [{ serial, window, freeAgainOn, ...(isLate ? { lateFrom: ends_before } : {}) }];
+  const hasLeft = row.state === 'out' || row.state === 'back';
+  return [{ serial, window, freeAgainOn, number, hasLeft, ...(isLate ? { lateFrom: ends_before } : {}) }];
 }
 
 interface CountedAsked {
