@@ -12,6 +12,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { type Known, known } from '#lib/units/known-value.ts';
 import { parseQuantityRange } from '#lib/units/parse-quantity.ts';
 import { DIMENSIONS, type Dimension, findUnit, fromSi } from '#lib/units/unit-table.ts';
+import { wrongRuleValue } from './house-rule-values.ts';
 
 type QuantityKey = 'air_pressure' | 'air_flow' | 'altitude' | 'temperature' | 'noise_limit';
 
@@ -47,12 +48,26 @@ function quantity(key: QuantityKey) {
 
 const text = z.string().trim().min(1).max(200);
 
-const houseRule = z.strictObject({
-  id: text,
-  kind: z.enum(HOUSE_RULE_KINDS),
-  value: text,
-  sentence: z.string().trim().min(1).max(500),
-});
+const houseRule = z
+  .strictObject({
+    id: text,
+    kind: z.enum(HOUSE_RULE_KINDS),
+    value: text,
+    sentence: z.string().trim().min(1).max(500),
+    /** Switched off: kept, and not asked. */
+    off: z.literal(true).optional(),
+  })
+  .superRefine((rule, context) => {
+    const wrong = wrongRuleValue(rule);
+    if (wrong !== null) context.addIssue({ code: 'custom', path: ['value'], message: wrong });
+  });
+
+export type SiteRules = readonly z.output<typeof houseRule>[];
+
+/** The rules in the facts of a site as it is kept, those too that are switched off. */
+export function rulesOfPlace(facts: Readonly<Record<string, unknown>>): SiteRules {
+  return z.array(houseRule).parse(facts.house_rules ?? []);
+}
 
 /** What a site gives when it says nothing of crews and days. House practice, no source. */
 const DEFAULTS = { shift_hours: 8, crews: 1, persons_per_crew: 2, move_minutes: 10, days: 1 } as const;
@@ -177,7 +192,9 @@ function readSite(site: z.output<typeof siteSchema>, startsOn: IsoDate): Site {
     days: site.days,
     transport: site.transport,
     operated: site.operated,
-    houseRules: site.house_rules,
+    houseRules: site.house_rules
+      .filter((rule) => rule.off !== true)
+      .map(({ id, kind, value, sentence }) => ({ id, kind, value, sentence })),
   };
 }
 

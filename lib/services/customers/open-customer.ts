@@ -14,6 +14,7 @@ import {
 } from '#db/queries/dealings.ts';
 import { contactsOf, enquiriesBySite, sitesOf } from '#db/queries/places.ts';
 import type { CustomerFacts } from '#lib/contracts/customer.ts';
+import { rulesOfPlace, type SiteRules } from '#lib/contracts/site.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
@@ -41,6 +42,8 @@ export interface SiteView {
   readonly address: string;
   readonly accessNote: string;
   readonly facts: Readonly<Record<string, unknown>>;
+  /** Those that were switched off too. */
+  readonly rules: SiteRules;
   readonly enquiries: number;
   readonly archived: 'yes' | 'no';
 }
@@ -97,6 +100,7 @@ function sitesOfCustomer(context: Context, customerId: number): readonly SiteVie
   return sitesOf(db, customerId).map((row) => ({
     ...{ id: row.id, version: row.version, name: row.name, address: row.address, accessNote: row.access_note },
     facts: JSON.parse(row.facts_json),
+    rules: rulesOfPlace(JSON.parse(row.facts_json)),
     enquiries: counts.get(row.id) ?? 0,
     archived: yesWhen(row.archived_at),
   }));

@@ -8,24 +8,30 @@ import type { RuleKindSpec } from '#lib/contracts/house-rule-values.ts';
 import type { CustomerView } from '#lib/services/customers/open-customer.ts';
 import { NewRule } from './new-rule.client.tsx';
 
-type Rules = CustomerView['facts']['house_rules'];
+type Rules = readonly CustomerView['facts']['house_rules'][number][];
 
 interface RuleSheetProps {
-  readonly customerId: number;
-  readonly version: number;
+  /** Where the rules are kept, and what is sent along with them. */
+  readonly keptAt: {
+    readonly path: string;
+    readonly body: Readonly<Record<string, unknown>>;
+    readonly facts: Readonly<Record<string, unknown>>;
+  };
   readonly rules: Rules;
   readonly kinds: readonly RuleKindSpec[];
+  /** What stands there while there is no rule. */
+  readonly none: string;
 }
 
-/** The customer's own rules; each change is saved at once, and taken back by one button. */
-export function RuleSheet({ customerId, version, rules, kinds }: RuleSheetProps) {
+/** Rules of a customer or of a site; each change is saved at once, and taken back by one button. */
+export function RuleSheet({ keptAt, rules, kinds, none }: RuleSheetProps) {
   const router = useRouter();
   const [trouble, setTrouble] = useState('');
   const [before, setBefore] = useState<Rules | null>(null);
 
   async function save(next: Rules): Promise<void> {
-    const body = { version, facts: { house_rules: next } };
-    const sent = await send({ method: 'PATCH', path: `/api/v1/customers/${customerId}`, body });
+    const body = { ...keptAt.body, facts: { ...keptAt.facts, house_rules: next } };
+    const sent = await send({ method: 'PATCH', path: keptAt.path, body });
     setTrouble(sent.ok ? '' : sent.sentence);
     if (!sent.ok) return;
     setBefore(rules);
@@ -43,9 +49,7 @@ export function RuleSheet({ customerId, version, rules, kinds }: RuleSheetProps)
     <>
       <Trouble sentence={trouble} />
       {rules.length === 0 ? (
-        <p className="empty">
-          No rule of their own yet. “No petrol within the fence” or “three persons at every valve” is one.
-        </p>
+        <p className="empty">{none}</p>
       ) : (
         <div className="wide">
           <table>
