@@ -20,11 +20,12 @@ export interface EquipmentHold {
   readonly units: readonly Unit[];
   readonly items: readonly { readonly model: string; readonly count: number }[];
   readonly window: DateRange;
-  /** Moment at which it lapses unless somebody confirms it (ISO 8601, UTC). */
-  readonly heldUntil: string;
+  /** Moment at which it lapses unless somebody confirms it (ISO 8601, UTC); null where it does not. */
+  readonly heldUntil: string | null;
   readonly depot: string;
   readonly acceptedBy?: string;
   readonly orderNumber?: string;
+  readonly note?: string;
 }
 
 /** Answers the number of the new booking. */
@@ -37,7 +38,8 @@ export function holdEquipment(tx: DbOrTx, hold: EquipmentHold): string {
     option_slot: quote?.slot ?? 0,
     state: 'held',
     held_until: hold.heldUntil,
-    accepted_on: today(context),
+    note: hold.note ?? '',
+    accepted_on: quote === null ? null : today(context),
     accepted_by: hold.acceptedBy ?? '',
     order_number: hold.orderNumber ?? '',
     depot: hold.depot,

@@ -1,0 +1,15 @@
+import { expect, it } from 'vitest';
+import { stormOfBookings, tellStorm } from '#tests/support/booking-storm.ts';
+
+it('two hundred clients, half of them killed midway and started again, never book a unit twice and lose nothing that was answered', async () => {
+  const told = await stormOfBookings({
+    processes: 20,
+    clientsEach: 10,
+    asksEach: 25,
+    killed: 10,
+    killAfterAnswers: 1500,
+  });
+  console.info(`storm of bookings: ${tellStorm(told)}`);
+  expect(told).toMatchObject({ clients: 200, kills: 10, overlaps: 0, half: 0, lost: 0 });
+  expect(told.booked).toBeGreaterThan(100);
+});
