@@ -1,6 +1,6 @@
 /*
  * Until when equipment is held for somebody who has not confirmed, and over which days a unit of a booking is really engaged.
- * Invariant: a hold that has run out engages nothing, whether or not anybody has written that down; a unit that is out past its last day engages today.
+ * Invariant: a hold that has run out engages nothing, whether or not anybody has written that down; a unit that is out past its last day engages today, and one that left early from then on.
  * Not here: releasing the units of a lapsed hold (lib/services/yard/expire-holds.ts).
  * Read next: booking-life.ts, free-units.ts.
  */
@@ -22,6 +22,8 @@ export function hasRunOut({ state, heldUntil, now }: Hold): boolean {
 interface Engagement {
   readonly state: BookedUnitState;
   readonly window: DateRange;
+  /** The day on which it left; null while it has not. */
+  readonly outOn: IsoDate | null;
   /** What the customer said of a unit that is late; null where nobody said anything. */
   readonly expectedBackOn: IsoDate | null;
   /** The day on which it came back; null while it has not. */
@@ -30,10 +32,11 @@ interface Engagement {
 }
 
 /** The days on which the unit is away or kept; null where it holds nothing any more. */
-export function engagedDays({ state, window, expectedBackOn, backOn, today }: Engagement): DateRange | null {
+export function engagedDays({ state, window, outOn, expectedBackOn, backOn, today }: Engagement): DateRange | null {
   if (!holds(state)) return null;
+  const starts_on = outOn !== null && outOn < window.starts_on ? outOn : window.starts_on;
   // The day on which it comes back still belongs to the hire, and what is out is not here today.
   const lastDays = state === 'out' ? [today, expectedBackOn] : state === 'back' ? [backOn] : [];
   const ends = [window.ends_before, ...lastDays.flatMap((day) => (day === null ? [] : [addDays(day, 1)]))];
-  return { starts_on: window.starts_on, ends_before: ends.toSorted().at(-1) ?? window.ends_before };
+  return { starts_on, ends_before: ends.toSorted().at(-1) ?? window.ends_before };
 }

@@ -34,8 +34,22 @@ export function houseFacts(context: Context, on: IsoDate = today(context)): Hous
   const text = readHouse(db);
   invariant(text !== undefined, 'The house has no facts yet: run npm start once, it loads them.');
   const prices = heldOn(listHousePrices(db), on);
-  const parsed = parseHouse({ ...JSON.parse(text), ...(prices ? JSON.parse(prices.prices_json) : {}) });
+  return parsedFacts({ text, prices: prices?.prices_json ?? '{}' });
+}
+
+interface HouseTexts {
+  readonly text: string;
+  readonly prices: string;
+}
+
+let parsedHouse: (HouseTexts & { readonly house: HouseFacts }) | undefined;
+
+/** The house is asked for many times in one use case and parsing it takes milliseconds: the last parse is kept while the texts are the same. */
+function parsedFacts({ text, prices }: HouseTexts): HouseFacts {
+  if (parsedHouse?.text === text && parsedHouse.prices === prices) return parsedHouse.house;
+  const parsed = parseHouse({ ...JSON.parse(text), ...JSON.parse(prices) });
   invariant(parsed.ok, parsed.ok ? '' : parsed.reason.sentence);
+  parsedHouse = { text, prices, house: parsed.value };
   return parsed.value;
 }
 
@@ -164,6 +178,7 @@ export function unitBookingOf({ row, number = '', today: day }: BookedRow): read
   const window = engagedDays({
     state: row.state,
     window: { starts_on, ends_before },
+    outOn: row.out_on,
     expectedBackOn: expected_back_on,
     backOn: back_on,
     today: day,

@@ -11,7 +11,7 @@ import type { DateRange } from '#lib/kernel/date-range.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import type { Context } from '#lib/services/context.ts';
 import { recordMove } from './booking-record.ts';
-import { followUnits, stepUnits } from './step-units.ts';
+import { stepUnits } from './step-units.ts';
 
 interface Replacement {
   readonly context: Context;
@@ -26,16 +26,7 @@ interface Replacement {
 
 export function replaceUnit(tx: DbOrTx, replacement: Replacement): Result<BookingUnitRow> {
   const { context, booking, row, serial, window, freeAgainOn, why, detail = '' } = replacement;
-  const left = stepUnits(tx, {
-    context,
-    booking,
-    units: [row],
-    to: 'swapped',
-    what: 'swapped',
-    why,
-    detail: `${serial} takes its place. ${detail}`.trim(),
-  });
-  if (!left.ok) return left;
+  // The other comes first, so that the booking never looks as if nothing of it were left.
   const quoted = row.quoted_model === '' ? (findUnit(tx, row.unit_serial)?.model_number ?? '') : row.quoted_model;
   const isOther = findUnit(tx, serial)?.model_number !== quoted;
   const added = insertBookingUnit(tx, {
@@ -57,6 +48,15 @@ export function replaceUnit(tx: DbOrTx, replacement: Replacement): Result<Bookin
     why,
     detail: `In the place of ${row.unit_serial}. ${detail}`.trim(),
   });
-  followUnits(tx, { context, booking });
+  const left = stepUnits(tx, {
+    context,
+    booking,
+    units: [row],
+    to: 'swapped',
+    what: 'swapped',
+    why,
+    detail: `${serial} takes its place. ${detail}`.trim(),
+  });
+  if (!left.ok) return left;
   return ok(added);
 }

@@ -8,6 +8,7 @@ import type { DbOrTx } from '#db/client.ts';
 import {
   type BookingRow,
   type BookingUnitRow,
+  bookingsById,
   changeBooking,
   changeBookingUnit,
   unitsOfBooking,
@@ -60,10 +61,12 @@ export function followUnits(
   tx: DbOrTx,
   { context, booking }: { readonly context: Context; readonly booking: BookingRow },
 ): BookingState {
-  const from = bookingStateOf(booking);
+  // As it is now: an earlier step of the same deed may have moved it already.
+  const now = bookingsById(tx, [booking.id]).get(booking.id) ?? booking;
+  const from = bookingStateOf(now);
   const to = followedState({ booking: from, units: unitsOfBooking(tx, booking.id).map(bookedUnitStateOf) });
   if (to === from) return to;
-  changeBooking(tx, { id: booking.id, set: { state: to, held_until: to === 'held' ? booking.held_until : null } });
+  changeBooking(tx, { id: booking.id, set: { state: to, held_until: to === 'held' ? now.held_until : null } });
   recordMove(tx, { context, bookingId: booking.id, unit: null, what: `is ${to}`, from, to });
   return to;
 }

@@ -6,7 +6,7 @@ import { freeUnits } from '#lib/stock/free-units.ts';
 import { engagedDays, hasRunOut } from '#lib/stock/hold.ts';
 
 const WINDOW = { starts_on: '2026-03-10', ends_before: '2026-03-15' };
-const QUIET = { window: WINDOW, expectedBackOn: null, backOn: null, today: '2026-03-12' };
+const QUIET = { window: WINDOW, outOn: null, expectedBackOn: null, backOn: null, today: '2026-03-12' };
 
 describe('a hold', () => {
   it('runs out at its stated moment, not before, and only while nobody confirmed it', () => {
@@ -28,6 +28,11 @@ describe('a unit of a booking is engaged', () => {
   it('today, where it is out past its last day', () => {
     expect(engagedDays({ ...QUIET, state: 'out', today: '2026-03-20' })?.ends_before).toBe('2026-03-21');
     expect(engagedDays({ ...QUIET, state: 'picked', today: '2026-03-20' })).toEqual(WINDOW);
+  });
+
+  it('from the day on which it left, where that was before its first day', () => {
+    expect(engagedDays({ ...QUIET, state: 'out', outOn: '2026-03-08' })?.starts_on).toBe('2026-03-08');
+    expect(engagedDays({ ...QUIET, state: 'out', outOn: '2026-03-11' })?.starts_on).toBe('2026-03-10');
   });
 
   it('through the day on which a late one is expected, or came', () => {
