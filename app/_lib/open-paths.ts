@@ -8,7 +8,7 @@ export const OPEN_ROUTES: readonly string[] = ['/api/ping'];
 export const OPEN_PAGES: readonly string[] = ['/sign-in'];
 
 /** Below these everything is open to the world, pages and routes: what is behind them asks for a link or a key by itself. */
-export const OPEN_ROOTS: readonly string[] = ['/hire'];
+export const OPEN_ROOTS: readonly string[] = ['/hire', '/api/v1/orders', '/api/v1/openapi.json'];
 
 /** Whether a path is let through without a session. */
 export function isOpenPath(path: string): boolean {

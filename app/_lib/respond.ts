@@ -4,6 +4,16 @@ import { type Failed, failed, ok, type Refused, type Result } from '#lib/kernel/
 /** HTTP status of a refusal by its code; anything else that the domain refuses is 422. */
 const STATUS: Readonly<Record<string, number>> = {
   'not-signed-in': 401,
+  'no-key': 401,
+  'link-expired': 410,
+  'link-withdrawn': 410,
+  'link-only-looks': 403,
+  'key-used-before': 409,
+  'order-with-desk': 409,
+  'order-accepted': 409,
+  'not-firm': 409,
+  'equipment-taken': 409,
+  busy: 503,
   'not-allowed': 403,
   'password-to-choose': 403,
   'too-many-tries': 429,

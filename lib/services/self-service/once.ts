@@ -6,6 +6,7 @@
  */
 import { findKeptAnswer, forgetKeptAnswers, insertKeptAnswer } from '#db/queries/api-keys.ts';
 import { failed, type Result } from '#lib/kernel/result.ts';
+import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
 import { sha256 } from '#lib/services/sha256.ts';
 
@@ -26,6 +27,8 @@ export interface OnceAsked<Value> {
 }
 
 export async function once<Value>(context: Context, asked: OnceAsked<Value>): Promise<Result<Value>> {
+  const allowed = authorise(context, 'use self-service');
+  if (!allowed.ok) return allowed;
   const { scope, key, run } = asked;
   if (key === '') return run();
   if (key.length > KEY_CHARACTERS)
@@ -33,18 +36,20 @@ export async function once<Value>(context: Context, asked: OnceAsked<Value>): Pr
   globalThis.kitwrightOnce ??= new Map();
   const running = globalThis.kitwrightOnce;
   const name = `${scope} ${key}`;
-  await running.get(name)?.catch(() => undefined);
+  // Nothing is awaited between looking and beginning, so that of several at once only one begins.
+  for (let other = running.get(name); other !== undefined; other = running.get(name))
+    await other.catch(() => undefined);
   const before = keptBefore(context, asked);
   if (before !== null) return before;
-  const doing = run();
+  const doing = carryOut(context, asked).finally(() => running.delete(name));
   running.set(name, doing);
-  try {
-    const result = await doing;
-    keep(context, { asked, result });
-    return result;
-  } finally {
-    running.delete(name);
-  }
+  return doing;
+}
+
+async function carryOut<Value>(context: Context, asked: OnceAsked<Value>): Promise<Result<Value>> {
+  const result = await asked.run();
+  keep(context, { asked, result });
+  return result;
 }
 
 function keptBefore<Value>(context: Context, { scope, key, request }: OnceAsked<Value>): Result<Value> | null {

@@ -15,6 +15,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
 import { type EnquiryRecord, readEnquiry } from '#lib/services/enquiries/enquiry-record.ts';
+import { isKey, openKey } from './open-key.ts';
 import { mayChange } from './order-stage.ts';
 import { isSecret, secretHash } from './secret.ts';
 import { mayTurn, takeTurn } from './self-throttle.ts';
@@ -23,19 +24,23 @@ export interface LinkAsked {
   readonly token: string;
   /** Where the request came from; only its turns are counted. */
   readonly address: string;
+  /** With a key in the place of a link: which of its customer's orders. */
+  readonly enquiryId?: number;
 }
 
 export interface OpenOrder {
-  readonly link: OrderLinkRow;
+  readonly link: Pick<OrderLinkRow, 'id' | 'scope' | 'expires_at'>;
   readonly order: SelfOrderRow;
   readonly enquiry: EnquiryRecord;
   /** The house acting for the owner of the link, in the log by the number of the enquiry. */
   readonly desk: Context;
 }
 
-export function openOrder(context: Context, { token, address }: LinkAsked): Result<OpenOrder> {
+export function openOrder(context: Context, asked: LinkAsked): Result<OpenOrder> {
   const allowed = authorise(context, 'use self-service');
   if (!allowed.ok) return allowed;
+  if (isKey(asked.token)) return openByKey(context, asked);
+  const { token, address } = asked;
   const wrong = { turn: 'open a wrong link', who: address } as const;
   const free = mayTurn(context, wrong);
   if (!free.ok) return free;
@@ -62,6 +67,28 @@ export function openOrder(context: Context, { token, address }: LinkAsked): Resu
   if (!enquiry.ok) return enquiry;
   if (now.slice(0, 16) !== link.last_used_at.slice(0, 16)) markLinkUsed(db, { id: link.id, at: now });
   return ok({ link, order, enquiry: enquiry.value, desk });
+}
+
+/** A key opens the orders that keys of the same customer made; of all others it learns nothing. */
+function openByKey(context: Context, asked: LinkAsked): Result<OpenOrder> {
+  const key = openKey(context, asked);
+  if (!key.ok) return key;
+  const enquiryId = asked.enquiryId ?? 0;
+  const order = findSelfOrder(context.database.db, enquiryId);
+  const desk = houseFor(context, enquiryId);
+  const enquiry = order === undefined ? undefined : readEnquiry(desk, enquiryId);
+  if (order === undefined || order.by_key_id === null || enquiry?.ok !== true) return noSuchOrder();
+  if (enquiry.value.row.customer_id !== key.value.customer_id) return noSuchOrder();
+  // Keys count below zero, so that their turns are never those of a link.
+  const link = { id: -key.value.id, scope: 'order', expires_at: FOR_EVER };
+  return ok({ link, order, enquiry: enquiry.value, desk });
+}
+
+/** A key holds until it is revoked. */
+const FOR_EVER = '9999-12-31T00:00:00.000Z';
+
+function noSuchOrder(): Result<never> {
+  return failed({ code: 'no-such-order', sentence: 'There is no such order of this customer.' });
 }
 
 /** The same, to change the order: counted by link, and refused where only looking is allowed or the Desk has it. */
