@@ -1,11 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import { addDays } from '#lib/kernel/date-range.ts';
 import type { Result } from '#lib/kernel/result.ts';
 import type { Context } from '#lib/services/context.ts';
 import { changeEnquiry } from '#lib/services/enquiries/change-enquiry.ts';
 import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
 import { openEnquiry } from '#lib/services/enquiries/open-enquiry.ts';
+import { houseFacts } from '#lib/services/house/house-facts.ts';
 import { adoptCase } from '#lib/services/lines/adopt-case.ts';
+import { freeAtHome } from '#lib/services/plans/depots-view.ts';
 import { awaitPlan, haltPlan, planState, prepareInput, readPlan, startPlan } from '#lib/services/plans/plan-enquiry.ts';
+import { readPlanView } from '#lib/services/plans/plan-view.ts';
+import { HOME_DEPOT_ALONE } from '#lib/services/plans/study-cases.ts';
 import { awaitStudy, haltStudy, readStudy, type StudyKind, startStudy } from '#lib/services/plans/study-enquiry.ts';
 import { addLines } from '#lib/services/schedule/change-lines.ts';
 import { checkedWorkOut } from '#tests/support/checked.ts';
@@ -88,6 +93,31 @@ describe('each part left out', () => {
     const again = await checkedWorkOut({ ...input, constraints, preferences: ['cost'] });
     expect(first?.cost_minor).toBe(again.plans[0]?.fleet.cost_minor);
     console.info(`without: ${others.length} parts left out, each planned anew`);
+  });
+});
+
+describe('what another depot gives', () => {
+  it('is told with the day to send it, and what the plan would lose without it is really planned', async () => {
+    const context = await demoHouseContext();
+    await planned(context, ID);
+    const before = granted(readPlanView(context, { enquiryId: ID }));
+    const drive = before?.kits[0]?.items.find(({ role }) => role === 'drive')?.number ?? '';
+    const [home = '', other = ''] = houseFacts(context).depots.map(({ code }) => code);
+    context.database.raw.prepare('update unit set depot = ? where model_number = ?').run(other, drive);
+    const view = granted(readPlanView(context, { enquiryId: ID }));
+    const brought = view?.depots.brought.find(({ model }) => model === drive);
+    const { site } = granted(openEnquiry(context, ID));
+    expect(brought).toMatchObject({ count: 1, depot: other, sendOn: addDays(site.startsOn, -1), isInTime: true });
+    expect(view?.depots.brought.every(({ depot }) => depot !== home)).toBe(true);
+    const { cases } = await studied(context, { enquiryId: ID, kind: 'without' });
+    const alone = cases.find(({ key }) => key === HOME_DEPOT_ALONE);
+    const free = freeAtHome(context, { enquiryId: ID, site });
+    expect(free[drive]).toBe(0);
+    const { input } = granted(prepareInput(context, ID));
+    const again = await checkedWorkOut({ ...input, free, preferences: ['cost'] });
+    expect(alone?.cost_minor).toBe(again.plans[0]?.fleet.cost_minor);
+    expect(alone?.served).toBe(again.plans[0]?.fleet.served);
+    expect(alone?.cost_minor).toBeGreaterThanOrEqual(cases[0]?.cost_minor ?? Number.NaN);
   });
 });
 

@@ -23,6 +23,7 @@ import { priceOutcome } from '#lib/services/quotes/price-outcome.ts';
 import { choicesTurnedOver, quotedExchange } from '#lib/services/quotes/quote-currency.ts';
 import { type Coverage, coverageOf } from './coverage-view.ts';
 import { crewDaysOf } from './crew-days-of.ts';
+import { type DepotsView, depotsOf } from './depots-view.ts';
 import { fittingNothing } from './fitting-nothing.ts';
 import { type PlanState, planState, prepareInput, readPlan } from './plan-enquiry.ts';
 
@@ -77,6 +78,7 @@ export interface PlanView {
     readonly items: readonly KitItemView[];
   }[];
   readonly coverage: Coverage;
+  readonly depots: DepotsView;
   readonly crewDays: readonly CrewDaysInput[];
   readonly lines: readonly PlannedLineView[];
   readonly unserved: readonly (Omit<WorkedOut['unserved'][number], 'repairs'> & {
@@ -137,6 +139,7 @@ export function readPlanView(
       items: itemViews(context, { outcome, crew: kit.crew, items: kit.items }),
     })),
     coverage: coverageOf(outcome),
+    depots: depotsOf(context, { enquiryId: input.enquiryId, site, kits: outcome.kits }),
     crewDays: crewDaysOf({
       outcome,
       models,

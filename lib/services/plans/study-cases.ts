@@ -7,9 +7,10 @@
 import { addDays, rangeOfDays } from '#lib/kernel/date-range.ts';
 import { LIMITS } from '#lib/kernel/limits.ts';
 import type { PlanCase } from '#lib/planning/try-cases.ts';
-import type { WorkedOut, WorkOutInput } from '#lib/planning/worked-out.ts';
+import type { PlanOutcome, WorkedOut, WorkOutInput } from '#lib/planning/worked-out.ts';
 import type { Context } from '#lib/services/context.ts';
 import { freePieces, houseModels, stockQuestion } from '#lib/services/house/house-facts.ts';
+import { depotsOf, freeAtHome } from './depots-view.ts';
 
 export interface CasesAsked {
   readonly enquiryId: number;
@@ -58,9 +59,24 @@ export function frontierCases(
   }));
 }
 
-/** The plan as it is, then without each part that it carries. */
-export function withoutCases(parts: readonly string[]): readonly PlanCase[] {
-  return [{ key: 'as planned', change: {} }, ...parts.map((part) => ({ key: part, change: { without: [part] } }))];
+/** No number of a part has a space in it. */
+export const HOME_DEPOT_ALONE = 'despatching depot alone';
+
+/** The plan as it is, then without each part that it carries, then without what is brought from other depots. */
+export function withoutCases(
+  context: Context,
+  at: CasesAsked & { readonly parts: readonly string[]; readonly kits: PlanOutcome['kits'] },
+): readonly PlanCase[] {
+  const { enquiryId, input, parts, kits } = at;
+  const { site } = input;
+  const { brought } = depotsOf(context, { enquiryId, site, kits });
+  const home =
+    brought.length === 0 ? [] : [{ key: HOME_DEPOT_ALONE, change: { free: freeAtHome(context, { enquiryId, site }) } }];
+  return [
+    { key: 'as planned', change: {} },
+    ...parts.map((part) => ({ key: part, change: { without: [part] } })),
+    ...home,
+  ];
 }
 
 const MORE_DAYS = [1, 2, 4];

@@ -155,7 +155,12 @@ function askedOf(context: Context, at: StudyKey & { readonly points: readonly Po
   const chosen = new Set(plan?.fleet.kits.flatMap(({ items }) => items.map(({ item }) => item)));
   const cases =
     kind === 'without'
-      ? withoutCases(parts.filter((part) => chosen.has(part)))
+      ? withoutCases(context, {
+          enquiryId,
+          input,
+          parts: parts.filter((part) => chosen.has(part)),
+          kits: plan?.kits ?? [],
+        })
       : wayCases(context, { enquiryId, input, shortage: worked?.shortage ?? null });
   const keys = cases.map(({ key }) => key);
   return ok({ input, preference, cases, points: [], hash: sha256(JSON.stringify([hash, kind, preference, keys])) });

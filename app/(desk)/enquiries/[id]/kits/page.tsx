@@ -14,12 +14,14 @@ import type { Context } from '#lib/services/context.ts';
 import { type EnquiryView, openEnquiry } from '#lib/services/enquiries/open-enquiry.ts';
 import { listModelsView } from '#lib/services/equipment/list-models-view.ts';
 import { type PlanView, readPlanView } from '#lib/services/plans/plan-view.ts';
+import { HOME_DEPOT_ALONE } from '#lib/services/plans/study-cases.ts';
 import { readStudy, type StudyKind, type StudyView } from '#lib/services/plans/study-enquiry.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { FrontierChart } from './frontier-chart.client.tsx';
 import { frontierRows } from './frontier-rows.ts';
 import { groupLines, groupRefusals } from './group-plan.ts';
 import { type Money, moneyText } from './money-text.ts';
+import { OtherDepots } from './other-depots.tsx';
 import { PlanCoverage } from './plan-coverage.tsx';
 import { PlanKits } from './plan-kits.client.tsx';
 import { PlanLines, PlanRefusals } from './plan-lines.client.tsx';
@@ -51,7 +53,14 @@ export default async function KitsPage({ params }: { readonly params: Promise<{ 
       <RepairDone enquiryId={enquiryId} replan="yes" />
       {view.value === null ? (
         // Without a plan the choices must still be within reach: one of them may be why there is none.
-        <PlanKits {...{ enquiryId, version, names }} choices={constraints} roles={ROLES} kits={[]} />
+        <PlanKits
+          {...{ enquiryId, version, names }}
+          choices={constraints}
+          roles={ROLES}
+          partRoles={{}}
+          tags={[]}
+          kits={[]}
+        />
       ) : (
         <Planned
           enquiry={enquiry.value}
@@ -87,6 +96,8 @@ interface PlannedProps {
 function Planned({ enquiry, view, names, roles, system, texts, study }: PlannedProps) {
   const { id: enquiryId, version, constraints } = enquiry;
   const money = moneyText(texts, view.currency);
+  const withoutStudy = study('without');
+  const without = withoutOf(withoutStudy, money);
   const groups = groupLines(view.lines, { names, system });
   const refusals = groupRefusals(view.unserved);
   const refused = new Set(view.unserved.map((line) => line.tag));
@@ -107,12 +118,17 @@ function Planned({ enquiry, view, names, roles, system, texts, study }: PlannedP
         {...{ enquiryId, version, names }}
         choices={constraints}
         roles={ROLES}
+        partRoles={roles}
+        tags={[...view.lines, ...view.unserved].map(({ tag }) => tag)}
+        study={<WithoutRun enquiryId={enquiryId} study={withoutStudy} />}
         kits={view.kits.map((kit) => ({
           ...kit,
+          items: kit.items.map((item) => ({ ...item, without: without.get(item.number) ?? '' })),
           facts: `${hoursText(kit.hours)} of work · ${massText(kit.mass_kg, system)} · ${countText(kit.pieces, 'piece')}`,
         }))}
       />
-      <Needed {...{ enquiryId, view, names, roles, money }} study={study('without')} />
+      <OtherDepots depots={view.depots} names={names} alone={without.get(HOME_DEPOT_ALONE) ?? ''} />
+      <Needed {...{ view, names, roles, without }} />
       <CrewDays crews={view.crewDays} system={system} />
       <section className={styles.panel} aria-labelledby="lines">
         <h2 id="lines">Which assembly does which line</h2>
@@ -180,20 +196,33 @@ function Frontier({
 }
 
 interface NeededProps {
-  readonly enquiryId: number;
   readonly view: PlanView;
   readonly names: Readonly<Record<string, string>>;
   readonly roles: Readonly<Record<string, string>>;
-  readonly money: Money;
-  readonly study: StudyView;
+  readonly without: ReadonlyMap<string, string>;
 }
 
 /** What each piece is needed for, and what would be lost without it. */
-function Needed({ enquiryId, view, names, roles, money, study }: NeededProps) {
+function Needed({ view, names, roles, without }: NeededProps) {
   return (
     <section className={styles.panel} aria-labelledby="needed">
       <h2 id="needed">What each piece is needed for</h2>
-      <PlanCoverage coverage={view.coverage} names={names} roles={roles} without={withoutOf(study, money)} />
+      <PlanCoverage coverage={view.coverage} names={names} roles={roles} without={without} />
+    </section>
+  );
+}
+
+/** Works out for every part at once what leaving it out would cost; told beside each. */
+function WithoutRun({ enquiryId, study }: { readonly enquiryId: number; readonly study: StudyView }) {
+  const isThere = study.state.kind === 'ready' && study.state.current;
+  return (
+    <section className={styles.panel} aria-labelledby="without">
+      <h2 id="without">What each part is worth</h2>
+      <p className={styles.lead}>
+        {isThere
+          ? 'The list was planned anew without each part in turn: what would be lost or cost more stands beside the part below.'
+          : 'The list can be planned anew without each part in turn: what would be lost or cost more then stands beside the part below.'}
+      </p>
       <StudyRun
         enquiryId={enquiryId}
         kind="without"
@@ -246,5 +275,5 @@ function shortageText({ shortage }: PlanView, names: Readonly<Record<string, str
   const pieces = shortage.short.map(
     ({ item, wanted, free }) => `${names[item] ?? item} (${item}): ${wanted} wanted, ${free} free`,
   );
-  return `${countText(shortage.valvesMore, 'valve')} more could be served if these pieces were free: ${pieces.join('; ')}.`;
+  return `${countText(shortage.valvesMore, 'valve')} more could be served if these pieces were free: ${pieces.join('; ')}. Pieces of all depots are counted.`;
 }

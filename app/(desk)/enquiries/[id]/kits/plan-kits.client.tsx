@@ -1,16 +1,16 @@
 'use client';
 import { useRouter } from 'next/navigation';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
-import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
 import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import type { EnquiryView } from '#lib/services/enquiries/open-enquiry.ts';
 import type { PlanView } from '#lib/services/plans/plan-view.ts';
+import { type ItemTools, KitTable, type ShownItem } from './kit-table.client.tsx';
+import { type Changed, ChoicesList, linesText } from './plan-choices.client.tsx';
 
 type Choices = EnquiryView['constraints'];
 type Kit = PlanView['kits'][number];
-type Item = Kit['items'][number];
 
 interface KitsProps {
   readonly enquiryId: number;
@@ -20,43 +20,77 @@ interface KitsProps {
   readonly names: Readonly<Record<string, string>>;
   /** Roles in the order they are packed, with their heading. */
   readonly roles: readonly { readonly role: string; readonly heading: string }[];
-  readonly kits: readonly (Kit & { readonly facts: string })[];
+  /** Roles of all models by number. */
+  readonly partRoles: Readonly<Record<string, string>>;
+  /** Tags of all lines. */
+  readonly tags: readonly string[];
+  readonly kits: readonly (Omit<Kit, 'items'> & { readonly facts: string; readonly items: readonly ShownItem[] })[];
+  /** Starts working out what leaving each part out would cost. */
+  readonly study?: ReactNode;
 }
 
 /** What every crew carries, and the choices laid on the plan. */
 export function PlanKits(props: KitsProps) {
-  const { enquiryId, version, choices, names, kits, roles } = props;
+  const { enquiryId, version, choices, names, kits, roles, tags, partRoles } = props;
   const router = useRouter();
   const [problem, setProblem] = useState('');
   const [busy, setBusy] = useState(false);
+  const [last, setLast] = useState<Changed | null>(null);
 
-  async function change(next: Choices): Promise<void> {
+  async function change(next: Choices, told: string): Promise<void> {
     setBusy(true);
     setProblem('');
     const path = `/api/v1/enquiries/${enquiryId}`;
     const saved = await send({ path, method: 'PATCH', body: { version, constraints: next } });
     const started = saved.ok ? await send({ path: `${path}/plan`, method: 'POST' }) : saved;
     setBusy(false);
+    if (saved.ok) setLast(told === '' ? null : { told, before: choices });
     if (!started.ok) setProblem(started.sentence);
     router.refresh();
   }
-  const leaveOut = (part: string) =>
-    change({
-      ...choices,
-      excludedParts: [...choices.excludedParts.filter((other) => other !== part), part],
-      lockedParts: choices.lockedParts.filter((other) => other !== part),
-    });
-  const keep = (part: string) =>
-    change({ ...choices, lockedParts: [...choices.lockedParts.filter((other) => other !== part), part] });
+  const named = (part: string): string => `${names[part] ?? 'unknown part'} (${part})`;
+  const tools: ItemTools = {
+    locked: choices.lockedParts,
+    pins: choices.pins,
+    tags,
+    busy,
+    leaveOut: (part) =>
+      change(
+        {
+          ...choices,
+          excludedParts: [...choices.excludedParts.filter((other) => other !== part), part],
+          lockedParts: choices.lockedParts.filter((other) => other !== part),
+        },
+        `${named(part)} is left out`,
+      ),
+    keep: (part) =>
+      change(
+        { ...choices, lockedParts: [...choices.lockedParts.filter((other) => other !== part), part] },
+        `${named(part)} is locked in`,
+      ),
+    // A line is done with one part of a role: a new pin takes the place of an earlier one.
+    pin: (part, lines) =>
+      change(
+        {
+          ...choices,
+          pins: [
+            ...choices.pins.filter((pin) => !lines.includes(pin.tag) || partRoles[pin.part] !== partRoles[part]),
+            ...lines.map((tag) => ({ tag, part })),
+          ],
+        },
+        `${linesText(lines)} done with ${named(part)}`,
+      ),
+  };
 
   return (
     <>
-      <ChoicesList choices={choices} names={names} busy={busy} change={change} />
+      <ChoicesList {...{ choices, names, busy, last, change }} />
       {problem === '' ? null : (
         <p className={styles.refused} role="alert">
           {problem}
         </p>
       )}
+      {kits.length === 0 ? null : props.study}
       {kits.map((kit) => (
         <section key={kit.crew} className={styles.panel} aria-labelledby={`crew-${kit.crew}`}>
           <div className={styles.spread}>
@@ -66,14 +100,7 @@ export function PlanKits(props: KitsProps) {
             </span>
           </div>
           {kit.items.length === 0 ? <p className={styles.soft}>This crew has no work in the shown plan.</p> : null}
-          {kit.items.length === 0 ? null : (
-            <KitTable
-              crew={kit.crew}
-              items={kit.items}
-              locked={choices.lockedParts}
-              {...{ roles, busy, leaveOut, keep }}
-            />
-          )}
+          {kit.items.length === 0 ? null : <KitTable crew={kit.crew} items={kit.items} roles={roles} {...tools} />}
           <Lacking kit={kit} names={names} />
         </section>
       ))}
@@ -82,7 +109,7 @@ export function PlanKits(props: KitsProps) {
 }
 
 /** What the crew goes without, as the papers say it too. */
-function Lacking({ kit, names }: { readonly kit: Kit; readonly names: KitsProps['names'] }) {
+function Lacking({ kit, names }: { readonly kit: Pick<Kit, 'lacking'>; readonly names: KitsProps['names'] }) {
   const lacking = kit.lacking ?? [];
   if (lacking.length === 0) return null;
   const told = lacking.map(({ item, count }) => `${count} × ${names[item] ?? ''} ${item}`);
@@ -92,163 +119,4 @@ function Lacking({ kit, names }: { readonly kit: Kit; readonly names: KitsProps[
       hire on other dates.
     </p>
   );
-}
-
-interface ListProps {
-  readonly choices: Choices;
-  readonly names: Readonly<Record<string, string>>;
-  readonly busy: boolean;
-  readonly change: (next: Choices) => void;
-}
-
-function ChoicesList({ choices, names, busy, change }: ListProps) {
-  const { lockedParts, excludedParts, pins } = choices;
-  const name = (part: string) => `${names[part] ?? 'unknown part'} (${part})`;
-  const chips = [
-    ...lockedParts.map((part) => ({
-      words: `Locked in: ${name(part)}`,
-      next: { ...choices, lockedParts: lockedParts.filter((other) => other !== part) },
-    })),
-    ...excludedParts.map((part) => ({
-      words: `Left out: ${name(part)}`,
-      next: { ...choices, excludedParts: excludedParts.filter((other) => other !== part) },
-    })),
-    ...pins.map((pin) => ({
-      words: `${pin.tag} is done with ${name(pin.part)}`,
-      next: { ...choices, pins: pins.filter((other) => other !== pin) },
-    })),
-  ];
-  return (
-    <section className={styles.panel} aria-labelledby="choices">
-      <h2 id="choices">Your choices</h2>
-      {chips.length === 0 ? (
-        <p className={styles.soft}>
-          None: the plan may use any part that fits and is free. Lock a part in or leave one out below; the plan is then
-          worked out again.
-        </p>
-      ) : (
-        <ul className={`${styles.bare} ${styles.row}`}>
-          {chips.map((chip) => (
-            <li key={chip.words} className={styles.chip}>
-              {chip.words}
-              <button
-                type="button"
-                className={styles.small}
-                disabled={busy}
-                aria-label={`Take back: ${chip.words}`}
-                onClick={() => change(chip.next)}
-              >
-                Take back
-              </button>
-            </li>
-          ))}
-        </ul>
-      )}
-    </section>
-  );
-}
-
-interface ItemTools {
-  readonly locked: readonly string[];
-  readonly busy: boolean;
-  readonly leaveOut: (part: string) => void;
-  readonly keep: (part: string) => void;
-}
-
-interface KitTableProps extends ItemTools {
-  readonly crew: number;
-  readonly roles: KitsProps['roles'];
-  readonly items: readonly Item[];
-}
-
-/** What one crew carries, role by role. */
-function KitTable({ crew, roles, items, ...tools }: KitTableProps) {
-  return (
-    <PlanWide label={`Parts that crew ${crew + 1} carries`}>
-      <table className={styles.kit}>
-        <thead>
-          <tr>
-            <th scope="col" className={styles.number}>
-              Count
-            </th>
-            <th scope="col">Part</th>
-            <th scope="col">Needed for</th>
-            <th scope="col" className={styles.screenOnly}>
-              Choice
-            </th>
-          </tr>
-        </thead>
-        {roles.map(({ role, heading }) => (
-          <RoleItems key={role} heading={heading} items={items.filter((item) => item.role === role)} {...tools} />
-        ))}
-      </table>
-    </PlanWide>
-  );
-}
-
-interface RoleItemsProps extends ItemTools {
-  readonly heading: string;
-  readonly items: readonly Item[];
-}
-
-function RoleItems({ heading, items, ...tools }: RoleItemsProps) {
-  if (items.length === 0) return null;
-  return (
-    <tbody>
-      <tr>
-        <th scope="rowgroup" colSpan={4} className={styles.group}>
-          {heading}
-        </th>
-      </tr>
-      {items.map((item) => (
-        <tr key={item.number}>
-          <td className={styles.number}>{item.count}</td>
-          <th scope="row">
-            {item.name}
-            <br />
-            <span className={styles.soft}>{item.number}</span>
-          </th>
-          <td className={styles.sentence}>{needText(item)}</td>
-          <td className={styles.screenOnly}>
-            <ItemChoice item={item} {...tools} />
-          </td>
-        </tr>
-      ))}
-    </tbody>
-  );
-}
-
-function ItemChoice({ item, locked, busy, leaveOut, keep }: ItemTools & { readonly item: Item }) {
-  return (
-    <span className={styles.row}>
-      {locked.includes(item.number) ? (
-        <span className={styles.soft}>✓ locked in</span>
-      ) : (
-        <button
-          type="button"
-          className={styles.small}
-          disabled={busy}
-          aria-label={`Lock in ${item.name} ${item.number}`}
-          onClick={() => keep(item.number)}
-        >
-          Lock in
-        </button>
-      )}
-      <button
-        type="button"
-        className={styles.small}
-        disabled={busy}
-        aria-label={`Leave out ${item.name} ${item.number}`}
-        onClick={() => leaveOut(item.number)}
-      >
-        Leave out
-      </button>
-    </span>
-  );
-}
-
-function needText({ neededFor, neededForCount }: Item): string {
-  if (neededForCount === 0) return 'the crew as a whole (supply, spares, packing)';
-  const more = neededForCount - neededFor.length;
-  return `${neededFor.join(', ')}${more > 0 ? ` and ${more} more lines` : ''}`;
 }
