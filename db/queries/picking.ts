@@ -4,8 +4,12 @@
  * Not here: bookings and their units (bookings.ts).
  * Read next: ../schema/yard-scan.ts, ../schema/pick-check.ts, ../schema/load-case.ts.
  */
-import { and, asc, eq } from 'drizzle-orm';
+import { and, asc, eq, gt, inArray, lt, ne } from 'drizzle-orm';
+import type { DateRange } from '#lib/kernel/date-range.ts';
+import { HOLDING_STATES } from '#lib/stock/booking-life.ts';
 import type { DbOrTx } from '../client.ts';
+import { booking } from '../schema/booking.ts';
+import { bookingUnit } from '../schema/booking-unit.ts';
 import { loadCase } from '../schema/load-case.ts';
 import { loadPiece } from '../schema/load-piece.ts';
 import { pickCheck } from '../schema/pick-check.ts';
@@ -68,4 +72,30 @@ export function removeLoadPiece(db: DbOrTx, at: { readonly bookingId: number; re
 export function emptyLoad(db: DbOrTx, bookingId: number): void {
   db.delete(loadPiece).where(eq(loadPiece.booking_id, bookingId)).run();
   db.delete(loadCase).where(eq(loadCase.booking_id, bookingId)).run();
+}
+
+interface HeldBy {
+  readonly serial: string;
+  readonly window: DateRange;
+  /** Id of the booking that asks. */
+  readonly beside: number;
+}
+
+/** Number of another booking that holds the unit on any of these days. */
+export function bookingHolding(db: DbOrTx, { serial, window, beside }: HeldBy): string | undefined {
+  return db
+    .select({ number: booking.number })
+    .from(bookingUnit)
+    .innerJoin(booking, eq(booking.id, bookingUnit.booking_id))
+    .where(
+      and(
+        eq(bookingUnit.unit_serial, serial),
+        ne(bookingUnit.booking_id, beside),
+        inArray(bookingUnit.state, [...HOLDING_STATES]),
+        lt(bookingUnit.starts_on, window.ends_before),
+        gt(bookingUnit.free_again_on, window.starts_on),
+      ),
+    )
+    .orderBy(asc(bookingUnit.starts_on))
+    .get()?.number;
 }

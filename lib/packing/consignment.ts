@@ -13,7 +13,9 @@ export interface Consignment {
   readonly sentence: string;
 }
 
-export function consignmentOf(cases: readonly PackedCase[]): Consignment {
+export type ConsignedCase = Pick<PackedCase, 'pieces' | 'dangerousGoods'>;
+
+export function consignmentOf(cases: readonly ConsignedCase[]): Consignment {
   const counted = cases
     .filter(({ dangerousGoods }) => dangerousGoods.some(({ id, route }) => id === 'lithium' && route === 'full'))
     .flatMap(({ pieces }) => pieces.filter(({ lithium }) => lithium !== null));
