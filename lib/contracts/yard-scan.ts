@@ -27,3 +27,8 @@ export const torqueTestRequest = z.strictObject({
   instrument: z.string().trim().max(80),
 });
 export type TorqueTestRequest = z.output<typeof torqueTestRequest>;
+
+export const caseRequest = z.strictObject({
+  name: z.string().trim().min(1).max(120),
+  crew: z.number().int().min(1).max(100),
+});

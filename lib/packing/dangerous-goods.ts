@@ -14,6 +14,10 @@ export interface DangerousGoods {
   /** UN number as it stands on the paper, or null where the goods are outside the rules. */
   readonly un: string | null;
   readonly wattHours: WattHours;
+  /** Proper shipping name, or null where the goods are outside the rules. */
+  readonly name: string | null;
+  /** What stands on the outside of the case. */
+  readonly marks: readonly string[];
   /** In full, or eased by a special provision, or outside the rules. */
   readonly route: 'full' | 'eased' | 'outside';
   readonly sentence: string;
@@ -26,6 +30,7 @@ const SMALL_BATTERY = 100;
 const SMALL_PACKAGE = 30;
 
 const SP188 = 'ADR and IMDG special provision 188; UN 3480 and UN 3481 as listed in ADR table A';
+const AIR = `${SP188}; IATA Dangerous Goods Regulations, packing instructions 965 and 966 (from memory)`;
 const SP363 = 'ADR special provision 363: a machine without fuel, tank drained, is not subject to ADR';
 
 export interface CaseQuestion {
@@ -72,21 +77,25 @@ function lithiumLine({ pieces, gross, transport }: CaseQuestion): readonly Dange
   const energy = carried.reduce((sum, pack) => sum + pack.energy * pack.packs, 0);
   const largest = Math.max(...carried.map((pack) => pack.energy));
   const withEquipment = pieces.some(({ kind }) => kind === 'battery drive');
-  const small = largest <= SMALL_BATTERY && (withEquipment || gross <= SMALL_PACKAGE);
+  // By air packs alone travel in full whatever their energy: the easing for small ones (section II) was deleted in 2022.
+  const eased = transport !== 'air' || withEquipment;
+  const small = eased && largest <= SMALL_BATTERY && (withEquipment || gross <= SMALL_PACKAGE);
   const un = withEquipment ? 'UN 3481' : 'UN 3480';
   const name = withEquipment ? 'LITHIUM ION BATTERIES PACKED WITH EQUIPMENT' : 'LITHIUM ION BATTERIES';
   const head = `${un}, ${name}: ${packs} ${packs === 1 ? 'pack' : 'packs'}, the largest of ${largest} Wh, ${energy} Wh together`;
   const route = small
     ? 'Small batteries: lithium battery mark, terminals covered, no transport document'
-    : 'Class 9 in full: label 9A, UN packaging, transport document with tunnel code (E)';
+    : `Class 9 in full: label 9A, UN packaging, ${DOCUMENT[transport]}`;
   return [
     {
       id: 'lithium',
       un,
+      name,
+      marks: small ? [`Lithium battery mark, 100 × 100 mm, with ${un}`] : ['Label 9A, 100 × 100 mm', un, name],
       wattHours: wattHours(energy),
       route: small ? 'eased' : 'full',
       sentence: `${head}. ${route}.${tellAir({ withEquipment, transport })}`,
-      source: SP188,
+      source: transport === 'air' ? AIR : SP188,
     },
   ];
 }
@@ -111,6 +120,13 @@ function tellDrained(transport: Transport): string {
     : `${base} By ${transport} the carrier is asked first: UN 3528 applies unless its own rule for drained machines does.`;
 }
 
+/** Order of the line in ADR 5.4.1.1: UN number, name, label, tunnel code (from memory). */
+const DOCUMENT: Readonly<Record<Transport, string>> = {
+  road: 'transport document with tunnel code (E)',
+  sea: 'dangerous goods declaration for the vessel',
+  air: 'shipper’s declaration by a trained person',
+};
+
 interface NoteQuestion {
   readonly pieces: readonly Piece[];
   readonly kind: Piece['kind'];
@@ -119,6 +135,6 @@ interface NoteQuestion {
 
 function noteFor({ pieces, kind, line }: NoteQuestion): readonly DangerousGoods[] {
   return pieces.some((piece) => piece.kind === kind)
-    ? [{ ...line, un: null, wattHours: wattHours(0), route: 'outside' }]
+    ? [{ ...line, un: null, name: null, marks: [], wattHours: wattHours(0), route: 'outside' }]
     : [];
 }

@@ -5,6 +5,7 @@
  * Read next: paper-worker.ts, start-source-worker.ts.
  */
 import { Worker } from 'node:worker_threads';
+import type { CaseLabelSheet } from '#lib/documents/labels/case-label.ts';
 import type { LabelSheet } from '#lib/documents/labels/label-sheet.ts';
 import type { Paper } from '#lib/documents/papers/paper.ts';
 import type { Drawable, PaperAnswer, PaperRequest } from './paper-worker.ts';
@@ -29,6 +30,10 @@ export function drawPaper(paper: Paper): Promise<Uint8Array> {
 
 export function drawLabels(labels: LabelSheet): Promise<Uint8Array> {
   return draw({ labels });
+}
+
+export function drawCaseLabels(caseLabels: CaseLabelSheet): Promise<Uint8Array> {
+  return draw({ caseLabels });
 }
 
 function draw(drawable: Drawable): Promise<Uint8Array> {

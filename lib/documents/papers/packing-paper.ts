@@ -10,7 +10,7 @@ import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { sourceIn } from '#lib/units/us-beside.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
-import type { CaseInput, PaperContext } from './paper-inputs.ts';
+import type { CaseInput, CertificateInput, PaperContext } from './paper-inputs.ts';
 
 export interface PackingInput {
   readonly context: PaperContext;
@@ -22,6 +22,8 @@ export interface PackingInput {
   readonly loadSentence?: string;
   /** What a crew should have and the load does not hold. */
   readonly lacking?: readonly string[];
+  /** What travels with the units; absent before they are picked. */
+  readonly certificates?: readonly CertificateInput[];
 }
 
 export function packingPaper(input: PackingInput): Paper {
@@ -55,6 +57,7 @@ export function packingPaper(input: PackingInput): Paper {
       ...overview(cases, system),
       ...dangerousGoods(input),
       ...cases.flatMap((one) => caseBlocks(one, system)),
+      ...certificates(input.certificates ?? []),
       ...loadCheck(),
     ],
   };
@@ -153,6 +156,28 @@ function caseBlocks(one: CaseInput, system: UnitSystem): readonly Block[] {
     dense: true,
   };
   return [rows.length <= WHOLE_CASE ? { kind: 'together', blocks: [table] } : table];
+}
+
+function certificates(all: readonly CertificateInput[]): readonly Block[] {
+  if (all.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      caption: { level: 1, text: 'Certificates that travel with it' },
+      columns: [
+        { label: 'With', share: 8, align: 'centre' },
+        { label: 'Serial number', share: 18 },
+        { label: 'Piece', share: 40 },
+        { label: 'Of', share: 16 },
+        { label: 'Made out', share: 18 },
+        { label: 'Good until', share: 18 },
+      ],
+      rows: all.map(({ serial, name, kind, doneOn, dueOn }) => ({
+        cells: ['☐', serial, name, kind, dateText(doneOn), dateText(dueOn)],
+      })),
+      dense: true,
+    },
+  ];
 }
 
 function loadCheck(): readonly Block[] {

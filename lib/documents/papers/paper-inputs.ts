@@ -141,3 +141,12 @@ export interface CaseInput {
   readonly energy_wh: number;
   readonly dangerousGoods: readonly string[];
 }
+
+/** A certificate that travels with its unit. */
+export interface CertificateInput {
+  readonly serial: string;
+  readonly name: string;
+  readonly kind: 'inspection' | 'calibration';
+  readonly doneOn: IsoDate;
+  readonly dueOn: IsoDate;
+}

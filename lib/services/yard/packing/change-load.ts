@@ -34,13 +34,19 @@ export function addCase(context: Context, { number, name, crew }: CaseAdded): Re
       if (!load.isStored) storeLoad(tx, { bookingId: booking.id, load });
       const last = Math.max(0, ...casesOfBooking(tx, booking.id).map((one) => one.number));
       insertCase(tx, { booking_id: booking.id, number: last + 1, name, crew });
-      logChange(tx, { context, deed: { action: 'case added', subject: `booking ${number}`, detail: { case: last + 1, name } } });
+      logChange(tx, {
+        context,
+        deed: { action: 'case added', subject: `booking ${number}`, detail: { case: last + 1, name } },
+      });
       return ok({ case: last + 1 });
     },
   });
 }
 
-export function packAnew(context: Context, { number }: { readonly number: string }): Result<{ readonly number: string }> {
+export function packAnew(
+  context: Context,
+  { number }: { readonly number: string },
+): Result<{ readonly number: string }> {
   return withBooking(context, {
     number,
     work: (tx, booking) => {

@@ -92,7 +92,11 @@ export function packingView({ facts, load }: { readonly facts: PickFacts; readon
     unassigned,
     kinds: caseKinds(models).map(({ name }) => name),
     proofs: load.proofs,
-    loadSentence: consignmentOf(load.cases.map((box): ConsignedCase => consigned(box, load.transport, massOf(box, { facts, contents: box.contents })))).sentence,
+    loadSentence: consignmentOf(
+      load.cases.map(
+        (box): ConsignedCase => consigned(box, load.transport, massOf(box, { facts, contents: box.contents })),
+      ),
+    ).sentence,
     mass_kg: views.reduce((sum, { mass_kg }) => sum + mass_kg, 0),
     pieces: count(() => true) + unassigned.reduce((sum, one) => sum + one.count, 0),
     packed: count(({ packed }) => packed),
@@ -124,9 +128,7 @@ function caseView(box: LoadCase, { facts, load }: Around): CaseView {
     centre_m: laid?.centre ?? null,
     energy_wh: pieces.reduce((sum, { lithium }) => sum + (lithium === null ? 0 : lithium.energy * lithium.packs), 0),
     goods: dangerousGoods({ pieces, gross: kilograms(mass), transport: load.transport }),
-    contents: box.contents
-      .map(contentView)
-      .sort((a, b) => (place.get(a.code) ?? 0) - (place.get(b.code) ?? 0)),
+    contents: box.contents.map(contentView).sort((a, b) => (place.get(a.code) ?? 0) - (place.get(b.code) ?? 0)),
   };
 }
 

@@ -1,0 +1,3 @@
+export interface BookingParams {
+  readonly params: Promise<{ readonly number: string }>;
+}
