@@ -10,9 +10,10 @@ import { layIn } from '#lib/packing/centre-of-mass.ts';
 import { type ConsignedCase, consignmentOf } from '#lib/packing/consignment.ts';
 import { type DangerousGoods, dangerousGoods, type Transport } from '#lib/packing/dangerous-goods.ts';
 import { liftMark } from '#lib/packing/lift-mark.ts';
+import { type RouteCheck, routeChecks } from '#lib/packing/route-check.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
-import { kilograms } from '#lib/units/quantity.ts';
+import { type Kilograms, kilograms } from '#lib/units/quantity.ts';
 import { bookingNumbered } from '../booking-record.ts';
 import { type PickFacts, pickFacts } from '../picking/pick-facts.ts';
 import { type CaseContent, type Load, type LoadCase, loadOfBooking, piecesOf } from './load-facts.ts';
@@ -58,6 +59,8 @@ export interface PackingView {
   readonly kinds: readonly string[];
   readonly proofs: readonly string[];
   readonly loadSentence: string;
+  /** What each way of transport asks of the load. */
+  readonly routes: readonly RouteCheck[];
   readonly mass_kg: number;
   readonly pieces: number;
   readonly packed: number;
@@ -81,6 +84,11 @@ export function packingView({ facts, load }: { readonly facts: PickFacts; readon
   const contents = views.flatMap((view) => view.contents);
   const count = (of: (content: PackedContent) => boolean): number =>
     contents.filter(of).reduce((sum, one) => sum + one.count, 0);
+  const weighed = load.cases.map((box) => ({
+    number: box.number,
+    pieces: piecesOf(box.contents),
+    gross: kilograms(massOf(box, { facts, contents: box.contents })),
+  }));
   const unassigned = load.unassigned.map((item) => contentView({ ...item, packed: false }));
   return {
     number: booking.number,
@@ -92,11 +100,8 @@ export function packingView({ facts, load }: { readonly facts: PickFacts; readon
     unassigned,
     kinds: caseKinds(models).map(({ name }) => name),
     proofs: load.proofs,
-    loadSentence: consignmentOf(
-      load.cases.map(
-        (box): ConsignedCase => consigned(box, load.transport, massOf(box, { facts, contents: box.contents })),
-      ),
-    ).sentence,
+    loadSentence: consignmentOf(weighed.map((one) => consigned(one, load.transport))).sentence,
+    routes: routeChecks(weighed),
     mass_kg: views.reduce((sum, { mass_kg }) => sum + mass_kg, 0),
     pieces: count(() => true) + unassigned.reduce((sum, one) => sum + one.count, 0),
     packed: count(({ packed }) => packed),
@@ -153,7 +158,11 @@ function massOf(
   return contents.reduce((sum, { model, count }) => sum + model.mass * count, Number(empty));
 }
 
-function consigned(box: LoadCase, transport: Transport, mass: number): ConsignedCase {
-  const pieces = piecesOf(box.contents);
-  return { pieces, dangerousGoods: dangerousGoods({ pieces, gross: kilograms(mass), transport }) };
+interface Weighed {
+  readonly pieces: ReturnType<typeof piecesOf>;
+  readonly gross: Kilograms;
+}
+
+function consigned({ pieces, gross }: Weighed, transport: Transport): ConsignedCase {
+  return { pieces, dangerousGoods: dangerousGoods({ pieces, gross, transport }) };
 }

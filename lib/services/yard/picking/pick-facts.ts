@@ -129,18 +129,22 @@ export function obligatoryNeeds({ papers, models }: PickFacts): readonly Obligat
 }
 
 /** Each chain that the plan uses, once, whatever accessories go with it. */
-export function plannedChains({ papers }: PickFacts): readonly PlannedChain[] {
+export function plannedChains({ papers, models }: PickFacts): readonly PlannedChain[] {
   if (papers === null) return [];
   const used = papers.outcome.work.map(({ assembly }) => papers.outcome.assemblies[assembly]?.parts);
-  const chains = used.flatMap((parts) => (parts === undefined ? [] : chainsOf(parts)));
+  const chains = used.flatMap((parts) => (parts === undefined ? [] : chainsOf(parts, models)));
   return [...new Map(chains.map((chain) => [chain.id, chain])).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
-/** One chain for every adapter of a covering set. */
-function chainsOf(parts: AssemblyParts): readonly PlannedChain[] {
+/** One chain for every adapter of a covering set, the limiter where it sits in the line. */
+function chainsOf(parts: AssemblyParts, models: readonly Model[]): readonly PlannedChain[] {
+  const sits = (place: 'after drive' | 'after head') =>
+    parts.options.filter((number) =>
+      models.some((model) => model.number === number && model.role === 'option' && model.facts.sits === place),
+    );
   return parts.adapters.map((adapter, index) => {
     const extensions = parts.adapterExtensions?.[index] ?? parts.extensions;
-    const models = [parts.drive, parts.head, ...extensions, adapter];
-    return { id: models.join(' – '), models };
+    const chain = [parts.drive, ...sits('after drive'), parts.head, ...sits('after head'), ...extensions, adapter];
+    return { id: chain.join(' – '), models: chain };
   });
 }
