@@ -90,7 +90,8 @@ function checksOf(unit: ScannedUnit) {
 function inPlaceOf(unit: ScannedUnit, { rows, isFree }: PickQuestion): Result<PickDecision> {
   const open = rows.filter(({ state }) => state === 'held');
   const same = open.find(({ model }) => model === unit.model);
-  const alike = open.filter(({ role }) => role === unit.role);
+  // A charger with another plug and the like never stands in: no chain of the plan could judge it.
+  const alike = unit.role === 'accessory' ? [] : open.filter(({ role }) => role === unit.role);
   if (same === undefined && rows.some(({ model }) => model === unit.model))
     return no('model-complete', `All ${unit.model} of this job are picked.`);
   if (same === undefined && alike.length === 0) return no('not-in-this-job', `${unit.model} is not in this job.`);

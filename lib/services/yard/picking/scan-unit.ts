@@ -148,12 +148,18 @@ function mayStandIn(
   const known = new Map([...models, ...papers.models].map((model) => [model.number, model]));
   const tried = tryStandIn({ lines, site, models: [...known.values()], outcome, gone, standIn: number });
   if (!tried.ok) return tried;
-  const changed = tried.value.find((line) => !keepsSettings(papers.outcome, line));
+  const isAlike = kindOf(known.get(gone)) === kindOf(known.get(number));
+  const changed = tried.value.find((line) => !isAlike || !keepsSettings(papers.outcome, line));
   if (changed === undefined) return ok(true);
   return failed({
     code: 'stand-in-changes-settings',
-    sentence: `${number} would fit, but ${changed.tag} is then set otherwise than its site sheet says: the Desk decides.`,
+    sentence: `${number} would fit, but ${changed.tag} is then set up otherwise than its site sheet says: the Desk decides.`,
   });
+}
+
+/** A restraint or an adapter of another kind is set up in another way. */
+function kindOf(model: Model | undefined): string {
+  return model !== undefined && 'kind' in model.facts ? model.facts.kind : '';
 }
 
 type Outcome = NonNullable<PickFacts['papers']>['outcome'];
