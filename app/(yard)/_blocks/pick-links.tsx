@@ -6,10 +6,18 @@ export function PickLinks({ row }: { readonly row: YardMovement }) {
   if (row.state === 'held') return <span className="mark">not confirmed</span>;
   return (
     <span className="tools">
-      <Link className={row.state === 'picked' ? 'button' : 'button main'} href={`/yard/pick/${row.booking}`} aria-label={`Pick ${row.booking}`}>
+      <Link
+        className={row.state === 'picked' ? 'button' : 'button main'}
+        href={`/yard/pick/${row.booking}`}
+        aria-label={`Pick ${row.booking}`}
+      >
         Pick
       </Link>
-      <Link className={row.state === 'picked' ? 'button main' : 'button'} href={`/yard/pack/${row.booking}`} aria-label={`Pack ${row.booking}`}>
+      <Link
+        className={row.state === 'picked' ? 'button main' : 'button'}
+        href={`/yard/pack/${row.booking}`}
+        aria-label={`Pack ${row.booking}`}
+      >
         Pack
       </Link>
     </span>

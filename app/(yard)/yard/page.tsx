@@ -4,6 +4,7 @@ import { asking } from '#app/_lib/asking.ts';
 import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import { openYard } from '#lib/services/yard/open-yard.ts';
 import { MovementList } from '../_blocks/movement-list.tsx';
+import { PickLinks } from '../_blocks/pick-links.tsx';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Yard' };
@@ -34,10 +35,13 @@ export default async function YardPage() {
             rows={outs}
             empty="Nothing leaves today."
             day={({ startsOn, late }) => ({ label: late ? 'was to leave' : 'leaves', on: startsOn })}
-            act={({ booking }) => (
-              <Link className="button" href={`/yard/out/${booking}`}>
-                Out<span className="unseen"> {booking}</span>
-              </Link>
+            act={(row) => (
+              <>
+                <PickLinks row={row} />
+                <Link className="button" href={`/yard/out/${row.booking}`}>
+                  Out<span className="unseen"> {row.booking}</span>
+                </Link>
+              </>
             )}
           />
           <MovementList
@@ -57,6 +61,7 @@ export default async function YardPage() {
           rows={ahead}
           empty="Nothing is booked to leave within a week."
           day={({ startsOn }) => ({ label: 'leaves', on: startsOn })}
+          act={(row) => <PickLinks row={row} />}
         />
       </div>
     </>
