@@ -5,7 +5,7 @@ import { ShownMoney, ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import { currencyDecimals } from '#lib/money/currency.ts';
 import type { ChargeView } from '#lib/services/yard/back/open-charges.ts';
 import styles from './moves.module.css';
-import { SaidLine } from './said-line.tsx';
+import { SaidLine } from './said.tsx';
 import { type Doing, useDeed } from './use-deed.client.tsx';
 
 interface RowProps {

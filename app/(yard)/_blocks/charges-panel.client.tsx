@@ -4,7 +4,7 @@ import { ShownMoment, ShownMoney } from '#app/_ui/shown-forms.client.tsx';
 import type { ChargesView } from '#lib/services/yard/back/open-charges.ts';
 import { ChargeRow } from './charge-row.client.tsx';
 import styles from './moves.module.css';
-import { SaidLine } from './said-line.tsx';
+import { SaidLine } from './said.tsx';
 import { useDeed } from './use-deed.client.tsx';
 
 /** The Desk's word on each charge of a return, then the note; the yard sees it and decides nothing. */

@@ -3,12 +3,8 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { type Sent, send } from '#app/_lib/send.client.tsx';
-import { sound } from './sounds.ts';
-
-export interface Said {
-  readonly kind: 'good' | 'bad';
-  readonly words: string;
-}
+import { beep } from './beep.ts';
+import type { Said } from './said.tsx';
 
 export interface Deed<Value> {
   readonly method?: 'POST' | 'PATCH';
@@ -34,8 +30,8 @@ export function useDeed(): Doing {
     setBusy(true);
     const answer = await send<Value>({ method, path, body: body ?? {} });
     setBusy(false);
-    say(answer.ok ? { kind: 'good', words: words(answer.value) } : { kind: 'bad', words: answer.sentence });
-    sound(answer.ok ? 'good' : 'bad');
+    say(answer.ok ? { tone: 'good', words: words(answer.value) } : { tone: 'refusal', words: answer.sentence });
+    beep(answer.ok ? 'good' : 'bad');
     if (answer.ok) router.refresh();
     return answer;
   };

@@ -2,7 +2,7 @@
 
 import type { FormEvent } from 'react';
 import styles from '../../_blocks/moves.module.css';
-import { SaidLine } from '../../_blocks/said-line.tsx';
+import { SaidLine } from '../../_blocks/said.tsx';
 import { useDeed } from '../../_blocks/use-deed.client.tsx';
 
 const KINDS = ['inspection', 'repair', 'calibration', 'cleaning', 'wash'] as const;

@@ -3,7 +3,7 @@
 import { type FormEvent, useState } from 'react';
 import type { WorkOrderView } from '#lib/services/yard/work/list-work-orders.ts';
 import styles from '../../_blocks/moves.module.css';
-import { SaidLine } from '../../_blocks/said-line.tsx';
+import { SaidLine } from '../../_blocks/said.tsx';
 import { useDeed } from '../../_blocks/use-deed.client.tsx';
 
 interface RowProps {

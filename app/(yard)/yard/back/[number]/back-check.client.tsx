@@ -3,10 +3,10 @@
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import type { AwaitedPiece, ReturnView } from '#lib/services/yard/back/open-back.ts';
+import { beep } from '../../../_blocks/beep.ts';
 import styles from '../../../_blocks/moves.module.css';
-import { SaidLine } from '../../../_blocks/said-line.tsx';
-import { ScanBox } from '../../../_blocks/scan-box.client.tsx';
-import { sound } from '../../../_blocks/sounds.ts';
+import { SaidLine } from '../../../_blocks/said.tsx';
+import { ScanField } from '../../../_blocks/scan-field.client.tsx';
 import { useDeed } from '../../../_blocks/use-deed.client.tsx';
 import { BackPiece, type Seen } from './back-piece.client.tsx';
 
@@ -26,9 +26,9 @@ export function BackCheck({ current, awaited }: CheckProps) {
       path: `${path}?scan=${encodeURIComponent(text)}`,
     });
     const found = answer.ok ? awaited.find(({ serial }) => serial === answer.value.serial) : undefined;
-    sound(found === undefined ? 'bad' : 'good');
+    beep(found === undefined ? 'bad' : 'good');
     setPiece(found ?? null);
-    say(answer.ok ? null : { kind: 'bad', words: answer.sentence });
+    say(answer.ok ? null : { tone: 'refusal', words: answer.sentence });
   };
   const check = async (one: AwaitedPiece, seen: Seen) => {
     const answer = await run<{ readonly unitState: string; readonly orders: readonly string[] }>({
@@ -48,7 +48,7 @@ export function BackCheck({ current, awaited }: CheckProps) {
         Declared: {current.contaminationWords}.
         {current.contamination === 'none' ? '' : ' Every piece goes to quarantine and is washed first.'}
       </p>
-      <ScanBox label="Scan a piece" busy={busy} onScan={take} />
+      <ScanField label="Scan a piece" onScan={take} />
       {piece === null ? null : (
         <BackPiece
           key={piece.serial}

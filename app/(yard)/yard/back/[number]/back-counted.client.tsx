@@ -4,7 +4,7 @@ import type { FormEvent } from 'react';
 import type { CountedPieces } from '#lib/services/yard/back/counted-pieces.ts';
 import type { ReturnView } from '#lib/services/yard/back/open-back.ts';
 import styles from '../../../_blocks/moves.module.css';
-import { SaidLine } from '../../../_blocks/said-line.tsx';
+import { SaidLine } from '../../../_blocks/said.tsx';
 import { type Doing, useDeed } from '../../../_blocks/use-deed.client.tsx';
 
 interface CountedProps {

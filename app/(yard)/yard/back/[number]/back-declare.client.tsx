@@ -4,7 +4,7 @@ import { type FormEvent, useState } from 'react';
 import type { BackView } from '#lib/services/yard/back/open-back.ts';
 import type { Contamination } from '#lib/stock/check-in.ts';
 import styles from '../../../_blocks/moves.module.css';
-import { SaidLine } from '../../../_blocks/said-line.tsx';
+import { SaidLine } from '../../../_blocks/said.tsx';
 import { useDeed } from '../../../_blocks/use-deed.client.tsx';
 
 const DECLARED: readonly { readonly kind: Contamination; readonly words: string }[] = [

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import type { PieceView, ReturnView } from '#lib/services/yard/back/open-back.ts';
 import styles from '../../../_blocks/moves.module.css';
-import { SaidLine } from '../../../_blocks/said-line.tsx';
+import { SaidLine } from '../../../_blocks/said.tsx';
 import { type Doing, useDeed } from '../../../_blocks/use-deed.client.tsx';
 
 /** What is in: each return with its pieces, where each went, its photographs, and taking a check-in back. */

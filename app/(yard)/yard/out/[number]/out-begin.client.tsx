@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import type { OutUnit } from '#lib/services/yard/out/open-out.ts';
 import styles from '../../../_blocks/moves.module.css';
-import { SaidLine } from '../../../_blocks/said-line.tsx';
+import { SaidLine } from '../../../_blocks/said.tsx';
 import { useDeed } from '../../../_blocks/use-deed.client.tsx';
 
 const WAYS = ['road', 'air', 'sea'] as const;

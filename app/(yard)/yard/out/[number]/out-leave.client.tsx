@@ -3,7 +3,7 @@
 import { type FormEvent, useState } from 'react';
 import type { LoadQuestion } from '#lib/stock/load-check.ts';
 import styles from '../../../_blocks/moves.module.css';
-import { SaidLine } from '../../../_blocks/said-line.tsx';
+import { SaidLine } from '../../../_blocks/said.tsx';
 import { SignaturePad, type Stroke } from '../../../_blocks/signature-pad.client.tsx';
 import { useDeed } from '../../../_blocks/use-deed.client.tsx';
 

@@ -2,8 +2,8 @@
 
 import type { OutCounted, OutUnit, OutView } from '#lib/services/yard/out/open-out.ts';
 import styles from '../../../_blocks/moves.module.css';
-import { SaidLine } from '../../../_blocks/said-line.tsx';
-import { ScanBox } from '../../../_blocks/scan-box.client.tsx';
+import { SaidLine } from '../../../_blocks/said.tsx';
+import { ScanField } from '../../../_blocks/scan-field.client.tsx';
 import { type Doing, useDeed } from '../../../_blocks/use-deed.client.tsx';
 
 interface LoadProps {
@@ -22,7 +22,7 @@ export function OutLoad({ view, loading }: LoadProps) {
       <h2>
         Delivery {loading.sequence}, by {view.transport}: {loading.units.length} on it, {view.waiting.length} to go
       </h2>
-      <ScanBox label="Scan a piece or a case" busy={doing.busy} onScan={scan} />
+      <ScanField label="Scan a piece or a case" onScan={scan} />
       <SaidLine said={doing.said} />
       <div className="columns">
         <Units

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import type { SentDelivery } from '#lib/services/yard/out/open-out.ts';
 import styles from '../../../_blocks/moves.module.css';
-import { SaidLine } from '../../../_blocks/said-line.tsx';
+import { SaidLine } from '../../../_blocks/said.tsx';
 import { useDeed } from '../../../_blocks/use-deed.client.tsx';
 
 /** Deliveries that left, who took them over, their despatch advice, and taking one back that was a mistake. */
