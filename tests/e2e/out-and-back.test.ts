@@ -18,9 +18,9 @@ async function pickedBooking(request: APIRequestContext): Promise<string> {
   await expect
     .poll(async () => (await (await request.get(`/api/v1/enquiries/${id}/plan`)).json()).kind, { timeout: 120_000 })
     .toBe('ready');
-  const quote = await (await request.post(`/api/v1/enquiries/${id}/quotes`)).json();
+  const quote = await (await request.post(`/api/v1/enquiries/${id}/quotes`, { data: {} })).json();
   const held = await (
-    await request.post(`/api/v1/quotes/${quote.id}/accept`, { data: { acceptedBy: 'R. Dunlin', orderNumber: '' } })
+    await request.post(`/api/v1/quotes/${quote.id}/accept`, { data: { acceptedBy: 'R. Dunlin' } })
   ).json();
   execFileSync(process.execPath, ['--import', 'tsx', 'tests/support/pick-booking.ts', held.number], { stdio: 'pipe' });
   return held.number;
@@ -109,6 +109,7 @@ test('a booking goes out, comes back in two parts with a damaged and a missing p
   await leaving.getByLabel('Handed over to').fill('R. Dunlin');
   await leaving.getByLabel('Name of who signs').fill('R. Dunlin');
   const pad = leaving.getByRole('img', { name: 'Pad to sign on, empty' });
+  await pad.scrollIntoViewIfNeeded();
   const box = await pad.boundingBox();
   if (!box) throw new Error('The pad has no place on the screen.');
   await page.mouse.move(box.x + 60, box.y + 90);

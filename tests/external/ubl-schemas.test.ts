@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { despatchXml } from '#lib/documents/exchange/despatch-xml.ts';
 import { quotationXml } from '#lib/documents/exchange/quotation-xml.ts';
-import { SAMPLE_PACKING } from '#tests/support/sample-plan.ts';
+import { deliveryCases } from '#lib/services/yard/out/delivery-cases.ts';
+import { SAMPLE_CONTEXT, SAMPLE_PACKING } from '#tests/support/sample-plan.ts';
 import { charge, sampleQuotation } from '#tests/support/sample-quotation.ts';
 import { schemaComplaints } from '#tests/support/xml-schema.ts';
 
@@ -82,6 +83,32 @@ describe('the despatch advice as XML', () => {
   ])('is valid %s', (_, input) => {
     const xml = despatchXml({ ...input, orderNumber: 'PO 77-4410/B' });
     expect(schemaComplaints({ xml, schema: DESPATCH })).toEqual([]);
+  });
+
+  it('is valid for a part delivery, with a case and with what goes loose', () => {
+    const [unit] = SAMPLE_CONTEXT.models;
+    if (!unit) throw new Error('The sample has no model.');
+    const load = {
+      booking: 'B-00012',
+      models: SAMPLE_CONTEXT.models,
+      units: ['X-01', 'X-02'].map((serial, index) => ({
+        bookingUnitId: index,
+        serial,
+        model: unit.number,
+        name: unit.name,
+        caseLabel: index === 0 ? 'CASE:B-00012/1' : '',
+        state: 'out',
+      })),
+      items: [],
+      cases: [{ booking_id: 1, number: 1, name: 'case', crew: 1 }],
+      pieces: [],
+      transport: 'road' as const,
+    };
+    const cases = deliveryCases(load);
+    expect(cases.map(({ number }) => number)).toEqual(['1', 'loose']);
+    const xml = despatchXml({ ...SAMPLE_PACKING, bookingNumber: 'B-00012/2', cases, orderNumber: 'PO 1' });
+    expect(schemaComplaints({ xml, schema: DESPATCH })).toEqual([]);
+    expect([...xml.matchAll(/<cbc:SerialID>(.*?)</g)].map(([, serial]) => serial)).toEqual(['X-01', 'X-02']);
   });
 
   it('would be refused without the reference to an order line', () => {

@@ -11,7 +11,8 @@ export type Stroke = readonly (readonly [number, number])[];
 
 interface PadProps {
   readonly strokes: readonly Stroke[];
-  readonly onChange: (strokes: readonly Stroke[]) => void;
+  /** Points come faster than the pad is drawn anew, so each is added to what there is by then. */
+  readonly onChange: (change: (before: readonly Stroke[]) => readonly Stroke[]) => void;
 }
 
 /** A pad to sign on with finger, pen or mouse; whoever cannot types the name instead. */
@@ -32,12 +33,13 @@ export function SignaturePad({ strokes, onChange }: PadProps) {
         onPointerDown={(event) => {
           event.currentTarget.setPointerCapture(event.pointerId);
           setDown(true);
-          onChange([...strokes, [at(event)]]);
+          const point = at(event);
+          onChange((before) => [...before, [point]]);
         }}
         onPointerMove={(event) => {
           if (!isDown) return;
-          const last = strokes.at(-1) ?? [];
-          onChange([...strokes.slice(0, -1), [...last, at(event)]]);
+          const point = at(event);
+          onChange((before) => [...before.slice(0, -1), [...(before.at(-1) ?? []), point]]);
         }}
         onPointerUp={() => setDown(false)}
         onPointerCancel={() => setDown(false)}
@@ -48,7 +50,7 @@ export function SignaturePad({ strokes, onChange }: PadProps) {
           <polyline key={index} points={stroke.map(([x, y]) => `${x},${y}`).join(' ')} />
         ))}
       </svg>
-      <button type="button" onClick={() => onChange([])} disabled={strokes.length === 0}>
+      <button type="button" onClick={() => onChange(() => [])} disabled={strokes.length === 0}>
         Clear the pad
       </button>
     </div>
