@@ -44,6 +44,8 @@ export interface FoundEnquiry {
   readonly reference: string;
   readonly assigned: string;
   readonly due_on: string | null;
+  /** How far it came by self-service; null where the Desk opened it. */
+  readonly self_service: string | null;
   readonly lines: number;
   readonly updated_at: string;
 }
@@ -63,6 +65,9 @@ export function findEnquiries(
       reference: enquiry.reference,
       assigned: enquiry.assigned_name,
       due_on: enquiry.due_on,
+      self_service: sql<
+        string | null
+      >`(SELECT ${selfOrder.stage} FROM ${selfOrder} WHERE ${selfOrder.enquiry_id} = ${enquiry.id})`,
       lines: sql<number>`(SELECT count(*) FROM ${scheduleLine} WHERE ${scheduleLine.enquiry_id} = ${enquiry.id})`,
       updated_at: enquiry.updated_at,
     })

@@ -58,3 +58,8 @@ export const newOrderSchema = z
   })
   .meta({ id: 'NewOrder', description: 'Valves with their place and dates: what an answer is worked out from.' });
 export type NewOrder = z.infer<typeof newOrderSchema>;
+
+/** What the Desk may do about an order that came by self-service. */
+export const selfServiceDeedSchema = z.strictObject({ deed: z.enum(['take-over', 'send-back', 'withdraw-links']) });
+
+export const newKeySchema = z.strictObject({ name: words(80) });

@@ -21,6 +21,17 @@ export function HomeCards({ home }: { readonly home: HomeView }) {
         )}
       />
       <HomeCard
+        title="Self-service"
+        entries={home.selfServed}
+        asks={home.selfServed.some(({ stage }) => stage === 'handed over' || stage === 'accepted')}
+        empty="Nothing came by self-service that nobody has taken over."
+        tell={({ stage, stageAt }) => (
+          <>
+            <Mark urgent={stage === 'handed over'}>{stage}</Mark> <ShownMoment at={stageAt} />
+          </>
+        )}
+      />
+      <HomeCard
         title="Quotes about to lapse"
         entries={home.lapsing}
         tab="/papers"

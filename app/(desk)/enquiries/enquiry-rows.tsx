@@ -49,6 +49,7 @@ export function EnquiryRows({ found, asked }: RowsProps) {
               </td>
               <td>
                 <StateMark state={row.state} />
+                {row.self_service !== null && <small className="beside">self-service: {row.self_service}</small>}
               </td>
               <td className="wide-only">{row.assigned === '' ? <span className="soft">nobody</span> : row.assigned}</td>
               <td>

@@ -6,6 +6,7 @@
  */
 import { type EnquiryListRow, listEnquiries } from '#db/queries/enquiries.ts';
 import { approvalsWaiting, bookingsPast, enquiriesDue, quotesValidUntil } from '#db/queries/home.ts';
+import { waitingOrders } from '#db/queries/self-orders.ts';
 import { addDays, daysBetween, type IsoDate } from '#lib/kernel/date-range.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
@@ -53,6 +54,8 @@ export interface HomeView {
     readonly endedBefore: IsoDate;
     readonly units: number;
   })[];
+  /** What came by self-service and nobody has taken over yet. */
+  readonly selfServed: readonly (HomeEntry & { readonly stage: string; readonly stageAt: string })[];
   readonly changed: readonly EnquiryListRow[];
 }
 
@@ -61,6 +64,7 @@ const DAYS_AHEAD = 7;
 /** A quote that lapsed is asked about for a month. House practice, no source. */
 const DAYS_SINCE_LAPSED = 30;
 const CHANGED_SHOWN = 5;
+const SELF_SHOWN = 50;
 
 export function openHome(context: Context): Result<HomeView> {
   const allowed = authorise(context, 'read enquiries');
@@ -89,6 +93,7 @@ export function openHome(context: Context): Result<HomeView> {
     })),
     short: shortAhead(context),
     late: bookingsPast(db, day),
+    selfServed: waitingOrders(db, SELF_SHOWN),
     changed: all.slice(0, CHANGED_SHOWN),
   });
 }

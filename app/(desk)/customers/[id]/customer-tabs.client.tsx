@@ -9,6 +9,7 @@ const TABS = [
   { path: '/contacts', label: 'Contacts' },
   { path: '/sites', label: 'Sites' },
   { path: '/rules', label: 'Rules' },
+  { path: '/keys', label: 'Programs' },
   { path: '/dealings', label: 'Enquiries & quotes' },
 ] as const;
 

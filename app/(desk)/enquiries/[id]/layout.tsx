@@ -6,10 +6,12 @@ import { idOf } from '#app/_lib/respond.ts';
 import { openEnquiry } from '#lib/services/enquiries/open-enquiry.ts';
 import { openEnquiryLife } from '#lib/services/enquiries/open-enquiry-life.ts';
 import { newestChange } from '#lib/services/schedule/read-changes.ts';
+import { openSelfOrder } from '#lib/services/self-service/take-over.ts';
 import { EnquiryHeader } from './enquiry-header.tsx';
 import { EnquiryTabs } from './enquiry-tabs.client.tsx';
 import { LiveEnquiry } from './live-enquiry.client.tsx';
 import { OutdatedNotice } from './outdated-notice.client.tsx';
+import { SelfServicePanel } from './self-service-panel.client.tsx';
 
 export const dynamic = 'force-dynamic';
 
@@ -36,11 +38,13 @@ export default async function EnquiryLayout({ children, params }: EnquiryLayoutP
   const newest = newestChange(context, enquiry.value.id);
   if (!life.ok) notFound();
   const { id } = enquiry.value;
+  const self = openSelfOrder(context, id);
   return (
     <>
       <EnquiryHeader enquiry={enquiry.value} life={life.value} />
       <EnquiryTabs id={id} />
       <LiveEnquiry enquiryId={id} after={newest.ok ? newest.value : 0}>
+        {self.ok && self.value !== null && <SelfServicePanel enquiryId={id} order={self.value} />}
         <OutdatedNotice enquiryId={id} />
         {children}
       </LiveEnquiry>
