@@ -3,7 +3,7 @@ import type { Page } from '@playwright/test';
 import { isOpenPath } from '#app/_lib/open-paths.ts';
 import { PEOPLE } from '#tests/support/people.ts';
 import { repositoryFiles } from '#tests/support/repository.ts';
-import { expect, PASSWORD, test } from './signed-in.ts';
+import { expect, PASSWORD, patient, test } from './signed-in.ts';
 
 async function fillSignIn(page: Page, { email, password }: { readonly email: string; readonly password: string }) {
   await page.getByLabel('Email').fill(email);
@@ -100,9 +100,8 @@ test.describe('an administrator', () => {
   }) => {
     const email = 'newcomer@house.example';
     const password = await letIn(page, { name: 'Nora Newcomer', email, role: 'desk' });
-    const theirs = await (
-      await browser.newContext({ baseURL: baseURL ?? '', storageState: { cookies: [], origins: [] } })
-    ).newPage();
+    const other = await browser.newContext({ baseURL: baseURL ?? '', storageState: { cookies: [], origins: [] } });
+    const theirs = patient(await other.newPage());
     await theirs.goto('/rules');
     await fillSignIn(theirs, { email, password });
     await expect(theirs.getByRole('heading', { name: 'Choose a password' })).toBeVisible();

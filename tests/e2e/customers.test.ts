@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { expect, test } from './signed-in.ts';
+import { expect, patient, test } from './signed-in.ts';
 
 const NAME = 'Windle Sluice Keepers';
 
@@ -114,7 +114,7 @@ test('two people on one enquiry: the second is told what the first chose, and no
   context,
 }) => {
   await page.goto('/enquiries/5/notes');
-  const other = await context.newPage();
+  const other = patient(await context.newPage());
   await other.goto('/enquiries/5/notes');
   await page.getByLabel('The customer’s reference').fill('PO 1');
   await page.getByRole('button', { name: 'Save', exact: true }).click();

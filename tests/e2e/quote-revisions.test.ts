@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from '@playwright/test';
 import { PEOPLE } from '#tests/support/people.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';
-import { expect, PASSWORD, test } from './signed-in.ts';
+import { expect, PASSWORD, patient, test } from './signed-in.ts';
 
 /** An enquiry of one valve, planned; what the story is about begins at its price. */
 async function plannedEnquiry(page: Page): Promise<number> {
@@ -23,7 +23,7 @@ async function plannedEnquiry(page: Page): Promise<number> {
 
 async function otherPerson(browser: Browser, baseURL: string): Promise<Page> {
   const context = await browser.newContext({ baseURL, storageState: { cookies: [], origins: [] } });
-  const page = await context.newPage();
+  const page = patient(await context.newPage());
   await page.goto('/sign-in');
   await page.getByLabel('Email').fill(PEOPLE.administrator.email);
   await page.getByLabel('Password').fill(PASSWORD);

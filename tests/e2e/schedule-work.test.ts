@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { PEOPLE } from '#tests/support/people.ts';
-import { expect, PASSWORD, test } from './signed-in.ts';
+import { expect, PASSWORD, patient, test } from './signed-in.ts';
 
 const LIST = [
   'Tag,Type,Size,Driven by,Location',
@@ -50,7 +50,7 @@ test('blocks are pasted, copied, filled down and emptied, and every step is take
   await expect.poll(() => column(page, 3)).toEqual(['DN 80', 'DN 80', 'DN 80', 'DN 200']);
 
   await page.keyboard.press('Control+c');
-  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe('DN 80\nDN 80\nDN 80');
+  await expect.poll(() => page.evaluate(() => navigator.clipboard.readText())).toBe('DN 80\nDN 80\nDN 80');
   await page.evaluate(() => navigator.clipboard.writeText('globe\tDN 65\ngate\tDN 90\r\n'));
   await cell(page, 3, 2).click();
   await page.keyboard.press('Control+v');
@@ -145,7 +145,7 @@ test('two people on one enquiry see each other’s cells, and choose where both 
 }) => {
   const path = await schedule(page, 'Two people');
   const other = await browser.newContext({ baseURL: baseURL ?? '', storageState: { cookies: [], origins: [] } });
-  const ada = await other.newPage();
+  const ada = patient(await other.newPage());
   await ada.goto('/sign-in');
   await ada.getByLabel('Email').fill(PEOPLE.administrator.email);
   await ada.getByLabel('Password').fill(PASSWORD);

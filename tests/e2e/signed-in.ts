@@ -27,23 +27,42 @@ export const test = bare.extend<Who, Keys>({
     sessions.set(who, state);
     await use(state);
   },
-  /** A page that is gone to is waited for until it stands: a screen that streams in is for a moment there twice, once hidden. */
   page: async ({ page, javaScriptEnabled }, use) => {
-    const goTo = page.goto.bind(page);
-    page.goto = async (url, options) => {
-      const answer = await goTo(url, options);
-      if (javaScriptEnabled !== false) await stands(page);
-      return answer;
-    };
+    if (javaScriptEnabled !== false) patient(page);
     await use(page);
   },
 });
 
-/** Until nothing of the page is still on its way: no placeholder is shown, and no part waits hidden for its place. */
+/**
+ * A page that is gone to is waited for until it stands, and a text is looked for only where it is to stay:
+ * a screen that streams in, also after a click, is for a moment there twice, once hidden.
+ */
+export function patient(page: Page): Page {
+  const goTo = page.goto.bind(page);
+  page.goto = async (url, options) => {
+    const answer = await goTo(url, options);
+    await stands(page);
+    return answer;
+  };
+  const again = page.reload.bind(page);
+  page.reload = async (options) => {
+    const answer = await again(options);
+    await stands(page);
+    return answer;
+  };
+  const byText = page.getByText.bind(page);
+  page.getByText = (text, options) => byText(text, options).and(page.locator(':not([hidden][id^="S:"] *)'));
+  return page;
+}
+
+/** Until nothing of the page is still on its way: it answers to clicks, no placeholder is shown, no part waits hidden for its place. */
 export async function stands(page: Page): Promise<void> {
-  await page.waitForFunction(
-    () => document.querySelector('main > .waiting') === null && document.querySelector('[hidden][id^="S:"]') === null,
-  );
+  await page.waitForFunction(() => {
+    const answers = Object.keys(document).some((key) => key.startsWith('__reactContainer'));
+    const isWhole =
+      document.querySelector('main > .waiting') === null && document.querySelector('[hidden][id^="S:"]') === null;
+    return (answers || document.querySelector('main') === null) && isWhole;
+  });
 }
 
 interface SigningIn {
@@ -54,7 +73,7 @@ interface SigningIn {
 
 async function signedIn({ browser, baseURL, role }: SigningIn): Promise<State> {
   const context = await browser.newContext({ baseURL, storageState: { cookies: [], origins: [] } });
-  const page = await context.newPage();
+  const page = patient(await context.newPage());
   await page.goto('/sign-in');
   await page.getByLabel('Email').fill(PEOPLE[role].email);
   await page.getByLabel('Password').fill(PASSWORD);

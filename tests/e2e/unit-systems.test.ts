@@ -29,5 +29,5 @@ test('the screens switch between SI and US customary units and back, and the lis
   await expect(first).toContainText(IN_US);
   await units.getByRole('button', { name: 'SI units' }).click();
   await expect(first).toContainText(IN_SI);
-  expect(await first.textContent()).toBe(shown);
+  await expect.poll(() => first.textContent()).toBe(shown);
 });

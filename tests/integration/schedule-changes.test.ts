@@ -11,6 +11,7 @@ import { listChanges, newestChange, readChanges } from '#lib/services/schedule/r
 import { undoChange } from '#lib/services/schedule/undo-change.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
+import { longSchedule } from '#tests/support/long-schedule.ts';
 
 const ENQUIRY = 1;
 
@@ -242,5 +243,33 @@ describe('filters, order and replacing', () => {
     const { ada } = await twoScreens();
     const lines = Array.from({ length: 20_000 }, () => ({ cells: {} }));
     expect(addLines(ada, { enquiryId: ENQUIRY, lines })).toMatchObject({ reason: { code: 'too-many-lines' } });
+  });
+});
+
+describe('a schedule of which very many lines changed', () => {
+  it('is read part by part: others get their turn in between, and what they change meanwhile is there at the end', async () => {
+    const { ada, ben } = await twoScreens();
+    granted(addLines(ada, { enquiryId: ENQUIRY, lines: longSchedule(2500) }));
+    const long = (await orderOf(ada, 'text=LV-')).length;
+    expect(long).toBe(2500);
+    const size = (text: string) => ({ kind: 'set', column: 'size', text }) as const;
+    granted(bulkEdit(ada, { enquiryId: ENQUIRY, edit: size('DN 250') }));
+    let turns = 0;
+    let isOver = false;
+    const counting = (async () => {
+      while (!isOver) {
+        turns += 1;
+        await new Promise((resolve) => setImmediate(resolve));
+        if (turns === 3)
+          granted(editCells(ben, { enquiryId: ENQUIRY, edits: [{ lineId: 1, column: 'size', text: 'DN 400' }] }));
+      }
+    })();
+    const ids = await orderOf(ada, 'where=size:is:DN%20250');
+    isOver = true;
+    await counting;
+    console.info(`${turns} turns of others while ${long} lines were read again`);
+    expect(turns).toBeGreaterThan(8);
+    expect(ids.length).toBeGreaterThanOrEqual(long);
+    expect(await orderOf(ada, 'where=size:is:DN%20400')).toEqual([1]);
   });
 });

@@ -11,7 +11,7 @@ import { type Context, milliseconds } from '#lib/services/context.ts';
 import { readEnquiry } from '#lib/services/enquiries/enquiry-record.ts';
 import type { LineView } from '#lib/services/lines/line-view.ts';
 import { lineViewer } from '#lib/services/lines/line-views.ts';
-import { keptSchedule } from './schedule-cache.ts';
+import { freshSchedule, keptSchedule } from './schedule-cache.ts';
 
 export interface LineWindow {
   readonly enquiryId: number;
@@ -59,7 +59,7 @@ export async function readLines(
   const wanted = new Set(input.lineIds.slice(0, MOST_LINES));
   const lines: LineView[] = [];
   let pause = milliseconds(context) + STRETCH_MS;
-  for (const read of keptSchedule(context, enquiry.value.row)) {
+  for (const read of await freshSchedule(context, enquiry.value.row)) {
     if (!wanted.has(read.row.id)) continue;
     lines.push(viewer.line(read));
     if (milliseconds(context) < pause) continue;

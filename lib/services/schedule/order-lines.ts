@@ -12,7 +12,7 @@ import { authorise } from '#lib/services/authorise.ts';
 import { type Context, milliseconds } from '#lib/services/context.ts';
 import { readEnquiry } from '#lib/services/enquiries/enquiry-record.ts';
 import { type LineViewer, lineViewer } from '#lib/services/lines/line-views.ts';
-import { keptSchedule } from './schedule-cache.ts';
+import { freshSchedule } from './schedule-cache.ts';
 import type { LineRecord } from './schedule-record.ts';
 
 export interface LinesOrder {
@@ -39,7 +39,7 @@ export async function orderLines(
   if (!enquiry.ok) return enquiry;
   const change = lastScheduleChange(context.database.db, input.enquiryId);
   const viewer = lineViewer(context, enquiry.value);
-  const all = keptSchedule(context, enquiry.value.row);
+  const all = await freshSchedule(context, enquiry.value.row);
   const { filter } = input;
   const passed = all.map(viewer.record).filter((record) => cellsPass(filter, record));
   if (!asksDuty(filter)) {

@@ -54,6 +54,34 @@ export function keptSchedule(
   return now.order;
 }
 
+/** Lines read before others get their turn. */
+const READ_AT_ONCE = 200;
+
+/** The same; where very many lines changed they are read part by part, and the server answers others in between. */
+export async function freshSchedule(
+  context: Context,
+  enquiry: { readonly id: number; readonly version: number },
+): Promise<readonly ReadRow[]> {
+  const before = schedulesOf(context).get(enquiry.id);
+  if (before?.version === enquiry.version) return keptSchedule(context, enquiry);
+  const { db } = context.database;
+  const missing = lineStamps(db, enquiry.id)
+    .filter(({ id, version }) => before?.byId.get(id)?.row.version !== version)
+    .map(({ id }) => id);
+  if (missing.length <= READ_SINGLY) return keptSchedule(context, enquiry);
+  const byId = new Map(before?.byId);
+  for (let at = 0; at < missing.length; at += READ_AT_ONCE) {
+    const lineIds = missing.slice(at, at + READ_AT_ONCE);
+    for (const row of findLines(db, { enquiryId: enquiry.id, lineIds })) byId.set(row.id, readRow(row));
+    await new Promise((resolve) => setImmediate(resolve));
+  }
+  // Of no version yet: what changed meanwhile is told by its stamp and read again below.
+  schedulesOf(context).set(enquiry.id, { version: NO_VERSION, order: [], byId });
+  return keptSchedule(context, enquiry);
+}
+
+const NO_VERSION = -1;
+
 function refreshed(
   context: Context,
   enquiry: { readonly id: number; readonly version: number },
