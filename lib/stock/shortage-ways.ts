@@ -1,13 +1,12 @@
 /*
- * Ways out of a shortage that stock itself knows: which bookings could begin later, and what stands at another depot.
+ * Who could wait where equipment is short: the bookings whose later start would free pieces, and from which day each could begin.
  * Invariant: a booking is named only where all its pieces of the model are free to it from the day that is given; nothing that has left can wait.
- * Not here: which other models would do (planning), whose the bookings are (services).
+ * Not here: which other models would do (planning), what another depot has (by-depot.ts), whose the bookings are (services).
  * Read next: shortage.ts.
  */
-import { addDays, daysBetween, type IsoDate, overlaps, rangeOfDays } from '#lib/kernel/date-range.ts';
-import { busyDays, freeUnits, withTurnaround } from './free-units.ts';
+import { daysBetween, type IsoDate, overlaps, rangeOfDays } from '#lib/kernel/date-range.ts';
+import { busyDays, freeUnits, isHireable, withTurnaround } from './free-units.ts';
 import { firstStart, freeOf, ofModel } from './shortage.ts';
-import { TRANSFER_DAYS } from './transfer-days.ts';
 import type { StockQuestion, UnitBooking } from './unit.ts';
 
 export interface CouldWait {
@@ -46,7 +45,10 @@ function waitOf({ question, model, number }: WaitQuestion & { readonly number: s
   const without = { ...question, bookings: question.bookings.filter((booking) => booking.number !== number) };
   const frees = freeUnits(without).length - freeUnits(question).length;
   if (frees <= 0) return [];
-  const earliest = laterStart({ without, model, first, count: its.length });
+  // A unit that is held back has to be replaced whenever the booking begins.
+  const sound = new Set(question.units.filter(isHireable).map(({ serial }) => serial));
+  const count = its.filter(({ serial }) => sound.has(serial)).length;
+  const earliest = laterStart({ without, model, first, count });
   return earliest === null ? [] : [{ number, startsOn: first.window.starts_on, frees, couldStartOn: earliest }];
 }
 
@@ -63,50 +65,4 @@ function laterStart({ without, model, first, count }: LaterStart): IsoDate | nul
   const window = rangeOfDays(after, daysBetween(first.window));
   const question = { ...without, window };
   return freeOf({ question, model }) >= count ? after : firstStart({ question, model, asked: count });
-}
-
-export interface ToBring {
-  readonly model: string;
-  readonly depot: string;
-  readonly count: number;
-  /** Last day on which it can be sent to be there when the hire begins. */
-  readonly sendBy: IsoDate;
-}
-
-interface BringQuestion {
-  readonly question: StockQuestion;
-  readonly needs: readonly { readonly model: string; readonly count: number }[];
-  /** The depot that despatches. */
-  readonly depot: string;
-}
-
-/** What the despatching depot lacks and another has free, over the days of the hire. */
-export function toBring({ question, needs, depot }: BringQuestion): readonly ToBring[] {
-  const sendBy = addDays(question.window.starts_on, -TRANSFER_DAYS);
-  const counts = new Map<string, number>();
-  for (const { model, count } of needs) counts.set(model, (counts.get(model) ?? 0) + count);
-  return [...counts].flatMap(([model, asked]) => {
-    const free = freeByDepot(ofModel({ question, model }), model);
-    let missing = asked - (free.get(depot) ?? 0);
-    return [...free]
-      .filter(([other]) => other !== depot)
-      .toSorted(([, a], [, b]) => b - a)
-      .flatMap(([other, there]) => {
-        const count = Math.min(there, missing);
-        missing -= Math.max(0, count);
-        return count > 0 ? [{ model, depot: other, count, sendBy }] : [];
-      });
-  });
-}
-
-/** Counted pieces that are held from no known depot count against the whole house only. */
-function freeByDepot(question: StockQuestion, model: string): ReadonlyMap<string, number> {
-  const free = new Map<string, number>();
-  for (const unit of freeUnits(question)) free.set(unit.depot, (free.get(unit.depot) ?? 0) + 1);
-  const { shelves = [], holds = [] } = question.counted ?? {};
-  for (const shelf of shelves) {
-    const counted = { shelves: [shelf], holds: holds.filter((hold) => hold.depot === shelf.depot) };
-    free.set(shelf.depot, freeOf({ question: { ...question, counted }, model }));
-  }
-  return free;
 }

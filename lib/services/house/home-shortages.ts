@@ -7,6 +7,7 @@
 import { plannedKits, unitsBookedAhead } from '#db/queries/home.ts';
 import { type DateRange, type IsoDate, rangeOfDays } from '#lib/kernel/date-range.ts';
 import { type Context, today } from '#lib/services/context.ts';
+import { tellWaiter, waitersFor } from '#lib/services/stock/shortage-answer.ts';
 import { fallsDue, isHireable } from '#lib/stock/free-units.ts';
 import { findShortages } from '#lib/stock/shortage.ts';
 import type { Unit } from '#lib/stock/unit.ts';
@@ -35,9 +36,14 @@ function plannedShort(context: Context): readonly Short[] {
     const window = rangeOfDays(startsOn, days ?? 1);
     if (window.starts_on < day) return [];
     const needs = needsOf(kitsJson).filter(({ model }) => !made.has(model));
-    const missing = findShortages({ ...stockQuestion(context, { window, enquiryId: named.enquiryId }), needs });
+    const question = stockQuestion(context, { window, enquiryId: named.enquiryId });
+    const missing = findShortages({ ...question, needs });
     if (missing.length === 0) return [];
-    return [{ ...named, kind: 'planned', startsOn, sentences: missing.map(({ sentence }) => sentence) } as const];
+    const sentences = missing.flatMap(({ sentence, model }) => [
+      sentence,
+      ...waitersFor(context, { question, model }).slice(0, 1).map(tellWaiter),
+    ]);
+    return [{ ...named, kind: 'planned', startsOn, sentences } as const];
   });
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { findShortages } from '#lib/stock/shortage.ts';
-import { toBring, whoCouldWait } from '#lib/stock/shortage-ways.ts';
+import { whoCouldWait } from '#lib/stock/shortage-ways.ts';
 import { daysOnTheWay } from '#lib/stock/transfer-days.ts';
 import type { StockQuestion, Unit, UnitBooking } from '#lib/stock/unit.ts';
 
@@ -55,32 +55,6 @@ describe('who could wait', () => {
   it('is nobody who would find nothing later', () => {
     const bookings = [hire('A-1', '2026-03-10', 3), hire('A-1', '2026-03-14', 400, { number: 'B-9' })];
     expect(whoCouldWait({ question: question({ units: [unit('A-1')], bookings }), model: 'M-1' })).toEqual([]);
-  });
-});
-
-describe('what could be brought', () => {
-  it('is what the despatching depot lacks and the other has free, with the last day to send it', () => {
-    const units = [unit('A-1'), unit('A-2', 'HAL'), unit('A-3', 'HAL'), unit('A-4', 'HAL')];
-    const bookings = [hire('A-4', '2026-03-11', 1)];
-    const bring = (count: number) =>
-      toBring({ question: question({ units, bookings }), needs: [{ model: 'M-1', count }], depot: 'VEN' });
-    expect(bring(1)).toEqual([]);
-    expect(bring(2)).toEqual([{ model: 'M-1', depot: 'HAL', count: 1, sendBy: '2026-03-09' }]);
-    expect(bring(9)).toEqual([{ model: 'M-1', depot: 'HAL', count: 2, sendBy: '2026-03-09' }]);
-  });
-
-  it('holds for counted pieces too', () => {
-    const counted = {
-      shelves: [
-        { model: 'S-1', depot: 'VEN', count: 5 },
-        { model: 'S-1', depot: 'HAL', count: 7 },
-      ],
-      holds: [{ model: 'S-1', depot: 'VEN', count: 4, days: rangeOfDays('2026-03-11', 9) }],
-    };
-    const needs = [{ model: 'S-1', count: 6 }];
-    expect(toBring({ question: question({ counted }), needs, depot: 'VEN' })).toEqual([
-      { model: 'S-1', depot: 'HAL', count: 5, sendBy: '2026-03-09' },
-    ]);
   });
 });
 

@@ -16,6 +16,7 @@ import { listModelsView } from '#lib/services/equipment/list-models-view.ts';
 import { type PlanView, readPlanView } from '#lib/services/plans/plan-view.ts';
 import { HOME_DEPOT_ALONE } from '#lib/services/plans/study-cases.ts';
 import { readStudy, type StudyKind, type StudyView } from '#lib/services/plans/study-enquiry.ts';
+import { type ShortageAnswer, shortageAnswer } from '#lib/services/stock/shortage-answer.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { FrontierChart } from './frontier-chart.client.tsx';
 import { frontierRows } from './frontier-rows.ts';
@@ -29,6 +30,7 @@ import { PlanPreferences } from './plan-preferences.client.tsx';
 import { PlanRun } from './plan-run.client.tsx';
 import { PlanWays } from './plan-ways.client.tsx';
 import { preferenceRows } from './preference-rows.ts';
+import { ShortOf } from './short-of.tsx';
 import { StudyRun } from './study-run.client.tsx';
 import { tellWays, tellWithout } from './tell-cases.ts';
 
@@ -70,10 +72,19 @@ export default async function KitsPage({ params }: { readonly params: Promise<{ 
           roles={Object.fromEntries((models.ok ? models.value : []).map((model) => [model.number, model.role]))}
           system={await unitSystem()}
           study={(kind) => studyOf(house, { enquiryId, kind })}
+          shortage={shortageOf(house, { enquiryId, preference: view.value.shown })}
         />
       )}
     </div>
   );
+}
+
+function shortageOf(
+  house: Context,
+  asked: { readonly enquiryId: number; readonly preference: PlanView['shown'] },
+): ShortageAnswer | null {
+  const answer = shortageAnswer(house, asked);
+  return answer.ok ? answer.value : null;
 }
 
 const NO_STUDY: StudyView = { state: { kind: 'none' }, preference: 'cost', cases: [] };
@@ -91,9 +102,10 @@ interface PlannedProps {
   readonly system: UnitSystem;
   readonly texts: ShownTexts;
   readonly study: (kind: StudyKind) => StudyView;
+  readonly shortage: ShortageAnswer | null;
 }
 
-function Planned({ enquiry, view, names, roles, system, texts, study }: PlannedProps) {
+function Planned({ enquiry, view, names, roles, system, texts, study, shortage }: PlannedProps) {
   const { id: enquiryId, version, constraints } = enquiry;
   const money = moneyText(texts, view.currency);
   const withoutStudy = study('without');
@@ -128,6 +140,7 @@ function Planned({ enquiry, view, names, roles, system, texts, study }: PlannedP
         }))}
       />
       <OtherDepots depots={view.depots} names={names} alone={without.get(HOME_DEPOT_ALONE) ?? ''} />
+      {shortage === null ? null : <ShortOf answer={shortage} />}
       <Needed {...{ view, names, roles, without }} />
       <CrewDays crews={view.crewDays} system={system} />
       <section className={styles.panel} aria-labelledby="lines">
