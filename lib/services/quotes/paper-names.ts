@@ -4,16 +4,41 @@
  * Not here: how words are rewritten (../../documents/words/written-forms.ts).
  * Read next: papers-of.ts.
  */
-import { writer } from '#lib/documents/words/written-forms.ts';
-import type { PapersInput } from './papers-of.ts';
+import type { HouseFacts } from '#lib/contracts/house.ts';
+import type { PriceChoices } from '#lib/contracts/price-choices.ts';
+import type { CustomerInput } from '#lib/documents/papers/paper-inputs.ts';
+import { type WrittenForms, writer } from '#lib/documents/words/written-forms.ts';
+import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
+import type { Site } from '#lib/duty/site.ts';
+import type { Model } from '#lib/equipment/model.ts';
+
+interface OfOption {
+  readonly site: Pick<Site, 'name'>;
+  readonly option?: { readonly name: string };
+  readonly choices?: PriceChoices;
+}
+
+/** What papers-of.ts is given, as far as names stand in it. */
+interface NamesOnPapers extends OfOption {
+  readonly number: string;
+  readonly forms?: WrittenForms;
+  readonly house: HouseFacts;
+  readonly customer: CustomerInput;
+  readonly title: string;
+  readonly models: readonly Model[];
+  readonly lines: readonly ScheduleLine[];
+  readonly serials: Readonly<Record<string, readonly string[]>>;
+  readonly bookingNumber?: string;
+  readonly others?: readonly OfOption[];
+}
 
 /** Words in the customer's form of dates and figures; as they are where none is agreed. */
-export function writerFor(input: PapersInput): (words: string) => string {
+export function writerFor(input: NamesOnPapers): (words: string) => string {
   const { forms } = input;
   return forms === undefined ? (words) => words : writer({ forms, names: paperNames(input) });
 }
 
-export function paperNames(input: PapersInput): readonly string[] {
+export function paperNames(input: NamesOnPapers): readonly string[] {
   const { house, customer, models, lines, serials, others = [] } = input;
   return [
     input.number,
