@@ -1,9 +1,19 @@
 import { expect, it } from 'vitest';
-import { memoryOver, tellMemory } from '#tests/support/solver-memory.ts';
+import { startSourceWorker } from '#lib/workers/start-source-worker.ts';
+import { type MemoryAfter, tellMemory } from '#tests/support/solver-memory.ts';
 
-it('memory stays bounded over a thousand plans', async () => {
-  const told = await memoryOver({ first: 200, all: 1000 });
+it('memory stays bounded over a thousand plans in one worker', async () => {
+  const worker = startSourceWorker(new URL('../support/memory-worker.ts', import.meta.url));
+  const told = await new Promise<readonly MemoryAfter[]>((resolve, reject) => {
+    worker.on('message', resolve);
+    worker.on('error', reject);
+    worker.postMessage([100, 500, 1000]);
+  });
+  await worker.terminate();
   console.info(`memory: ${tellMemory(told)}`);
-  const [early, late] = told;
-  expect((late?.rss_mb ?? 0) - (early?.rss_mb ?? 0)).toBeLessThan(150);
+  expect(told).toHaveLength(3);
+  const [early] = told;
+  const late = told.at(-1);
+  expect((late?.rss_mb ?? Number.NaN) - (early?.rss_mb ?? Number.NaN)).toBeLessThan(150);
+  expect((late?.heap_mb ?? Number.NaN) - (early?.heap_mb ?? Number.NaN)).toBeLessThan(60);
 });
