@@ -4,7 +4,7 @@
  * Not here: the rows of one booking (bookings.ts).
  * Read next: bookings.ts, booking-history.ts.
  */
-import { and, asc, count, desc, eq, gt, inArray, like, lt, lte, or, type SQL, sql } from 'drizzle-orm';
+import { and, asc, count, desc, eq, gt, inArray, like, lte, or, type SQL, sql } from 'drizzle-orm';
 import type { DbOrTx } from '../client.ts';
 import { booking } from '../schema/booking.ts';
 import { bookingUnit } from '../schema/booking-unit.ts';
@@ -123,7 +123,7 @@ function conditions({ states, words, from, until, lateOn }: BookingsAsked): read
         ),
     from === '' ? undefined : withUnit(gt(bookingUnit.ends_before, from)),
     until === '' ? undefined : withUnit(lte(bookingUnit.starts_on, until)),
-    lateOn === null ? undefined : withUnit(and(eq(bookingUnit.state, 'out'), lt(bookingUnit.ends_before, lateOn))),
+    lateOn === null ? undefined : withUnit(and(eq(bookingUnit.state, 'out'), lte(bookingUnit.ends_before, lateOn))),
   ];
 }
 

@@ -1,3 +1,4 @@
+import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import type { YardMovement } from '#lib/services/yard/open-yard.ts';
@@ -29,7 +30,10 @@ export function MovementList({ title, rows, empty, day, act }: MovementListProps
             return (
               <li key={row.booking}>
                 <div className="what">
-                  <strong className="tag">{row.booking}</strong> {row.customer ?? 'No customer'}
+                  <Link className="tag" href={`/yard/bookings/${row.booking}`}>
+                    {row.booking}
+                  </Link>{' '}
+                  {row.customer ?? 'No customer'}
                   <small className="beside">
                     {row.title === null ? '' : `${row.title} · `}
                     {row.units} {row.units === 1 ? 'unit' : 'units'} · {row.state}

@@ -6,6 +6,7 @@ export interface YardPlace {
 
 export const YARD_PLACES: readonly YardPlace[] = [
   { href: '/yard', label: 'Today' },
+  { href: '/yard/bookings', label: 'Bookings' },
   { href: '/yard/availability', label: 'Availability' },
   { href: '/yard/stock', label: 'Stock' },
   { href: '/yard/stocktake', label: 'Stocktake' },

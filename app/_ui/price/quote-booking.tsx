@@ -33,7 +33,8 @@ export function QuoteBooking({ quote, booking }: QuoteBookingProps) {
         {booking.orderNumber === '' ? '' : `, order ${booking.orderNumber}`}.
       </p>
       <p>
-        Booking {booking.number} holds {countText(units, 'unit')}
+        Booking <a href={`/yard/bookings/${booking.number}`}>{booking.number}</a> is {booking.state}, with{' '}
+        {countText(units, 'unit')}
         {booking.window !== null && (
           <>
             , <ShownWindow days={booking.window} />

@@ -13,6 +13,8 @@ import { type QuoteStanding, quoteStanding } from './quote-standing.ts';
 
 export interface BookingView {
   readonly number: string;
+  /** One of BOOKING_STATES. */
+  readonly state: string;
   readonly acceptedOn: string | null;
   readonly acceptedBy: string;
   readonly orderNumber: string;
@@ -70,6 +72,7 @@ function bookingView(context: Context, booking: BookingRow): BookingView {
   const [first] = units;
   return {
     number: booking.number,
+    state: booking.state,
     acceptedOn: booking.accepted_on,
     acceptedBy: booking.accepted_by,
     orderNumber: booking.order_number,

@@ -97,7 +97,7 @@ function Bookings({ bookings }: Pick<CustomerView, 'bookings'>) {
           {bookings.map((booking) => (
             <tr key={booking.id}>
               <td className="tag">
-                <Link href={`/enquiries/${booking.enquiryId}/papers`}>{booking.number}</Link>
+                <Link href={`/yard/bookings/${booking.number}`}>{booking.number}</Link>
               </td>
               <td>{booking.quote}</td>
               <td>{booking.state}</td>
