@@ -4,6 +4,7 @@ import { cache } from 'react';
 import { type Asker, whoAsks } from '#lib/services/access/who-asks.ts';
 import { type Context, NOBODY } from '#lib/services/context.ts';
 import { openHouse } from '#lib/services/house/open-house.ts';
+import { expireHoldsNowAndThen } from '#lib/services/yard/expire-holds.ts';
 import { PATH_HEADER } from './open-paths.ts';
 import { SCREEN_HEADER } from './screen-name.ts';
 
@@ -15,6 +16,7 @@ export interface Asked {
 /** Who asks, signed in or not; looked up once while a page is drawn. */
 export const asked = cache(async (): Promise<Asked> => {
   const house = openHouse(NOBODY);
+  expireHoldsNowAndThen(house);
   const asker = await whoAsks(house.database, (await cookies()).toString());
   const screen = (await headers()).get(SCREEN_HEADER) ?? '';
   return { asker, context: { ...house, actor: asker.actor, screen: screen.slice(0, 60) } };

@@ -1,15 +1,27 @@
 /*
  * Writes down that holds nobody confirmed have run out: the booking lapses, its units are free, its quote is open again.
  * Invariant: done by the house itself, and first of all wherever something is booked, so that a hold that ran out never stands in the way.
- * Not here: when it runs by itself (instrumentation.ts at the top), and deciding that a hold ran out (lib/stock/hold.ts).
+ * Not here: deciding that a hold ran out (lib/stock/hold.ts).
  * Read next: end-booking.ts.
  */
 import type { DbOrTx } from '#db/client.ts';
 import { holdsRunOut } from '#db/queries/bookings.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
-import { type Context, HOUSE_ITSELF, timestamp } from '#lib/services/context.ts';
+import { type Context, HOUSE_ITSELF, milliseconds, timestamp } from '#lib/services/context.ts';
 import { logChange } from '#lib/services/log-change.ts';
 import { endBooking } from './end-booking.ts';
+
+/** How often the house looks by itself while people work with it. */
+const LOOK_MS = 60_000;
+let lookedAt = 0;
+
+/** Called wherever somebody asks for a page; looks once a minute, and writes only where a hold ran out. */
+export function expireHoldsNowAndThen(context: Context): void {
+  const now = milliseconds(context);
+  if (now - lookedAt < LOOK_MS) return;
+  lookedAt = now;
+  if (holdsRunOut(context.database.db, timestamp(context)).length > 0) expireHolds(context);
+}
 
 /** In a transaction of its own; answers the numbers of the bookings that lapsed. */
 export function expireHolds(context: Context): readonly string[] {
