@@ -84,8 +84,6 @@ interface WordsProps extends Pick<RowProps, 'charge' | 'number' | 'currency'> {
 }
 
 function Words({ charge, number, currency, doing }: WordsProps) {
-  const [amount, setAmount] = useState('');
-  const [reason, setReason] = useState('');
   const decide = (decision: object | null, words: string) =>
     doing.run({
       path: `/api/v1/yard/bookings/${number}/charges`,
@@ -99,8 +97,6 @@ function Words({ charge, number, currency, doing }: WordsProps) {
       </button>
     );
   const name = `${charge.label} ${charge.mark}`;
-  const typed = Math.round(Number(amount.replace(',', '.')) * 10 ** currencyDecimals(currency));
-  const isTyped = amount.trim() !== '' && Number.isFinite(typed);
   return (
     <div className={styles.stack}>
       <div className="tools">
@@ -116,46 +112,59 @@ function Words({ charge, number, currency, doing }: WordsProps) {
         {charge.open === 'cause' ? <span className="soft">Say first how it happened.</span> : null}
         {charge.open === 'price' ? <span className="soft">Type a price below, or strike it.</span> : null}
       </div>
-      <details>
-        <summary>Change or strike it</summary>
-        <div className={styles.row}>
-          <label>
-            Amount instead
-            <input
-              className={styles.number}
-              inputMode="decimal"
-              value={amount}
-              aria-label={`Amount instead for ${name}`}
-              onChange={(event) => setAmount(event.target.value)}
-            />
-          </label>
-          <label>
-            Reason
-            <input
-              value={reason}
-              aria-label={`Reason for ${name}`}
-              onChange={(event) => setReason(event.target.value)}
-            />
-          </label>
-          <button
-            type="button"
-            aria-label={`Change ${name}`}
-            disabled={doing.busy || !isTyped || reason.trim() === ''}
-            onClick={() => decide({ kind: 'changed', net_minor: typed, reason }, 'Changed.')}
-          >
-            Change
-          </button>
-          <button
-            type="button"
-            className="danger"
-            aria-label={`Strike ${name}`}
-            disabled={doing.busy || reason.trim() === ''}
-            onClick={() => decide({ kind: 'struck', reason }, 'Struck.')}
-          >
-            Strike
-          </button>
-        </div>
-      </details>
+      <ChangeOrStrike name={name} currency={currency} busy={doing.busy} decide={decide} />
     </div>
+  );
+}
+
+interface ChangeProps {
+  readonly name: string;
+  readonly currency: string;
+  readonly busy: boolean;
+  readonly decide: (decision: object, words: string) => void;
+}
+
+function ChangeOrStrike({ name, currency, busy, decide }: ChangeProps) {
+  const [amount, setAmount] = useState('');
+  const [reason, setReason] = useState('');
+  const typed = Math.round(Number(amount.replace(',', '.')) * 10 ** currencyDecimals(currency));
+  const isTyped = amount.trim() !== '' && Number.isFinite(typed);
+  return (
+    <details>
+      <summary>Change or strike it</summary>
+      <div className={styles.row}>
+        <label>
+          Amount instead
+          <input
+            className={styles.number}
+            inputMode="decimal"
+            value={amount}
+            aria-label={`Amount instead for ${name}`}
+            onChange={(event) => setAmount(event.target.value)}
+          />
+        </label>
+        <label>
+          Reason
+          <input value={reason} aria-label={`Reason for ${name}`} onChange={(event) => setReason(event.target.value)} />
+        </label>
+        <button
+          type="button"
+          aria-label={`Change ${name}`}
+          disabled={busy || !isTyped || reason.trim() === ''}
+          onClick={() => decide({ kind: 'changed', net_minor: typed, reason }, 'Changed.')}
+        >
+          Change
+        </button>
+        <button
+          type="button"
+          className="danger"
+          aria-label={`Strike ${name}`}
+          disabled={busy || reason.trim() === ''}
+          onClick={() => decide({ kind: 'struck', reason }, 'Struck.')}
+        >
+          Strike
+        </button>
+      </div>
+    </details>
   );
 }

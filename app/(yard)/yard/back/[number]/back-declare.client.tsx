@@ -55,21 +55,7 @@ function DeclareForm({ view }: { readonly view: BackView }) {
   return (
     <form className={`panel ${styles.stack}`} onSubmit={submit} aria-label="Declare">
       <h2>Before you touch it: what is on it?</h2>
-      <fieldset className={styles.choice}>
-        <legend>Ask the driver, look, smell nothing</legend>
-        {DECLARED.map(({ kind, words }) => (
-          <label key={kind} className={styles.tick}>
-            <input
-              type="radio"
-              name="contamination"
-              value={kind}
-              checked={contamination === kind}
-              onChange={() => setContamination(kind)}
-            />
-            {words}
-          </label>
-        ))}
-      </fieldset>
+      <Choice chosen={contamination} onChoose={setContamination} />
       {contamination === null || contamination === 'none' ? null : (
         <p className="notice warning">
           Gloves, and whatever else your rules ask. All of it goes to quarantine and is washed before anything else.
@@ -104,5 +90,30 @@ function DeclareForm({ view }: { readonly view: BackView }) {
       </div>
       <SaidLine said={said} />
     </form>
+  );
+}
+
+interface ChoiceProps {
+  readonly chosen: Contamination | null;
+  readonly onChoose: (kind: Contamination) => void;
+}
+
+function Choice({ chosen, onChoose }: ChoiceProps) {
+  return (
+    <fieldset className={styles.choice}>
+      <legend>Ask the driver, look, smell nothing</legend>
+      {DECLARED.map(({ kind, words }) => (
+        <label key={kind} className={styles.tick}>
+          <input
+            type="radio"
+            name="contamination"
+            value={kind}
+            checked={chosen === kind}
+            onChange={() => onChoose(kind)}
+          />
+          {words}
+        </label>
+      ))}
+    </fieldset>
   );
 }

@@ -67,29 +67,8 @@ export function OutLeave({ deliveryId, units, questions, points }: LeaveProps) {
           </label>
         ))}
       </fieldset>
-      <div className="fields">
-        <label>
-          Instruction given by
-          <input name="instructedBy" autoComplete="off" />
-        </label>
-        <label>
-          Handed over to
-          <input name="handedTo" autoComplete="off" />
-        </label>
-        <label>
-          Name of who signs
-          <input name="signedName" autoComplete="off" />
-        </label>
-      </div>
-      <fieldset className={styles.choice}>
-        <legend>Signature</legend>
-        <label className={styles.tick}>
-          <input type="radio" name="how" checked={how === 'drawn'} onChange={() => setHow('drawn')} /> Sign on the pad
-        </label>
-        <label className={styles.tick}>
-          <input type="radio" name="how" checked={how === 'typed'} onChange={() => setHow('typed')} /> The typed name
-        </label>
-      </fieldset>
+      <People />
+      <SignatureChoice how={how} onChange={setHow} />
       {how === 'drawn' ? <SignaturePad strokes={strokes} onChange={setStrokes} /> : null}
       <p className="soft">
         Local rules, the carrier’s terms and trained persons decide what may travel and how; this list approves nothing.
@@ -101,5 +80,43 @@ export function OutLeave({ deliveryId, units, questions, points }: LeaveProps) {
       </div>
       <SaidLine said={said} />
     </form>
+  );
+}
+
+function People() {
+  return (
+    <div className="fields">
+      <label>
+        Instruction given by
+        <input name="instructedBy" autoComplete="off" />
+      </label>
+      <label>
+        Handed over to
+        <input name="handedTo" autoComplete="off" />
+      </label>
+      <label>
+        Name of who signs
+        <input name="signedName" autoComplete="off" />
+      </label>
+    </div>
+  );
+}
+
+interface ChoiceProps {
+  readonly how: 'drawn' | 'typed';
+  readonly onChange: (how: 'drawn' | 'typed') => void;
+}
+
+function SignatureChoice({ how, onChange }: ChoiceProps) {
+  return (
+    <fieldset className={styles.choice}>
+      <legend>Signature</legend>
+      <label className={styles.tick}>
+        <input type="radio" name="how" checked={how === 'drawn'} onChange={() => onChange('drawn')} /> Sign on the pad
+      </label>
+      <label className={styles.tick}>
+        <input type="radio" name="how" checked={how === 'typed'} onChange={() => onChange('typed')} /> The typed name
+      </label>
+    </fieldset>
   );
 }
