@@ -29,12 +29,12 @@ export function recordCheck(context: Context, check: CheckToRecord): Result<{ re
   return context.database.db.transaction((tx) => record(tx, { context, check }), { behavior: 'immediate' });
 }
 
-interface Recording {
+interface CheckMade {
   readonly context: Context;
   readonly check: CheckToRecord;
 }
 
-function record(tx: DbOrTx, { context, check }: Recording): Result<{ readonly dueOn: IsoDate }> {
+function record(tx: DbOrTx, { context, check }: CheckMade): Result<{ readonly dueOn: IsoDate }> {
   const { kind, doneOn, certificate } = check;
   const found = unitNumbered(tx, check.serial);
   if (!found.ok) return found;

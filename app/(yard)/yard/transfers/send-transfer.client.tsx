@@ -59,33 +59,14 @@ export function SendTransfer({ view: { depots, counted, usualDueOn }, today }: S
       </div>
       <ScanField label="Scan what goes along" onScan={take} />
       <SaidLine said={said} />
-      <ul className="yard-rows">
-        {serials.map((serial) => (
-          <li key={serial}>
-            <strong>{serial}</strong>
-            <button type="button" onClick={() => setSerials(serials.filter((one) => one !== serial))}>
-              Leave here
-            </button>
-          </li>
-        ))}
-        {Object.entries(items).map(([model, count]) => (
-          <li key={model}>
-            <span>
-              <strong>{model}</strong> {counted.find((one) => one.model === model)?.name}
-              <small className="beside">{counted.find((one) => one.model === model)?.at[from] ?? 0} there</small>
-            </span>
-            <input
-              type="number"
-              inputMode="numeric"
-              min={0}
-              aria-label={`Pieces of ${model}`}
-              style={{ width: '6em' }}
-              value={count}
-              onChange={(event) => setItems({ ...items, [model]: event.target.value })}
-            />
-          </li>
-        ))}
-      </ul>
+      <Load
+        serials={serials}
+        items={items}
+        counted={counted}
+        from={from}
+        onLeave={(serial) => setSerials(serials.filter((one) => one !== serial))}
+        onCount={(model, count) => setItems({ ...items, [model]: count })}
+      />
       <button
         type="button"
         className="main"
@@ -96,6 +77,48 @@ export function SendTransfer({ view: { depots, counted, usualDueOn }, today }: S
         Send {serials.length + chosen.length === 0 ? '' : serials.length + chosen.length} to {to}
       </button>
     </section>
+  );
+}
+
+interface LoadProps {
+  readonly serials: readonly string[];
+  readonly items: Readonly<Record<string, string>>;
+  readonly counted: TransfersView['counted'];
+  readonly from: string;
+  readonly onLeave: (serial: string) => void;
+  readonly onCount: (model: string, count: string) => void;
+}
+
+/** What was scanned so far. */
+function Load({ serials, items, counted, from, onLeave, onCount }: LoadProps) {
+  return (
+    <ul className="yard-rows">
+      {serials.map((serial) => (
+        <li key={serial}>
+          <strong>{serial}</strong>
+          <button type="button" onClick={() => onLeave(serial)}>
+            Leave here
+          </button>
+        </li>
+      ))}
+      {Object.entries(items).map(([model, count]) => (
+        <li key={model}>
+          <span>
+            <strong>{model}</strong> {counted.find((one) => one.model === model)?.name}
+            <small className="beside">{counted.find((one) => one.model === model)?.at[from] ?? 0} there</small>
+          </span>
+          <input
+            type="number"
+            inputMode="numeric"
+            min={0}
+            aria-label={`Pieces of ${model}`}
+            style={{ width: '6em' }}
+            value={count}
+            onChange={(event) => onCount(model, event.target.value)}
+          />
+        </li>
+      ))}
+    </ul>
   );
 }
 

@@ -66,18 +66,7 @@ export function AddUnitForm({ models, depots, bays }: NewUnitForm) {
               ))}
           </select>
         </div>
-        <div>
-          <label htmlFor="unit-inspectionDueOn">Next inspection</label>
-          <input type="date" {...field('inspectionDueOn')} />
-        </div>
-        <div>
-          <label htmlFor="unit-calibrationDueOn">Next calibration</label>
-          <input type="date" {...field('calibrationDueOn')} />
-        </div>
-        <div>
-          <label htmlFor="unit-note">Note</label>
-          <input {...field('note')} />
-        </div>
+        <CheckFields field={field} />
       </div>
       <p>
         <button type="submit" className="main" disabled={busy} aria-busy={busy}>
@@ -86,5 +75,30 @@ export function AddUnitForm({ models, depots, bays }: NewUnitForm) {
       </p>
       <SaidLine said={said} />
     </form>
+  );
+}
+
+type Field = (name: keyof typeof EMPTY) => {
+  readonly id: string;
+  readonly value: string;
+  readonly onChange: (event: { readonly target: { readonly value: string } }) => void;
+};
+
+function CheckFields({ field }: { readonly field: Field }) {
+  return (
+    <>
+      <div>
+        <label htmlFor="unit-inspectionDueOn">Next inspection</label>
+        <input type="date" {...field('inspectionDueOn')} />
+      </div>
+      <div>
+        <label htmlFor="unit-calibrationDueOn">Next calibration</label>
+        <input type="date" {...field('calibrationDueOn')} />
+      </div>
+      <div>
+        <label htmlFor="unit-note">Note</label>
+        <input {...field('note')} />
+      </div>
+    </>
   );
 }
