@@ -69,18 +69,30 @@ export function PinLines({ item, tags, pins, busy, pin }: ItemTools & { readonly
             {problem}
           </span>
         )}
-        {open.length > 1 && item.neededForCount === item.neededFor.length ? (
-          <button
-            type="button"
-            className={styles.small}
-            disabled={busy}
-            aria-label={`Pin all ${open.length} lines to ${name}`}
-            onClick={() => pin(item.number, open)}
-          >
-            Pin all {countText(open.length, 'line')} that need it here
-          </button>
-        ) : null}
+        <PinAll {...{ item, open, busy, pin }} />
       </span>
     </span>
+  );
+}
+
+interface PinAllProps extends Pick<ItemTools, 'busy' | 'pin'> {
+  readonly item: ShownItem;
+  /** Lines that need it here and are not pinned to it yet. */
+  readonly open: readonly string[];
+}
+
+/** Offered where all lines are known here: of a long kit only the first are. */
+function PinAll({ item, open, busy, pin }: PinAllProps) {
+  if (open.length < 2 || item.neededForCount !== item.neededFor.length) return null;
+  return (
+    <button
+      type="button"
+      className={styles.small}
+      disabled={busy}
+      aria-label={`Pin all ${open.length} lines to ${item.name} ${item.number}`}
+      onClick={() => pin(item.number, open)}
+    >
+      Pin all {countText(open.length, 'line')} that need it here
+    </button>
   );
 }

@@ -92,19 +92,33 @@ export function PlanKits(props: KitsProps) {
       )}
       {kits.length === 0 ? null : props.study}
       {kits.map((kit) => (
-        <section key={kit.crew} className={styles.panel} aria-labelledby={`crew-${kit.crew}`}>
-          <div className={styles.spread}>
-            <h2 id={`crew-${kit.crew}`}>Crew {kit.crew + 1} carries</h2>
-            <span className={styles.soft}>
-              <ShownWords>{kit.facts}</ShownWords>
-            </span>
-          </div>
-          {kit.items.length === 0 ? <p className={styles.soft}>This crew has no work in the shown plan.</p> : null}
-          {kit.items.length === 0 ? null : <KitTable crew={kit.crew} items={kit.items} roles={roles} {...tools} />}
-          <Lacking kit={kit} names={names} />
-        </section>
+        <CrewKit key={kit.crew} {...{ kit, names, roles, tools }} />
       ))}
     </>
+  );
+}
+
+interface CrewKitProps extends Pick<KitsProps, 'names' | 'roles'> {
+  readonly kit: KitsProps['kits'][number];
+  readonly tools: ItemTools;
+}
+
+function CrewKit({ kit, names, roles, tools }: CrewKitProps) {
+  return (
+    <section className={styles.panel} aria-labelledby={`crew-${kit.crew}`}>
+      <div className={styles.spread}>
+        <h2 id={`crew-${kit.crew}`}>Crew {kit.crew + 1} carries</h2>
+        <span className={styles.soft}>
+          <ShownWords>{kit.facts}</ShownWords>
+        </span>
+      </div>
+      {kit.items.length === 0 ? (
+        <p className={styles.soft}>This crew has no work in the shown plan.</p>
+      ) : (
+        <KitTable crew={kit.crew} items={kit.items} roles={roles} {...tools} />
+      )}
+      <Lacking kit={kit} names={names} />
+    </section>
   );
 }
 
