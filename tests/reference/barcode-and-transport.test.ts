@@ -118,6 +118,15 @@ describe('lithium packs under special provision 188', () => {
     expect([route(30), route(31)]).toEqual([['eased'], ['full']]);
   });
 
+  it('a case carries the lithium battery mark of 100 × 100 mm with its UN number, or the class 9A label (sheet UN 3480 of an industry e-book, 2025)', () => {
+    const marks = (energy: number, transport: 'road' | 'air' = 'road') =>
+      dangerousGoods({ pieces: [pack(energy)], gross: kilograms(12), transport })[0]?.marks;
+    expect(marks(90)).toEqual(['Lithium battery mark, 100 × 100 mm, with UN 3480']);
+    expect(marks(324)).toEqual(['Label 9A, 100 × 100 mm', 'UN 3480', 'LITHIUM ION BATTERIES']);
+    // Packing instruction 965: section II, the easing for small packs alone, was deleted in 2022.
+    expect(marks(90, 'air')).toEqual(marks(324));
+  });
+
   it('324 Wh alone is UN 3480 in full', () => {
     expect(sentences([pack(324)])).toMatch(/^UN 3480, .*Class 9 in full: label 9A/);
   });

@@ -4,11 +4,10 @@
  * Not here: what is changed.
  * Read next: extend-booking.ts.
  */
-import { TransactionRollbackError } from 'drizzle-orm';
 import type { DbOrTx } from '#db/client.ts';
 import type { BookingRow, BookingUnitRow } from '#db/queries/bookings.ts';
 import { unitsOfBooking } from '#db/queries/bookings.ts';
-import { invariant } from '#lib/kernel/invariant.ts';
+import { keepOrTakeBack } from '#db/take-back.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
@@ -28,22 +27,15 @@ interface Work<Value> {
 export function withBooking<Value>(context: Context, { number, earnest, work }: Work<Value>): Result<Value> {
   const allowed = authorise(context, 'book equipment');
   if (!allowed.ok) return allowed;
-  let answer: Result<Value> | undefined;
-  try {
-    context.database.db.transaction(
-      (tx) => {
-        expireHoldsFirst(tx, context);
-        const found = bookingNumbered(tx, number);
-        answer = found.ok ? work(tx, found.value) : found;
-        if (!answer.ok || earnest === 'trial') tx.rollback();
-      },
-      { behavior: 'immediate' },
-    );
-  } catch (error) {
-    if (!(error instanceof TransactionRollbackError)) throw error;
-  }
-  invariant(answer, 'A change of a booking has an answer.');
-  return answer;
+  return keepOrTakeBack<DbOrTx, Result<Value>>(
+    (within) => context.database.db.transaction(within, { behavior: 'immediate' }),
+    (tx) => {
+      expireHoldsFirst(tx, context);
+      const found = bookingNumbered(tx, number);
+      const answer = found.ok ? work(tx, found.value) : found;
+      return { answer, outcome: answer.ok && earnest !== 'trial' ? 'kept' : 'taken back' };
+    },
+  );
 }
 
 export function stillRuns(booking: BookingRow): Result<true> {

@@ -4,11 +4,10 @@
  * Not here: what each kind of scan does (scan-unit.ts, count-pieces.ts, undo-scan.ts, ../packing/pack-piece.ts).
  * Read next: scan-unit.ts.
  */
-import { TransactionRollbackError } from 'drizzle-orm';
 import type { Db } from '#db/client.ts';
 import { findScan, insertScan } from '#db/queries/picking.ts';
+import { keepOrTakeBack } from '#db/take-back.ts';
 import type { YardScanRequest } from '#lib/contracts/yard-scan.ts';
-import { invariant } from '#lib/kernel/invariant.ts';
 import { failed, type Result } from '#lib/kernel/result.ts';
 import { actingPerson } from '#lib/services/access/acting-person.ts';
 import { authorise } from '#lib/services/authorise.ts';
@@ -67,17 +66,13 @@ function answerOnce(tx: Tx, asked: Asked): Result<ScanAnswer> {
 
 /** In a savepoint that a refusal takes back. */
 function orNothing(tx: Tx, doIt: (inner: Tx) => Result<ScanAnswer>): Result<ScanAnswer> {
-  let answer: Result<ScanAnswer> | undefined;
-  try {
-    tx.transaction((inner) => {
-      answer = doIt(inner);
-      if (!answer.ok) inner.rollback();
-    });
-  } catch (error) {
-    if (!(error instanceof TransactionRollbackError)) throw error;
-  }
-  invariant(answer, 'A scan has an answer.');
-  return answer;
+  return keepOrTakeBack<Tx, Result<ScanAnswer>>(
+    (within) => tx.transaction(within),
+    (inner) => {
+      const answer = doIt(inner);
+      return { answer, outcome: answer.ok ? 'kept' : 'taken back' };
+    },
+  );
 }
 
 function work({ scan, ...at }: Asked & Pick<ScanWork, 'tx' | 'booking'>): Result<ScanAnswer> {

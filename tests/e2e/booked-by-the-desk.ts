@@ -1,0 +1,38 @@
+import type { APIRequestContext, Browser } from '@playwright/test';
+import { PEOPLE } from '#tests/support/people.ts';
+import { expect, PASSWORD } from './signed-in.ts';
+
+/** The Desk's own session beside that of the person the story is about. */
+export async function deskRequest(browser: Browser, baseURL: string): Promise<APIRequestContext> {
+  const context = await browser.newContext({ baseURL, storageState: { cookies: [], origins: [] } });
+  const page = await context.newPage();
+  await page.goto('/sign-in');
+  await page.getByLabel('Email').fill(PEOPLE.desk.email);
+  await page.getByLabel('Password').fill(PASSWORD);
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await expect(page).not.toHaveURL(/sign-in/);
+  return context.request;
+}
+
+/** An enquiry of two buried valves, planned, quoted, accepted and confirmed; answers the number of its booking. */
+export async function bookedByTheDesk(request: APIRequestContext, title: string): Promise<string> {
+  const site = { sources_allowed: ['battery'], mains_voltage: 230, mains_plug: 'CEE 7/7', crews: 1, days: 2 };
+  const made = await request.post('/api/v1/enquiries', {
+    data: { title, customer: { name: 'Tern Weir Trust' }, site },
+  });
+  const { id } = await made.json();
+  const lines = [
+    { cells: { tag: 'V1', valve_type: 'gate', size: 'DN 100', driven_by: 'key cap', depth_to_nut: '0.9 m' } },
+    { cells: { tag: 'V2', valve_type: 'gate', size: 'DN 200', driven_by: 'key cap', depth_to_nut: '1.2 m' } },
+  ];
+  await request.post(`/api/v1/enquiries/${id}/lines`, { data: { lines } });
+  await request.post(`/api/v1/enquiries/${id}/plan`);
+  await expect
+    .poll(async () => (await (await request.get(`/api/v1/enquiries/${id}/plan`)).json()).kind, { timeout: 120_000 })
+    .toBe('ready');
+  const quote = await (await request.post(`/api/v1/enquiries/${id}/quotes`, { data: {} })).json();
+  const accepted = await request.post(`/api/v1/quotes/${quote.id}/accept`, { data: { acceptedBy: 'R. Dunlin' } });
+  const { number } = await accepted.json();
+  await request.post(`/api/v1/yard/bookings/${number}/confirm`);
+  return number;
+}
