@@ -4,7 +4,7 @@
  * Not here: what a stage allows (lib/services/self-service/order-stage.ts).
  * Read next: ../schema/self-order.ts.
  */
-import { and, desc, eq, inArray, ne, sql } from 'drizzle-orm';
+import { and, desc, eq, ne, sql } from 'drizzle-orm';
 import type { DbOrTx } from '../client.ts';
 import { customer } from '../schema/customer.ts';
 import { enquiry } from '../schema/enquiry.ts';
@@ -58,16 +58,6 @@ export function changeSelfOrder(
   { enquiryId, set }: { readonly enquiryId: number; readonly set: Partial<Omit<SelfOrderRow, 'enquiry_id'>> },
 ): void {
   db.update(selfOrder).set(set).where(eq(selfOrder.enquiry_id, enquiryId)).run();
-}
-
-/** Rows by enquiry, for marking them in a list. */
-export function selfOrdersAmong(db: DbOrTx, enquiryIds: readonly number[]): ReadonlyMap<number, SelfOrderRow> {
-  const rows = db
-    .select()
-    .from(selfOrder)
-    .where(inArray(selfOrder.enquiry_id, [...enquiryIds]))
-    .all();
-  return new Map(rows.map((row) => [row.enquiry_id, row]));
 }
 
 export interface WaitingOrder {

@@ -10,7 +10,6 @@ import { toMinor } from '#lib/money/money.ts';
 const words = z.string().trim().max(500, 'has more than 500 characters');
 const name = z.string().trim().max(120, 'has more than 120 characters');
 const scan = z.string().max(200);
-const id = z.int().positive();
 const count = z.int().min(0).max(100_000);
 const minor = z.int().min(-1_000_000_000).max(1_000_000_000);
 const hours = z

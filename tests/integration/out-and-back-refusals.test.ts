@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { LIMITS } from '#lib/kernel/limits.ts';
-import { type Context, } from '#lib/services/context.ts';
+import type { Context } from '#lib/services/context.ts';
 import { checkIn, type PieceSeen } from '#lib/services/yard/back/check-in.ts';
 import { countBack } from '#lib/services/yard/back/count-back.ts';
 import { decideCharge } from '#lib/services/yard/back/decide-charge.ts';
@@ -16,7 +16,7 @@ import { beginDelivery, countLoad, scanLoad, takeOff } from '#lib/services/yard/
 import { openOut } from '#lib/services/yard/out/open-out.ts';
 import { type Leaving, sendDelivery } from '#lib/services/yard/out/send-delivery.ts';
 import { takeBackDelivery } from '#lib/services/yard/out/take-back-delivery.ts';
-import { beginWork, } from '#lib/services/yard/work/step-work-order.ts';
+import { beginWork } from '#lib/services/yard/work/step-work-order.ts';
 import { granted } from '#tests/support/granted.ts';
 import { as, backGood, declare, GOOD, LEAVING, outHouse, pickedHouse, send, yes } from '#tests/support/out-and-back.ts';
 

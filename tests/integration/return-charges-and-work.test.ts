@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Context, USER_ROLES } from '#lib/services/context.ts';
-import { checkIn, } from '#lib/services/yard/back/check-in.ts';
+import { checkIn } from '#lib/services/yard/back/check-in.ts';
 import { countBack } from '#lib/services/yard/back/count-back.ts';
 import { decideCharge } from '#lib/services/yard/back/decide-charge.ts';
 import { issueReturnNote } from '#lib/services/yard/back/issue-return-note.ts';
@@ -22,7 +22,7 @@ import { openWorkOrder } from '#lib/services/yard/work/open-work-order.ts';
 import { beginWork, endWork, type WorkEnd } from '#lib/services/yard/work/step-work-order.ts';
 import { bookAgain } from '#tests/support/booked-house.ts';
 import { granted } from '#tests/support/granted.ts';
-import { as, declare, GOOD, LEAVING, outHouse, pickedHouse, send, } from '#tests/support/out-and-back.ts';
+import { as, declare, GOOD, LEAVING, outHouse, pickedHouse, send } from '#tests/support/out-and-back.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 const PNG = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3]);

@@ -1,22 +1,8 @@
 'use client';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
-import type { PlanView } from '#lib/services/plans/plan-view.ts';
+import type { ItemTools, ShownItem } from './kit-item.ts';
 import { PinLines } from './pin-lines.client.tsx';
-
-/** A part of a kit, with what leaving it out would cost where that was worked out. */
-export type ShownItem = PlanView['kits'][number]['items'][number] & { readonly without: string };
-
-export interface ItemTools {
-  readonly locked: readonly string[];
-  readonly pins: readonly { readonly tag: string; readonly part: string }[];
-  /** Tags of all lines. */
-  readonly tags: readonly string[];
-  readonly busy: boolean;
-  readonly leaveOut: (part: string) => void;
-  readonly keep: (part: string) => void;
-  readonly pin: (part: string, tags: readonly string[]) => void;
-}
 
 interface KitTableProps extends ItemTools {
   readonly crew: number;

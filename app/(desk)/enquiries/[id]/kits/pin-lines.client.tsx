@@ -2,7 +2,7 @@
 import { type FormEvent, useId, useState } from 'react';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { countText } from '#lib/documents/words/print-values.ts';
-import type { ItemTools, ShownItem } from './kit-table.client.tsx';
+import type { ItemTools, ShownItem } from './kit-item.ts';
 
 /** Tags that a list of suggestions may hold without growing slow. */
 const MOST_SUGGESTED = 200;

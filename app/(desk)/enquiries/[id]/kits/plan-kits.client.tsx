@@ -6,7 +6,8 @@ import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import type { EnquiryView } from '#lib/services/enquiries/open-enquiry.ts';
 import type { PlanView } from '#lib/services/plans/plan-view.ts';
-import { type ItemTools, KitTable, type ShownItem } from './kit-table.client.tsx';
+import type { ItemTools, ShownItem } from './kit-item.ts';
+import { KitTable } from './kit-table.client.tsx';
 import { type Changed, ChoicesList, linesText } from './plan-choices.client.tsx';
 
 type Choices = EnquiryView['constraints'];

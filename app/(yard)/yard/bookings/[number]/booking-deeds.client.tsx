@@ -11,12 +11,6 @@ import { OffHireDeed } from './off-hire-deed.client.tsx';
 import { ReleaseDeed } from './release-deed.client.tsx';
 import { SwapDeed } from './swap-deed.client.tsx';
 
-export interface DeedProps {
-  readonly view: BookingView;
-  readonly busy: boolean;
-  readonly act: ReturnType<typeof useAct>['act'];
-}
-
 /** What may be done with the booking now; each says what it leads to before it is pressed. */
 export function BookingDeeds({ view }: { readonly view: BookingView }) {
   const { act, said, busy } = useAct(`/api/v1/yard/bookings/${view.number}`);

@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import type { DeedProps } from './booking-deeds.client.tsx';
+import type { DeedProps } from './deed-props.ts';
 import { DeedField } from './unit-ticks.client.tsx';
 
 /** Everything is set free and the quote is open again; it can be accepted anew, so nothing is lost for good. */

@@ -5,7 +5,7 @@ import { useForms } from '#app/_ui/shown-forms.client.tsx';
 import { moneyIn } from '#lib/documents/words/person-forms.ts';
 import { addDays, isIsoDate } from '#lib/kernel/date-range.ts';
 import type { Extended } from '#lib/services/yard/extend-booking.ts';
-import type { DeedProps } from './booking-deeds.client.tsx';
+import type { DeedProps } from './deed-props.ts';
 import { DeedField, UnitTicks } from './unit-ticks.client.tsx';
 
 /** A later last day: first what it means for the money and for others, then the press that does it. */

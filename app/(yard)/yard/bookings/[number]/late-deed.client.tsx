@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import type { LateReported } from '#lib/services/yard/report-late.ts';
-import type { DeedProps } from './booking-deeds.client.tsx';
+import type { DeedProps } from './deed-props.ts';
 import { DeedField, UnitTicks } from './unit-ticks.client.tsx';
 
 /** Units that come back later than agreed: whom it hits is said, and who can is given another unit. */

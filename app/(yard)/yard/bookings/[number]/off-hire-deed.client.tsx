@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import type { OffHireGiven } from '#lib/services/yard/off-hire.ts';
-import type { DeedProps } from './booking-deeds.client.tsx';
+import type { DeedProps } from './deed-props.ts';
 import { DeedField, UnitTicks } from './unit-ticks.client.tsx';
 
 /** The customer's word that the hire ends; it gets a number that the customer is told. */

@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import type { DeedProps } from './booking-deeds.client.tsx';
+import type { DeedProps } from './deed-props.ts';
 import { DeedField, UnitTicks } from './unit-ticks.client.tsx';
 
 /** Part of the booking is given up before it leaves; those units are free at once. */

@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import type { UnitSwapped } from '#lib/services/yard/swap-unit.ts';
-import type { DeedProps } from './booking-deeds.client.tsx';
+import type { DeedProps } from './deed-props.ts';
 import { DeedField } from './unit-ticks.client.tsx';
 
 /** Another unit for one that failed; one of another model is judged by the rules, and new settings are told. */
