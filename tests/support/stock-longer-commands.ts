@@ -174,7 +174,7 @@ export const swap = fc
       const replacement = other === 7 ? world.units[0] : alike[other % Math.max(1, alike.length)];
       if (!row || !replacement) return;
       const today = dayOf(world);
-      const starts_on = row.starts_on < today ? today : row.starts_on;
+      const starts_on = laterOf(row.starts_on, today);
       const ends_before = row.ends_before > starts_on ? row.ends_before : addDays(starts_on, 1);
       const window = { starts_on, ends_before };
       const right = freeSerials(world, window).has(replacement.serial) && replacement.model === modelOf(world, row);
@@ -189,3 +189,7 @@ export const swap = fc
       follow(world, booking);
     }),
   );
+
+function laterOf(one: string, other: string): string {
+  return one < other ? other : one;
+}
