@@ -7,7 +7,7 @@ import { HomeCard } from './home-card.tsx';
 /** What needs somebody today, one card a kind; what asks for something has an amber edge. */
 export function HomeCards({ home }: { readonly home: HomeView }) {
   return (
-    <div className="cards">
+    <div className="cards house-cards">
       <HomeCard
         title="Due"
         entries={home.due}
