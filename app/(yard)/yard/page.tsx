@@ -38,9 +38,11 @@ export default async function YardPage() {
             act={(row) => (
               <>
                 <PickLinks row={row} />
-                <Link className="button" href={`/yard/out/${row.booking}`}>
-                  Out<span className="unseen"> {row.booking}</span>
-                </Link>
+                <span className="tools">
+                  <Link className="button" href={`/yard/out/${row.booking}`}>
+                    Out<span className="unseen"> {row.booking}</span>
+                  </Link>
+                </span>
               </>
             )}
           />
