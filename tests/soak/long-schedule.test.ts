@@ -44,7 +44,7 @@ beforeAll(async () => {
   });
   const visit = await browser.newContext({ permissions: ['clipboard-read', 'clipboard-write'] });
   page = await visit.newPage();
-  await expect.poll(() => answers(`http://127.0.0.1:${port}/api/ping`), { timeout: 60_000 }).toBe(true);
+  while (!(await answers(`http://127.0.0.1:${port}/api/ping`))) await new Promise((resolve) => setTimeout(resolve, 200));
   // The torque to start stands beside the duty, so that an edit can be followed to its answer.
   await page.addInitScript(() =>
     window.localStorage.setItem(
