@@ -1,50 +1,27 @@
 /** Interaction latency and memory of an enquiry of 10 000 lines, in a real browser against the built server: reported, never gated. */
-import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { createServer } from 'node:net';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { type Browser, chromium, type Page } from '@playwright/test';
+import type { Page } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openDatabase } from '#db/client.ts';
-import { type Context, HOUSE_ITSELF } from '#lib/services/context.ts';
 import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
-import { prepareHouse } from '#lib/services/house/prepare-house.ts';
 import { addLines } from '#lib/services/schedule/change-lines.ts';
 import { granted } from '#tests/support/granted.ts';
-import { addPerson } from '#tests/support/house-people.ts';
 import { longSchedule } from '#tests/support/long-schedule.ts';
-import { PEOPLE } from '#tests/support/people.ts';
+import { type MeasuredHouse, measuredHouse } from '#tests/support/measured-house.ts';
 
 const LINES = 10_000;
-const NEXT = 'node_modules/next/dist/bin/next';
-const PASSWORD = 'a-long-bench-passphrase-7';
-const folder = mkdtempSync(join(tmpdir(), 'kitwright-long-'));
-let server: ChildProcess;
-let browser: Browser;
+let house: MeasuredHouse;
 let page: Page;
+let report: MeasuredHouse['report'];
 let address = '';
 
 beforeAll(async () => {
-  if (!existsSync('.next/BUILD_ID')) spawnSync(process.execPath, [NEXT, 'build'], { stdio: 'ignore' });
-  const databasePath = join(folder, 'house.sqlite');
-  await prepareHouse({ databasePath, now: new Date() });
-  const context: Context = { database: openDatabase(databasePath), now: () => new Date(), actor: HOUSE_ITSELF };
-  await addPerson(context, { role: 'desk', password: PASSWORD });
-  const { id } = granted(createEnquiry(context, { title: 'Long', customer: { name: 'Long Works' }, site: {} }));
-  granted(addLines(context, { enquiryId: id, lines: longSchedule(LINES) }));
-  context.database.raw.close();
-  const port = await freePort();
-  const env = { ...process.env, KITWRIGHT_DATABASE: databasePath, NODE_ENV: 'production' as const };
-  server = spawn(process.execPath, [NEXT, 'start', '-p', `${port}`, '-H', '127.0.0.1'], { env, stdio: 'ignore' });
-  address = `http://127.0.0.1:${port}/enquiries/${id}`;
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-gpu', '--enable-precise-memory-info'],
+  let enquiry = 0;
+  house = await measuredHouse((context) => {
+    const { id } = granted(createEnquiry(context, { title: 'Long', customer: { name: 'Long Works' }, site: {} }));
+    granted(addLines(context, { enquiryId: id, lines: longSchedule(LINES) }));
+    enquiry = id;
   });
-  const visit = await browser.newContext({ permissions: ['clipboard-read', 'clipboard-write'] });
-  page = await visit.newPage();
-  while (!(await answers(`http://127.0.0.1:${port}/api/ping`))) await new Promise((resolve) => setTimeout(resolve, 200));
+  ({ page, report } = house);
+  address = `${house.address}/enquiries/${enquiry}`;
   // The torque to start stands beside the duty, so that an edit can be followed to its answer.
   await page.addInitScript(() =>
     window.localStorage.setItem(
@@ -52,18 +29,9 @@ beforeAll(async () => {
       JSON.stringify(['tag', 'qty', 'valve_type', 'size', 'driven_by', 'starting_torque']),
     ),
   );
-  await page.goto(`http://127.0.0.1:${port}/sign-in`);
-  await page.getByLabel('Email').fill(PEOPLE.desk.email);
-  await page.getByLabel('Password').fill(PASSWORD);
-  await page.getByRole('button', { name: 'Sign in' }).click();
-  await page.waitForURL((url) => !url.pathname.includes('sign-in'));
 });
 
-afterAll(async () => {
-  await browser?.close();
-  server?.kill();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => house?.end());
 
 describe(`an enquiry of ${LINES} lines`, () => {
   it('is opened, scrolled, edited, filtered, replaced in and pasted into', async () => {
@@ -143,40 +111,4 @@ async function paste(): Promise<void> {
   await page.keyboard.press('Control+v');
   await page.getByText('Pasted 1000 rows.').waitFor();
   await page.getByText('10000 lines, saved').waitFor();
-}
-
-async function report(what: string, work: () => Promise<void>): Promise<void> {
-  const started = performance.now();
-  await work();
-  const taken = performance.now() - started;
-  const heap = await page.evaluate(() => {
-    const { memory } = performance as Performance & { readonly memory?: { readonly usedJSHeapSize: number } };
-    return memory?.usedJSHeapSize ?? 0;
-  });
-  console.info(`${what}: ${taken.toFixed(0)} ms; page ${mega(heap)} MB, server ${mega(serverBytes())} MB`);
-}
-
-function mega(bytes: number): string {
-  return (bytes / 1e6).toFixed(0);
-}
-
-function serverBytes(): number {
-  const status = readFileSync(`/proc/${server.pid}/status`, 'utf8');
-  return Number(/VmRSS:\s+(\d+)/.exec(status)?.[1] ?? 0) * 1024;
-}
-
-function answers(url: string): Promise<boolean> {
-  return fetch(url).then(
-    ({ ok }) => ok,
-    () => false,
-  );
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve) => {
-    const probe = createServer().listen(0, '127.0.0.1', () => {
-      const at = probe.address();
-      probe.close(() => resolve(typeof at === 'object' && at ? at.port : 0));
-    });
-  });
 }
