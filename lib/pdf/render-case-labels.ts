@@ -4,14 +4,13 @@
  * Not here: what the labels say (lib/documents/labels/case-label.ts).
  * Read next: label-codes.ts, render-labels.ts.
  */
-import PDFDocument from 'pdfkit';
 import type { CaseLabel, CaseLabelSheet } from '#lib/documents/labels/case-label.ts';
 import { PAPER_COLOURS as INK } from '#lib/documents/papers/paper-colours.ts';
 import { isIsoDate } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
-import { registerFonts } from './fonts.ts';
 import { barRects } from './label-codes.ts';
-import { type At, openPen, type Pen } from './pen.ts';
+import { openDocument } from './open-document.ts';
+import type { At, Pen } from './pen.ts';
 import { PAGE, TEXT, type TextStyle } from './styles.ts';
 import { breakLines, setLine, type TextLine } from './typeset.ts';
 
@@ -36,10 +35,8 @@ const STYLES = {
 
 export async function renderCaseLabels(sheet: CaseLabelSheet): Promise<Uint8Array> {
   invariant(isIsoDate(sheet.fixedAt), `Labels are fixed at a calendar date, not ${sheet.fixedAt}.`);
-  const document = openDocument(sheet);
-  const written = bytesOf(document);
-  registerFonts(document);
-  const pen = openPen(document);
+  const { title, house, fixedAt } = sheet;
+  const { document, pen, written } = openDocument({ title, author: house, subject: 'case labels', fixedAt });
   sheet.cases.forEach((label, index) => {
     const place = index % A_SHEET;
     if (place === 0) openSheet(pen);
@@ -48,29 +45,6 @@ export async function renderCaseLabels(sheet: CaseLabelSheet): Promise<Uint8Arra
   if (sheet.cases.length === 0) document.addPage();
   document.end();
   return written;
-}
-
-function openDocument({ title, house, fixedAt }: CaseLabelSheet): PDFKit.PDFDocument {
-  const fixed = new Date(`${fixedAt}T00:00:00Z`);
-  const info = { Title: title, Author: house, Subject: 'case labels', Creator: 'Kitwright', Producer: 'Kitwright' };
-  return new PDFDocument({
-    size: 'A4',
-    margin: 0,
-    autoFirstPage: false,
-    pdfVersion: '1.7',
-    lang: 'en-GB',
-    displayTitle: true,
-    info: { ...info, CreationDate: fixed, ModDate: fixed },
-  });
-}
-
-function bytesOf(document: PDFKit.PDFDocument): Promise<Uint8Array> {
-  const chunks: Buffer[] = [];
-  return new Promise((resolve, reject) => {
-    document.on('data', (chunk: Buffer) => chunks.push(chunk));
-    document.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    document.on('error', reject);
-  });
 }
 
 /** Thin lines to cut along. */

@@ -4,14 +4,13 @@
  * Not here: what the labels say (lib/documents/labels).
  * Read next: label-codes.ts.
  */
-import PDFDocument from 'pdfkit';
 import { LABEL_GRID, LABELS_A_SHEET, type Label, type LabelSheet } from '#lib/documents/labels/label-sheet.ts';
 import { PAPER_COLOURS as INK } from '#lib/documents/papers/paper-colours.ts';
 import { isIsoDate } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
-import { registerFonts } from './fonts.ts';
 import { barRects, type CodeRect, squareRects } from './label-codes.ts';
-import { type At, openPen, type Pen } from './pen.ts';
+import { openDocument } from './open-document.ts';
+import type { At, Pen } from './pen.ts';
 import { textPiece } from './pieces.ts';
 import { PAGE, TEXT, type TextStyle } from './styles.ts';
 import { setLine } from './typeset.ts';
@@ -36,10 +35,8 @@ const STYLES = {
 
 export async function renderLabels(sheet: LabelSheet): Promise<Uint8Array> {
   invariant(isIsoDate(sheet.fixedAt), `A sheet of labels is fixed at a calendar date, not ${sheet.fixedAt}.`);
-  const document = openDocument(sheet);
-  const written = bytesOf(document);
-  registerFonts(document);
-  const pen = openPen(document);
+  const { title, house, fixedAt } = sheet;
+  const { document, pen, written } = openDocument({ title, author: house, subject: 'labels', fixedAt });
   sheet.labels.forEach((label, index) => {
     const place = (sheet.skip % LABELS_A_SHEET) + index;
     if (index === 0 || place % LABELS_A_SHEET === 0) document.addPage();
@@ -48,29 +45,6 @@ export async function renderLabels(sheet: LabelSheet): Promise<Uint8Array> {
   if (sheet.labels.length === 0) document.addPage();
   document.end();
   return written;
-}
-
-function openDocument({ title, house, fixedAt }: LabelSheet): PDFKit.PDFDocument {
-  const fixed = new Date(`${fixedAt}T00:00:00Z`);
-  const info = { Title: title, Author: house, Subject: 'labels', Creator: 'Kitwright', Producer: 'Kitwright' };
-  return new PDFDocument({
-    size: 'A4',
-    margin: 0,
-    autoFirstPage: false,
-    pdfVersion: '1.7',
-    lang: 'en-GB',
-    displayTitle: true,
-    info: { ...info, CreationDate: fixed, ModDate: fixed },
-  });
-}
-
-function bytesOf(document: PDFKit.PDFDocument): Promise<Uint8Array> {
-  const chunks: Buffer[] = [];
-  return new Promise((resolve, reject) => {
-    document.on('data', (chunk: Buffer) => chunks.push(chunk));
-    document.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    document.on('error', reject);
-  });
 }
 
 function placeOf(place: number): At {

@@ -4,24 +4,25 @@
  * Not here: what the paper says (documents); the thread it is drawn in (workers).
  * Read next: block-pieces.ts, flow-pages.ts, fonts.ts.
  */
-import PDFDocument from 'pdfkit';
 import type { Paper } from '#lib/documents/papers/paper.ts';
 import { PAPER_COLOURS as INK } from '#lib/documents/papers/paper-colours.ts';
 import { isIsoDate } from '#lib/kernel/date-range.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import { blockFlows, factsPiece } from './block-pieces.ts';
 import { flowPages } from './flow-pages.ts';
-import { registerFonts } from './fonts.ts';
-import { openPen, type Pen } from './pen.ts';
+import { openDocument } from './open-document.ts';
+import type { Pen } from './pen.ts';
 import { beside, type Piece, padded, stacked, textPiece, under } from './pieces.ts';
 import { CONTENT_WIDTH, PAGE, RULES, TEXT } from './styles.ts';
 
 export async function renderPaper(paper: Paper): Promise<Uint8Array> {
   invariant(isIsoDate(paper.fixedAt), `A paper is fixed at a calendar date, not ${paper.fixedAt}.`);
-  const document = openDocument(paper);
-  const written = bytesOf(document);
-  registerFonts(document);
-  const pen = openPen(document);
+  const { document, pen, written } = openDocument({
+    title: `${paper.title} ${paper.number}`,
+    author: paper.house.name,
+    subject: paper.kind,
+    fixedAt: paper.fixedAt,
+  });
   const pages = flowPages([{ kind: 'piece', piece: firstHead(paper) }, ...blockFlows(paper.blocks)]);
   pages.forEach((page, index) => {
     document.addPage();
@@ -30,36 +31,6 @@ export async function renderPaper(paper: Paper): Promise<Uint8Array> {
   });
   document.end();
   return written;
-}
-
-function openDocument(paper: Paper): PDFKit.PDFDocument {
-  const fixed = new Date(`${paper.fixedAt}T00:00:00Z`);
-  return new PDFDocument({
-    size: 'A4',
-    margin: 0,
-    autoFirstPage: false,
-    pdfVersion: '1.7',
-    lang: 'en-GB',
-    displayTitle: true,
-    info: {
-      Title: `${paper.title} ${paper.number}`,
-      Author: paper.house.name,
-      Subject: paper.kind,
-      Creator: 'Kitwright',
-      Producer: 'Kitwright',
-      CreationDate: fixed,
-      ModDate: fixed,
-    },
-  });
-}
-
-function bytesOf(document: PDFKit.PDFDocument): Promise<Uint8Array> {
-  const chunks: Buffer[] = [];
-  return new Promise((resolve, reject) => {
-    document.on('data', (chunk: Buffer) => chunks.push(chunk));
-    document.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    document.on('error', reject);
-  });
 }
 
 interface Frame {
