@@ -7,6 +7,7 @@ import { listHouseTransfers } from '#lib/services/stock/list-transfers.ts';
 import { moveUnit } from '#lib/services/stock/move-unit.ts';
 import { openUnit } from '#lib/services/stock/open-unit.ts';
 import { sendTransfer, type TransferToSend } from '#lib/services/stock/send-transfer.ts';
+import { bookedHouse, HIRE } from '#tests/support/booked-house.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
 
@@ -143,5 +144,20 @@ describe('a transfer', () => {
     expect(code(sendTransfer(context, sending(['X-1'])))).toBe('not-allowed');
     expect(code(arriveTransfer(context, { ...ARRIVAL, number: 'T-1' }))).toBe('not-allowed');
     expect(code(listHouseTransfers(context))).toBe(role === 'desk' ? 'granted' : 'not-allowed');
+  });
+});
+
+it('a hold that nobody confirmed in time does not keep its units from the other depot', async () => {
+  const { context, number, serials } = await bookedHouse();
+  const here = serials.find((serial) => serial === some(context, `serial = '${serial}'`)?.serial) ?? '';
+  const yard: Context = { ...context, actor: { id: 'u-9', name: 'The yard', role: 'yard' } };
+  const asked = { ...sending([here]), dueOn: addDays(HIRE.starts_on, 1) };
+  expect(code(sendTransfer(yard, asked))).toBe('unit-booked');
+  const held = context.database.raw.prepare('SELECT held_until AS until FROM booking WHERE number = ?').get(number);
+  const { until } = held as { until: string };
+  const later: Context = { ...yard, now: () => new Date(Date.parse(until) + 1000) };
+  expect(code(sendTransfer(later, asked))).toBe('granted');
+  expect(context.database.raw.prepare('SELECT state FROM booking WHERE number = ?').get(number)).toEqual({
+    state: 'lapsed',
   });
 });

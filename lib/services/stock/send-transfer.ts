@@ -1,6 +1,6 @@
 /*
  * Sends units and counted pieces from one depot to the other.
- * Invariant: everything is sent or nothing; what a booking holds meanwhile stays, and what is on its way is free at neither depot.
+ * Invariant: everything is sent or nothing; what a booking holds meanwhile stays (a hold that ran out is none), and what is on its way is free at neither depot.
  * Not here: taking it in (arrive-transfer.ts).
  * Read next: arrive-transfer.ts, ../../../db/stock-triggers.ts.
  */
@@ -16,6 +16,7 @@ import { authorise } from '#lib/services/authorise.ts';
 import { type Context, today } from '#lib/services/context.ts';
 import { freePieces } from '#lib/services/house/house-facts.ts';
 import { logChange } from '#lib/services/log-change.ts';
+import { expireHoldsFirst } from '#lib/services/yard/expire-holds.ts';
 import { countedModel, writeCount } from './counted.ts';
 import { knownDepot, recordUnit, unitNumbered } from './unit-record.ts';
 
@@ -39,7 +40,13 @@ export function sendTransfer(context: Context, input: TransferToSend): Result<{ 
   if (!allowed.ok) return allowed;
   const wrong = wrongTerms(context, input);
   if (wrong !== null) return wrong;
-  return context.database.db.transaction((tx) => send(tx, { context, input }), { behavior: 'immediate' });
+  return context.database.db.transaction(
+    (tx) => {
+      expireHoldsFirst(tx, context);
+      return send(tx, { context, input });
+    },
+    { behavior: 'immediate' },
+  );
 }
 
 function wrongTerms(context: Context, { from, to, dueOn, serials, items }: TransferToSend): Failed<Refused> | null {
