@@ -1,17 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { openDatabase } from '#db/client.ts';
 import type { Context } from '#lib/services/context.ts';
-import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
-import { awaitPlan, planState, startPlan } from '#lib/services/plans/plan-enquiry.ts';
+import { planState } from '#lib/services/plans/plan-enquiry.ts';
 import { acceptQuote } from '#lib/services/quotes/accept-quote.ts';
 import { bookedPaper } from '#lib/services/quotes/booked-papers.ts';
 import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
 import { listIssuedQuotes } from '#lib/services/quotes/list-issued-quotes.ts';
 import { readPaper } from '#lib/services/quotes/read-paper.ts';
-import { receiveList } from '#lib/services/schedule/receive-list.ts';
-import { takeList } from '#lib/services/schedule/take-list.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
+import { planOneValve } from '#tests/support/one-valve.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';
 import { textsAt } from '#tests/support/xml-schema.ts';
 
@@ -32,14 +30,7 @@ async function quoted(): Promise<Quoted> {
 async function quoteOneValve() {
   const context = await demoHouseContext();
   const site = { sources_allowed: ['battery'], crews: 1, days: 2, starts_on: STARTS };
-  const { id } = granted(createEnquiry(context, { title: 'One valve', customer: { name: 'Test customer' }, site }));
-  const bytes = new TextEncoder().encode('tag,type,size,driven by,depth\nV1,gate,DN 100,key cap,0.9 m\n');
-  const { fileId, tables } = granted(await receiveList(context, { enquiryId: id, fileName: 'one.csv', bytes }));
-  const [table] = tables;
-  const mapping = table?.mapping ?? { headerRow: null, columns: [] };
-  granted(await takeList(context, { enquiryId: id, fileId, table: table?.name ?? '', mapping, existing: 'keep' }));
-  granted(startPlan(context, id));
-  granted(await awaitPlan(context, id));
+  const id = await planOneValve(context, { site });
   const quote = granted(await issueQuote(context, { enquiryId: id }));
   return { context, enquiryId: id, quote };
 }

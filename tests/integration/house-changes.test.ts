@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { readHouse } from '#db/queries/house.ts';
 import type { HouseRuleJson } from '#lib/contracts/house.ts';
 import { type Context, USER_ROLES } from '#lib/services/context.ts';
-import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
 import { openModel } from '#lib/services/equipment/open-model.ts';
 import { putRateCards } from '#lib/services/equipment/rate-cards.ts';
 import { retireModel } from '#lib/services/equipment/retire-model.ts';
@@ -15,13 +14,12 @@ import {
   takeOffHousePrices,
 } from '#lib/services/house/house-record.ts';
 import { awaitTrial, haltTrial, readTrial, startTrial } from '#lib/services/house/try-change.ts';
-import { awaitPlan, planState, startPlan } from '#lib/services/plans/plan-enquiry.ts';
+import { planState } from '#lib/services/plans/plan-enquiry.ts';
 import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
 import { readPaper } from '#lib/services/quotes/read-paper.ts';
-import { receiveList } from '#lib/services/schedule/receive-list.ts';
-import { takeList } from '#lib/services/schedule/take-list.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
+import { planOneValve } from '#tests/support/one-valve.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
@@ -35,14 +33,7 @@ const NO_BATTERY: HouseRuleJson = {
 
 async function oneValve(context: Context): Promise<number> {
   const site = { sources_allowed: ['battery'], crews: 1, days: 2, starts_on: STARTS };
-  const { id } = granted(createEnquiry(context, { title: 'One valve', customer: { name: 'Test customer' }, site }));
-  const bytes = new TextEncoder().encode('tag,type,size,driven by,depth\nV1,gate,DN 100,key cap,0.9 m\n');
-  const { fileId, tables } = granted(await receiveList(context, { enquiryId: id, fileName: 'one.csv', bytes }));
-  const [table] = tables;
-  const mapping = table?.mapping ?? { headerRow: null, columns: [] };
-  granted(await takeList(context, { enquiryId: id, fileId, table: table?.name ?? '', mapping, existing: 'keep' }));
-  granted(startPlan(context, id));
-  granted(await awaitPlan(context, id));
+  const id = await planOneValve(context, { site });
   return id;
 }
 

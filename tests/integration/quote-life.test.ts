@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { openDatabase } from '#db/client.ts';
 import { type PriceChoices, priceChoicesSchema } from '#lib/contracts/price-choices.ts';
 import type { Context } from '#lib/services/context.ts';
-import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
 import { awaitPlan, startPlan } from '#lib/services/plans/plan-enquiry.ts';
 import { acceptQuote } from '#lib/services/quotes/accept-quote.ts';
 import { cancelAcceptance } from '#lib/services/quotes/cancel-acceptance.ts';
@@ -14,10 +13,9 @@ import { readPriceView } from '#lib/services/quotes/price-view.ts';
 import { readPaper } from '#lib/services/quotes/read-paper.ts';
 import { redrawQuote } from '#lib/services/quotes/redraw-quote.ts';
 import { setQuoteState } from '#lib/services/quotes/set-quote-state.ts';
-import { receiveList } from '#lib/services/schedule/receive-list.ts';
-import { takeList } from '#lib/services/schedule/take-list.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
+import { planOneValve } from '#tests/support/one-valve.ts';
 import { readPdf } from '#tests/support/read-pdf.ts';
 import { textsAt } from '#tests/support/xml-schema.ts';
 
@@ -28,14 +26,7 @@ async function planned(): Promise<{ readonly context: Context; readonly enquiryI
   if (!made) {
     const context = await demoHouseContext();
     const site = { sources_allowed: ['battery', 'air'], crews: 1, days: 2, starts_on: '2026-03-16' };
-    const { id } = granted(createEnquiry(context, { title: 'One valve', customer: { name: 'Test customer' }, site }));
-    const bytes = new TextEncoder().encode('tag,type,size,driven by,depth\nV1,gate,DN 100,key cap,0.9 m\n');
-    const { fileId, tables } = granted(await receiveList(context, { enquiryId: id, fileName: 'one.csv', bytes }));
-    const [table] = tables;
-    const mapping = table?.mapping ?? { headerRow: null, columns: [] };
-    granted(await takeList(context, { enquiryId: id, fileId, table: table?.name ?? '', mapping, existing: 'keep' }));
-    granted(startPlan(context, id));
-    granted(await awaitPlan(context, id));
+    const id = await planOneValve(context, { site });
     made = { enquiryId: id, context, image: context.database.raw.serialize() };
   }
   return { enquiryId: made.enquiryId, context: { ...made.context, database: openDatabase(Buffer.from(made.image)) } };

@@ -1,27 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import type { Context } from '#lib/services/context.ts';
-import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
 import { shortAhead } from '#lib/services/house/home-shortages.ts';
-import { awaitPlan, readPlan, startPlan } from '#lib/services/plans/plan-enquiry.ts';
-import { receiveList } from '#lib/services/schedule/receive-list.ts';
-import { takeList } from '#lib/services/schedule/take-list.ts';
+import { readPlan } from '#lib/services/plans/plan-enquiry.ts';
 import { shortageAnswer } from '#lib/services/stock/shortage-answer.ts';
 import { demoHouseContext } from '#tests/support/demo-house.ts';
 import { granted } from '#tests/support/granted.ts';
+import { planOneValve } from '#tests/support/one-valve.ts';
 
 const STARTS = '2026-03-16';
 
 async function planned() {
   const context = await demoHouseContext();
   const site = { sources_allowed: ['battery'], crews: 1, days: 2, starts_on: STARTS };
-  const { id } = granted(createEnquiry(context, { title: 'One valve', customer: { name: 'Test customer' }, site }));
-  const bytes = new TextEncoder().encode('tag,type,size,driven by,depth\nV1,gate,DN 100,key cap,0.9 m\n');
-  const { fileId, tables } = granted(await receiveList(context, { enquiryId: id, fileName: 'one.csv', bytes }));
-  const [table] = tables;
-  const mapping = table?.mapping ?? { headerRow: null, columns: [] };
-  granted(await takeList(context, { enquiryId: id, fileId, table: table?.name ?? '', mapping, existing: 'keep' }));
-  granted(startPlan(context, id));
-  granted(await awaitPlan(context, id));
+  const id = await planOneValve(context, { site });
   const outcome = readPlan(context, id)?.plans[0];
   const items = (outcome?.kits ?? []).flatMap((kit) => kit.items).map(({ item }) => item);
   return { context, enquiryId: id, items };

@@ -4,16 +4,13 @@
 import { openDatabase } from '#db/client.ts';
 import { findBooking, unitsOfBooking } from '#db/queries/bookings.ts';
 import type { Context } from '#lib/services/context.ts';
-import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
-import { awaitPlan, startPlan } from '#lib/services/plans/plan-enquiry.ts';
 import { acceptQuote } from '#lib/services/quotes/accept-quote.ts';
 import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
-import { receiveList } from '#lib/services/schedule/receive-list.ts';
-import { takeList } from '#lib/services/schedule/take-list.ts';
 import { stepUnits } from '#lib/services/yard/step-units.ts';
 import type { BookedUnitState } from '#lib/stock/booking-life.ts';
 import { demoHouseContext } from './demo-house.ts';
 import { granted } from './granted.ts';
+import { planOneValve } from './one-valve.ts';
 
 /** First day of the hire that was quoted, and the first day after it: Monday to Friday. */
 export const HIRE = { starts_on: '2026-03-16', ends_before: '2026-03-21' };
@@ -44,15 +41,8 @@ export async function bookAgain(context: Context, starts_on: string): Promise<Bo
 
 async function book(context: Context, starts_on = HIRE.starts_on): Promise<BookedHouse> {
   const site = { sources_allowed: ['battery'], crews: 1, days: 5, starts_on };
-  const asked = { title: `One valve from ${starts_on}`, customer: { name: 'Dunlin Water' }, site };
-  const { id } = granted(createEnquiry(context, asked));
-  const bytes = new TextEncoder().encode('tag,type,size,driven by,depth\nV1,gate,DN 100,key cap,0.9 m\n');
-  const { fileId, tables } = granted(await receiveList(context, { enquiryId: id, fileName: 'one.csv', bytes }));
-  const [table] = tables;
-  const mapping = table?.mapping ?? { headerRow: null, columns: [] };
-  granted(await takeList(context, { enquiryId: id, fileId, table: table?.name ?? '', mapping, existing: 'keep' }));
-  granted(startPlan(context, id));
-  granted(await awaitPlan(context, id));
+  const asked = { title: `One valve from ${starts_on}`, customer: 'Dunlin Water', site };
+  const id = await planOneValve(context, asked);
   const quote = granted(await issueQuote(context, { enquiryId: id }));
   const held = granted(acceptQuote(context, { quoteId: quote.id, acceptedBy: 'R. Dunlin' }));
   return { context, enquiryId: id, quoteId: quote.id, number: held.number, serials: held.serials };
