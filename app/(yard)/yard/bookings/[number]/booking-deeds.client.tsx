@@ -5,6 +5,7 @@ import { useAct } from '#app/(yard)/_blocks/use-act.client.ts';
 import type { BookingView } from '#lib/services/yard/open-booking.ts';
 import styles from './booking.module.css';
 import { CancelDeed } from './cancel-deed.client.tsx';
+import type { DeedProps } from './deed-props.ts';
 import { ExtendDeed } from './extend-deed.client.tsx';
 import { LateDeed } from './late-deed.client.tsx';
 import { OffHireDeed } from './off-hire-deed.client.tsx';
@@ -21,40 +22,22 @@ export function BookingDeeds({ view }: { readonly view: BookingView }) {
       <h2>What can be done</h2>
       <SaidLine said={said} />
       {view.stands === 'held' && (
-        <p className="tools">
-          <button
-            type="button"
-            className="main"
-            disabled={busy}
-            onClick={() =>
-              void act({
-                body: { deed: 'confirm' },
-                done: () => ({ tone: 'good', words: 'Confirmed: it no longer lapses.' }),
-              })
-            }
-          >
-            Confirm
-          </button>
-          <span className="soft">The customer has confirmed; the hold no longer runs out.</span>
-        </p>
+        <PlainDeed
+          {...deed}
+          name="Confirm"
+          body={{ deed: 'confirm' }}
+          done="Confirmed: it no longer lapses."
+          meaning="The customer has confirmed; the hold no longer runs out."
+        />
       )}
       {view.stands === 'back' && (
-        <p className="tools">
-          <button
-            type="button"
-            className="main"
-            disabled={busy}
-            onClick={() =>
-              void act({
-                body: { deed: 'close' },
-                done: () => ({ tone: 'good', words: 'Closed: nothing more is asked for.' }),
-              })
-            }
-          >
-            Close
-          </button>
-          <span className="soft">Once everything is checked in and settled.</span>
-        </p>
+        <PlainDeed
+          {...deed}
+          name="Close"
+          body={{ deed: 'close' }}
+          done="Closed: nothing more is asked for."
+          meaning="Once everything is checked in and settled."
+        />
       )}
       <div className={styles.deeds}>
         {is('held', 'allocated', 'picked', 'out') && <ExtendDeed {...deed} />}
@@ -65,5 +48,30 @@ export function BookingDeeds({ view }: { readonly view: BookingView }) {
         {!is('out', 'back') && view.stands !== 'back' && view.stands !== 'out' && <CancelDeed {...deed} />}
       </div>
     </section>
+  );
+}
+
+interface PlainDeedProps extends Pick<DeedProps, 'act' | 'busy'> {
+  readonly name: string;
+  readonly body: { readonly deed: 'confirm' | 'close' };
+  /** Said once it is done. */
+  readonly done: string;
+  readonly meaning: string;
+}
+
+/** A deed that needs nothing but a press. */
+function PlainDeed({ act, busy, name, body, done, meaning }: PlainDeedProps) {
+  return (
+    <p className="tools">
+      <button
+        type="button"
+        className="main"
+        disabled={busy}
+        onClick={() => void act({ body, done: () => ({ tone: 'good', words: done }) })}
+      >
+        {name}
+      </button>
+      <span className="soft">{meaning}</span>
+    </p>
   );
 }
