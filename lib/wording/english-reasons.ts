@@ -31,6 +31,8 @@ export const ENGLISH_REASONS = {
     'That answer cannot be read or is not plausible. Write a number with its unit, such as 350 mm.',
   'refused.too-many-lines': 'That is more valves than fit into one order here. Send the whole list to the house.',
   'refused.file-too-large': 'That file is too large: 8 MB at most.',
+  'refused.file-unreadable':
+    'That file is no list that can be read. Send a table as CSV or XLSX, or paste its rows; a photo goes with its valve.',
   'refused.photo-unreadable': 'That is no photo: send a JPEG, PNG, WebP or HEIC picture.',
   'refused.too-many-files': 'There are as many photos as an order takes.',
   'refused.list-empty':

@@ -34,6 +34,8 @@ export const GERMAN_REASONS: Readonly<Record<keyof typeof ENGLISH_REASONS, strin
   'refused.too-many-lines':
     'Das sind mehr Armaturen, als hier in einen Auftrag passen. Die ganze Liste an das Haus schicken.',
   'refused.file-too-large': 'Die Datei ist zu groß: höchstens 8 MB.',
+  'refused.file-unreadable':
+    'Diese Datei ist keine lesbare Liste. Eine Tabelle als CSV oder XLSX schicken oder die Zeilen einfügen; ein Foto gehört zu seiner Armatur.',
   'refused.photo-unreadable': 'Das ist kein Foto: ein Bild als JPEG, PNG, WebP oder HEIC schicken.',
   'refused.too-many-files': 'Mehr Fotos nimmt ein Auftrag nicht auf.',
   'refused.list-empty':

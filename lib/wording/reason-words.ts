@@ -24,8 +24,12 @@ export function reasonWords(language: Language, { code, facts }: Reason): string
 }
 
 export function refusalWords(language: Language, code: string): string {
-  return say(language, keyOf('refused', code) ?? 'refused.other');
+  const own = keyOf('refused', code);
+  return say(language, own ?? (FILE_UNREADABLE.test(code) ? 'refused.file-unreadable' : 'refused.other'));
 }
+
+/** A file that the reading of lists refuses for what it is: a picture, an archive, a page of the web. */
+const FILE_UNREADABLE = /^file-/;
 
 /** What an answer is called; the answer itself where it is a number. */
 export function choiceWords(

@@ -148,6 +148,30 @@ test.describe('a contractor with a telephone whose scripts come late', () => {
     await expect(page.getByRole('heading', { name: /^Quote Q-\d+ A$/ })).toBeVisible();
   });
 
+  test('is told what cannot be read, and need not say the rest again', async ({ page }) => {
+    await page.goto('/hire');
+    await page.getByRole('group', { name: 'What kind of valve is it?' }).getByLabel('Gate valve').check();
+    await page.getByLabel('Size, such as DN 150 or 6 in').fill('banana');
+    await page.getByLabel('Days').fill('3');
+    await page.waitForTimeout(2_100);
+    await page.getByRole('button', { name: 'Show what fits' }).click();
+    await expect(page.getByRole('alert').filter({ hasText: 'That answer cannot be read' })).toBeVisible();
+    await expect(page.getByLabel('Gate valve')).toBeChecked();
+    await expect(page.getByLabel('Size, such as DN 150 or 6 in')).toHaveValue('banana');
+    await expect(page.getByLabel('Days')).toHaveValue('3');
+
+    await page.getByText('More than one valve?').click();
+    const picture = {
+      name: 'valves.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from('89504e470d0a1a0a00000000', 'hex'),
+    };
+    await page.locator('input[name="list"]').setInputFiles(picture);
+    await page.waitForTimeout(2_100);
+    await page.locator('button[name="what"][value="list"]').click();
+    await expect(page.getByText('That file is no list that can be read.')).toBeVisible();
+  });
+
   test('reads German, and a link that nobody gave out tells nothing', async ({ page }) => {
     await page.goto('/hire');
     await page.getByRole('button', { name: 'Deutsch' }).click();

@@ -7,6 +7,7 @@ import type { Language } from '#lib/wording/language.ts';
 import { choiceWords } from '#lib/wording/reason-words.ts';
 import { say } from '#lib/wording/wording.ts';
 import { Choice, Field, Refused, type SearchParams, textIn } from './_blocks/frame-blocks.tsx';
+import { type Given, givenBack } from './_blocks/given-back.ts';
 import look from './_blocks/hire.module.css';
 import { ListFields } from './_blocks/list-fields.tsx';
 import { Picture, textOf } from './_blocks/question-form.tsx';
@@ -27,7 +28,9 @@ const FIRST = {
 
 export default async function StartPage({ searchParams }: { readonly searchParams: SearchParams }) {
   const { context, language } = await strangerAsks();
-  const refused = textIn((await searchParams).refused);
+  const search = await searchParams;
+  const refused = textIn(search.refused);
+  const given = givenBack(search);
   const ticket = formTicket(context);
   const card = openHouseCard(context);
   const firstDay = card.ok ? card.value.firstDay : '';
@@ -53,31 +56,38 @@ export default async function StartPage({ searchParams }: { readonly searchParam
           name="driven_by"
           legend={textOf(language, 'ask', 'driven_by')}
           options={options('driven_by')}
-          chosen=""
+          chosen={given.driven_by ?? ''}
         />
         <Choice
           name="valve_type"
           legend={textOf(language, 'ask', 'valve_type')}
           options={options('valve_type')}
-          chosen=""
+          chosen={given.valve_type ?? ''}
         />
         <Field name="size" label={say(language, 'start.own')}>
-          <input id="size" name="size" autoComplete="off" placeholder="DN 150" maxLength={40} />
+          <input
+            id="size"
+            name="size"
+            autoComplete="off"
+            placeholder="DN 150"
+            maxLength={40}
+            defaultValue={given.size}
+          />
           <small>{textOf(language, 'how', 'size')}</small>
         </Field>
         <Choice
           name="condition"
           legend={textOf(language, 'ask', 'condition')}
           options={options('condition')}
-          chosen=""
+          chosen={given.condition ?? ''}
         />
-        <ZoneAndDates language={language} firstDay={firstDay} />
+        <ZoneAndDates language={language} firstDay={firstDay} given={given} />
         <button type="submit" name="what" value="valve" className={`button main ${look.wide}`}>
           {say(language, 'start.go')}
         </button>
-        <details className={look.list}>
+        <details className={look.list} open={given.what === 'list'}>
           <summary>{say(language, 'start.list-title')}</summary>
-          <ListFields language={language} />
+          <ListFields language={language} rows={given.rows} />
           <button type="submit" name="what" value="list" className={`button ${look.wide}`}>
             {say(language, 'start.list-go')}
           </button>
@@ -102,13 +112,19 @@ function Hidden({ ticket, language }: { readonly ticket: string; readonly langua
   );
 }
 
-function ZoneAndDates({ language, firstDay }: { readonly language: Language; readonly firstDay: string }) {
+interface ZoneAndDatesProps {
+  readonly language: Language;
+  readonly firstDay: string;
+  readonly given: Given;
+}
+
+function ZoneAndDates({ language, firstDay, given }: ZoneAndDatesProps) {
   return (
     <Fragment>
       <Choice
         name="zone"
         legend={say(language, 'start.zone')}
-        chosen=""
+        chosen={given.zone ?? ''}
         options={[
           { value: 'none', words: say(language, 'choice.no') },
           { value: '1', words: say(language, 'choice.yes') },
@@ -117,10 +133,26 @@ function ZoneAndDates({ language, firstDay }: { readonly language: Language; rea
       />
       <div className={look.pair}>
         <Field name="starts_on" label={say(language, 'start.when')}>
-          <input id="starts_on" name="starts_on" type="date" min={firstDay} defaultValue={firstDay} required />
+          <input
+            id="starts_on"
+            name="starts_on"
+            type="date"
+            min={firstDay}
+            defaultValue={given.starts_on ?? firstDay}
+            required
+          />
         </Field>
         <Field name="days" label={say(language, 'start.days')}>
-          <input id="days" name="days" type="number" min={1} max={60} defaultValue={1} required inputMode="numeric" />
+          <input
+            id="days"
+            name="days"
+            type="number"
+            min={1}
+            max={60}
+            defaultValue={given.days ?? 1}
+            required
+            inputMode="numeric"
+          />
         </Field>
       </div>
     </Fragment>

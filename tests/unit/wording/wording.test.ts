@@ -57,6 +57,8 @@ describe('texts of self-service', () => {
     expect(reasonWords('de', { code: 'service', facts: { service: 'oxygen' } })).toContain('Sauerstoff');
     expect(reasonWords('en', { code: 'zone', facts: { zone: '1' } })).toContain('zone 1');
     expect(refusalWords('en', 'no-such-code')).toBe(TEXTS.en['refused.other']);
+    expect(refusalWords('en', 'file-is-picture')).toBe(TEXTS.en['refused.file-unreadable']);
+    expect(refusalWords('de', 'file-too-large')).toBe(TEXTS.de['refused.file-too-large']);
     expect(choiceWords('en', { column: 'anchor', text: 'none' })).toBe('Nothing');
     expect(choiceWords('en', { column: 'wheel_spokes', text: '2' })).toBe('2');
   });

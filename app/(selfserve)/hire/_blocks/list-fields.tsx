@@ -2,7 +2,13 @@ import type { Language } from '#lib/wording/language.ts';
 import { say } from '#lib/wording/wording.ts';
 import { Field } from './frame-blocks.tsx';
 
-export function ListFields({ language }: { readonly language: Language }) {
+interface ListFieldsProps {
+  readonly language: Language;
+  /** What was pasted before. */
+  readonly rows?: string | undefined;
+}
+
+export function ListFields({ language, rows }: ListFieldsProps) {
   return (
     <>
       <p>{say(language, 'start.list-lead')}</p>
@@ -10,7 +16,7 @@ export function ListFields({ language }: { readonly language: Language }) {
         <input id="list" name="list" type="file" accept=".csv,.tsv,.txt,.xlsx" />
       </Field>
       <Field name="rows" label={say(language, 'start.list-paste')}>
-        <textarea id="rows" name="rows" rows={4} placeholder={'tag\tsize\ttype\tdriven by'} />
+        <textarea id="rows" name="rows" rows={4} placeholder={'tag\tsize\ttype\tdriven by'} defaultValue={rows} />
       </Field>
     </>
   );

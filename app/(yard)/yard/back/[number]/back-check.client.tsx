@@ -64,15 +64,24 @@ export function BackCheck({ current, awaited }: CheckProps) {
           <li key={one.serial}>
             <div className={styles.what}>
               <strong className="tag">{one.serial}</strong> {one.name}
-              {one.isLate ? <span className="mark warning"> late</span> : null}
-              {one.state === 'lost' ? <span className="mark warning"> recorded as missing</span> : null}
+              {one.isLate ? <span className={`mark warning ${styles.beside}`}>late</span> : null}
+              {one.state === 'lost' ? (
+                <span className={`mark warning ${styles.beside}`}>recorded as missing</span>
+              ) : null}
             </div>
-            <button type="button" aria-label={`${one.serial} is good`} disabled={busy} onClick={() => check(one, GOOD)}>
-              ✓ Good
-            </button>
-            <button type="button" aria-label={`${one.serial} is not as it should be`} onClick={() => setPiece(one)}>
-              Not good…
-            </button>
+            <span className={styles.acts}>
+              <button
+                type="button"
+                aria-label={`${one.serial} is good`}
+                disabled={busy}
+                onClick={() => check(one, GOOD)}
+              >
+                ✓ Good
+              </button>
+              <button type="button" aria-label={`${one.serial} is not as it should be`} onClick={() => setPiece(one)}>
+                Not good…
+              </button>
+            </span>
           </li>
         ))}
       </ul>
