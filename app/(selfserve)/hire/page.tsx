@@ -85,16 +85,23 @@ export default async function StartPage({ searchParams }: { readonly searchParam
         <button type="submit" name="what" value="valve" className={`button main ${look.wide}`}>
           {say(language, 'start.go')}
         </button>
-        <details className={look.list} open={given.what === 'list'}>
-          <summary>{say(language, 'start.list-title')}</summary>
-          <ListFields language={language} rows={given.rows} />
-          <button type="submit" name="what" value="list" className={`button ${look.wide}`}>
-            {say(language, 'start.list-go')}
-          </button>
-        </details>
+        <OwnList language={language} given={given} />
       </form>
       <script src="/hire/proof.js" defer />
     </>
+  );
+}
+
+/** A whole list instead of one valve, folded away until someone has one. */
+function OwnList({ language, given }: { readonly language: Language; readonly given: Given }) {
+  return (
+    <details className={look.list} open={given.what === 'list'}>
+      <summary>{say(language, 'start.list-title')}</summary>
+      <ListFields language={language} rows={given.rows} />
+      <button type="submit" name="what" value="list" className={`button ${look.wide}`}>
+        {say(language, 'start.list-go')}
+      </button>
+    </details>
   );
 }
 

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import type { Finding } from '#lib/kernel/finding.ts';
-import type { Reason } from '#lib/kits/reason.ts';
+import type { Reason } from '#lib/kits/why/reason.ts';
 import { ReasonTree } from './reason-tree.tsx';
 
 interface WhyProps {

@@ -1,5 +1,5 @@
 import { ShownSentence, ShownSource } from '#app/_ui/shown-units.client.tsx';
-import type { Reason } from '#lib/kits/reason.ts';
+import type { Reason } from '#lib/kits/why/reason.ts';
 import styles from './reason-tree.module.css';
 
 const KINDS = { answer: '', rule: 'rule', fact: 'fact', part: 'part' } as const;

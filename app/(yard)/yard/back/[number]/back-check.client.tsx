@@ -62,13 +62,7 @@ export function BackCheck({ current, awaited }: CheckProps) {
       <ul className={styles.list} aria-label="Awaited">
         {awaited.map((one) => (
           <li key={one.serial}>
-            <div className={styles.what}>
-              <strong className="tag">{one.serial}</strong> {one.name}
-              {one.isLate ? <span className={`mark warning ${styles.beside}`}>late</span> : null}
-              {one.state === 'lost' ? (
-                <span className={`mark warning ${styles.beside}`}>recorded as missing</span>
-              ) : null}
-            </div>
+            <Named piece={one} />
             <span className={styles.acts}>
               <button
                 type="button"
@@ -86,6 +80,17 @@ export function BackCheck({ current, awaited }: CheckProps) {
         ))}
       </ul>
     </section>
+  );
+}
+
+/** Which piece it is, and what is already known to be wrong with it. */
+function Named({ piece }: { readonly piece: AwaitedPiece }) {
+  return (
+    <div className={styles.what}>
+      <strong className="tag">{piece.serial}</strong> {piece.name}
+      {piece.isLate ? <span className={`mark warning ${styles.beside}`}>late</span> : null}
+      {piece.state === 'lost' ? <span className={`mark warning ${styles.beside}`}>recorded as missing</span> : null}
+    </div>
   );
 }
 
