@@ -1,10 +1,10 @@
 /*
  * An explanation in text: one sentence a line, what it rests on two columns further in.
  * Invariant: the same tree as the screen shows, all of it.
- * Not here: making the tree (../kits/reason.ts).
+ * Not here: making the tree (../kits/why/reason.ts).
  * Read next: why-command.ts.
  */
-import type { Reason } from '#lib/kits/reason.ts';
+import type { Reason } from '#lib/kits/why/reason.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { sentenceIn } from '#lib/units/say-figure.ts';
 import { sourceIn } from '#lib/units/us-beside.ts';

@@ -2,7 +2,7 @@
  * `why`: why these parts, why not a part, or why nothing fits a line.
  * Invariant: the answer is made of rules and numbers.
  * Not here: planning with and without a part (../planning/leave-out-part.ts).
- * Read next: ../kits/explain-part.ts.
+ * Read next: ../kits/why/explain-part.ts.
  */
 import { NO_CONSTRAINTS } from '#lib/contracts/constraints.ts';
 import { partNumbers } from '#lib/documents/drawings/part-numbers.ts';
@@ -10,8 +10,8 @@ import { withoutTag } from '#lib/documents/words/line-warnings.ts';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Model } from '#lib/equipment/model.ts';
-import { explainPart } from '#lib/kits/explain-part.ts';
 import type { LineDuty } from '#lib/kits/find-choices.ts';
+import { explainPart } from '#lib/kits/why/explain-part.ts';
 import { leaveOutPart } from '#lib/planning/leave-out-part.ts';
 import { listSoundAssemblies } from '#lib/planning/list-sound-assemblies.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';

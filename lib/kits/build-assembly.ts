@@ -2,7 +2,7 @@
  * Builds a whole assembly from its parts: settings each way, figures, findings and the steps of the calculation sheet.
  * Invariant: the same line, site, models and parts give the same assembly.
  * Not here: choosing the parts (find-choices.ts).
- * Read next: assembly-steps.ts.
+ * Read next: steps/assembly-steps.ts.
  */
 import type { Direction } from '#lib/duty/duty.ts';
 import type { Site } from '#lib/duty/site.ts';
@@ -13,12 +13,12 @@ import { mustCount } from '#lib/rules/must-count.ts';
 import { seatsOf } from '#lib/rules/ways-of-working.ts';
 import { kilograms, seconds } from '#lib/units/quantity.ts';
 import { assemblyFindings, chainModels } from './assembly-findings.ts';
-import { assemblySteps } from './assembly-steps.ts';
-import { counterTime, gripTime, mountTime, reactionTime, strokesTime } from './chain-times.ts';
-import { coreChance } from './core-chance.ts';
+import { counterTime, gripTime, mountTime, reactionTime, strokesTime } from './chain/chain-times.ts';
+import { limiterSettings, NO_SETTINGS } from './chain/limiter-settings.ts';
+import { coreChance } from './cores/core-chance.ts';
 import { factsOf, type LineDuty } from './find-choices.ts';
-import { limiterSettings, NO_SETTINGS } from './limiter-settings.ts';
 import { type ResolvedChain, resolveParts } from './resolve-parts.ts';
+import { assemblySteps } from './steps/assembly-steps.ts';
 
 export interface BuildInput {
   readonly lineDuty: LineDuty;

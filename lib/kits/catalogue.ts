@@ -2,10 +2,10 @@
  * A list of models made ready for search: sorted by role, and coupled to frames; kept while the list is the same.
  * Invariant: the same list of models, with the same ones left out, gives the same catalogue, however often it is asked.
  * Not here: anything that looks at a line.
- * Read next: frames.ts, stock-by-role.ts.
+ * Read next: cores/frames.ts, stock-by-role.ts.
  */
 import type { Model } from '#lib/equipment/model.ts';
-import { type Frames, findFrames } from './frames.ts';
+import { type Frames, findFrames } from './cores/frames.ts';
 import { type StockByRole, stockByRole } from './stock-by-role.ts';
 import { type KitConstraints, modelsLeft } from './wishes.ts';
 

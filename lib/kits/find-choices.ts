@@ -2,7 +2,7 @@
  * What each class of equal lines may be done with, factored into families; or why nothing fits.
  * Invariant: equal lines are solved once; every line ends up in a class with families or among the unserved.
  * Not here: sharing the choices out over crews (fleet).
- * Read next: search-class.ts, explain-none.ts.
+ * Read next: search-class.ts, why/explain-none.ts.
  */
 import type { Duty } from '#lib/duty/duty.ts';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
@@ -15,12 +15,12 @@ import { placeOf } from '#lib/rules/place-facts.ts';
 import { seconds } from '#lib/units/quantity.ts';
 import { catalogueOf } from './catalogue.ts';
 import { classKey, shortName } from './class-key.ts';
-import { explainNone, type ToldHow } from './explain-none.ts';
-import { familiesOf } from './families.ts';
-import type { Reason } from './reason.ts';
+import { familiesOf } from './cores/families.ts';
 import { ALL_REFUSALS, newTally } from './refusals.ts';
-import type { Repair } from './repairs.ts';
 import { type ClassQuestion, canBeServed, type FoundCore, searchClass } from './search-class.ts';
+import { explainNone, type ToldHow } from './why/explain-none.ts';
+import type { Reason } from './why/reason.ts';
+import type { Repair } from './why/repairs.ts';
 import type { KitConstraints } from './wishes.ts';
 
 export interface LineDuty {

@@ -2,7 +2,7 @@
  * Sizes of the search for equipment, and how its figures are rounded.
  * Invariant: nothing here changes what is allowed, only how far is looked.
  * Not here: the house's figures for working equipment (equipment/working-constants.ts).
- * Read next: core-figures.ts.
+ * Read next: cores/core-figures.ts.
  */
 import { type Ratio, ratio, type Seconds, seconds } from '#lib/units/quantity.ts';
 

@@ -2,14 +2,14 @@
  * Which refusals look at less than their scope offers, so that the search may ask them once for much that is alike to them.
  * Invariant: a rule that is named here answers the same whatever else its facts hold; one that is not named is asked in full.
  * Not here: what a rule says (rules); tests/property/kits/narrow-views.test.ts holds each name against the rule.
- * Read next: grip-finder.ts, reaction-finder.ts, grip-elements.ts.
+ * Read next: grips/grip-finder.ts, chain/reaction-finder.ts, grips/grip-elements.ts.
  */
 import type { AdapterModel, ExtensionModel, RestraintModel } from '#lib/equipment/model.ts';
 import { heldByPlate } from '#lib/rules/restraint.ts';
 import { whirlLimit } from '#lib/rules/shafts.ts';
 import { newtonMetres } from '#lib/units/quantity.ts';
-import { reactionForceAt } from './reactions.ts';
-import { restraintCap } from './torque-cap.ts';
+import { reactionForceAt } from './chain/reactions.ts';
+import { restraintCap } from './chain/torque-cap.ts';
 
 /** Link rules that look at the extensions and never at the adapter. */
 export const LINK_OF_EXTENSIONS: ReadonlySet<string> = new Set(['joint-where-out-of-line', 'reach-long-enough']);

@@ -7,7 +7,7 @@
 import type { AssemblyParts } from '#lib/equipment/assembly.ts';
 import type { Served } from '#lib/equipment/choices.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
-import { readCoreId, readGripId, readReactionId } from './alternative-ids.ts';
+import { readCoreId, readGripId, readReactionId } from './cores/alternative-ids.ts';
 import type { Choices } from './find-choices.ts';
 
 export function partsOf({

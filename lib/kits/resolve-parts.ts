@@ -9,9 +9,9 @@ import type { AccessoryModel, Model, Role } from '#lib/equipment/model.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import type { LineFacts, WholeFacts } from '#lib/rules/facts.ts';
 import type { NewtonMetres } from '#lib/units/quantity.ts';
-import { coreFigures } from './core-figures.ts';
-import { reactionFigures } from './reactions.ts';
-import { torqueCap } from './torque-cap.ts';
+import { reactionFigures } from './chain/reactions.ts';
+import { torqueCap } from './chain/torque-cap.ts';
+import { coreFigures } from './cores/core-figures.ts';
 
 export interface ResolvedChain {
   readonly whole: WholeFacts;

@@ -1,19 +1,19 @@
 /*
  * Searches one class of lines: cores that no rule refuses, and for each the grips and restraints that go with it.
  * Invariant: any core with any of its grips, restraints and counters passes every refusal that was switched on; which counter it is matters to no grip or restraint.
- * Not here: families, times and costs (families.ts), and why there is nothing (explain-none.ts).
- * Read next: families.ts.
+ * Not here: families, times and costs (cores/families.ts), and why there is nothing (why/explain-none.ts).
+ * Read next: cores/families.ts.
  */
 import type { Model, OptionModel } from '#lib/equipment/model.ts';
 import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
 import { mustCount } from '#lib/rules/must-count.ts';
-import { coreFilter } from './core-filter.ts';
-import type { Frames } from './frames.ts';
-import { gripCases } from './grip-cases.ts';
-import { type GripElement, gripElements } from './grip-elements.ts';
-import { type Grip, gripFinder } from './grip-finder.ts';
-import { reactionFinder } from './reaction-finder.ts';
-import { type Reaction, reactionsOf } from './reactions.ts';
+import { reactionFinder } from './chain/reaction-finder.ts';
+import { type Reaction, reactionsOf } from './chain/reactions.ts';
+import { coreFilter } from './cores/core-filter.ts';
+import type { Frames } from './cores/frames.ts';
+import { gripCases } from './grips/grip-cases.ts';
+import { type GripElement, gripElements } from './grips/grip-elements.ts';
+import { type Grip, gripFinder } from './grips/grip-finder.ts';
 import { isAllowed, type Refusals, type Tally } from './refusals.ts';
 import type { StockByRole } from './stock-by-role.ts';
 import { wishedIn } from './wishes.ts';

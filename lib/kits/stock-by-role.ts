@@ -2,7 +2,7 @@
  * The models of one request, sorted by role and number.
  * Invariant: order depends only on the models' numbers, so that answers come in a fixed order.
  * Not here: which of them fit.
- * Read next: frames.ts.
+ * Read next: cores/frames.ts.
  */
 import type {
   AccessoryModel,

@@ -106,7 +106,7 @@ async function runBrowser() {
       CHROMIUM_PATH: browserPath(),
       E2E_PASSWORD: randomBytes(18).toString('base64url'),
     };
-    for (const script of ['lib/launch/prepare-database.ts', 'tests/support/prepare-people.ts']) {
+    for (const script of ['lib/launch/prepare-database.ts', 'tests/support/houses/prepare-people.ts']) {
       const { status } = await run(process.execPath, ['--import', 'tsx', script], { env: own });
       if (status !== 0) return notRun('its database could not be prepared');
     }

@@ -1,14 +1,14 @@
 /*
  * What each crew carries for its work: the pieces of its assemblies, and what it takes to run them, as far as that is free.
  * Invariant: the pieces of assemblies come first; all kits together hold no more than is free, and what a crew goes without is told.
- * Not here: which accessories a crew needs (../kits/accessories.ts).
+ * Not here: which accessories a crew needs (../kits/carried/accessories.ts).
  * Read next: work-out.ts.
  */
 import type { Site } from '#lib/duty/site.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { CrewKit, ItemNeed } from '#lib/equipment/choices.ts';
 import type { Model } from '#lib/equipment/model.ts';
-import { crewAccessories } from '#lib/kits/accessories.ts';
+import { crewAccessories } from '#lib/kits/carried/accessories.ts';
 import type { PlannedKit, PlannedWork } from './worked-out.ts';
 
 export interface CarryInput {

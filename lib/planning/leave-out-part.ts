@@ -1,7 +1,7 @@
 /*
  * Why a model is in a plan, in figures: the plan of a list solved with it and without it, and the difference in valves, money, hours and kilograms.
  * Invariant: both plans are really solved; the answer says whether both are proven.
- * Not here: why the model fits a line or does not (lib/kits/explain-part.ts).
+ * Not here: why the model fits a line or does not (../kits/why/explain-part.ts).
  * Read next: ../fleet/leave-out.ts.
  */
 import { assessDuties } from '#lib/duty/assess-duties.ts';

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { assessDuties } from '#lib/duty/assess-duties.ts';
 import { assessDuty, tapedDuty } from '#lib/duty/assess-duty.ts';
 import { sampleDuty } from '#lib/duty/sample-duty.ts';
-import { PLAIN_SITE } from '#tests/support/duty-lines.ts';
-import { plausibleLines } from '#tests/support/plausible-lines.ts';
+import { PLAIN_SITE } from '#tests/support/lists/duty-lines.ts';
+import { plausibleLines } from '#tests/support/lists/plausible-lines.ts';
 
 const LINES = 10_000;
 const lines = plausibleLines({ count: LINES, seed: 20_260_401 });

@@ -2,13 +2,13 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { buildModel } from '#lib/fleet/build-model.ts';
 import { prepare } from '#lib/fleet/prepare.ts';
 import { catalogueOf } from '#lib/kits/catalogue.ts';
-import { explainPart } from '#lib/kits/explain-part.ts';
+import { explainPart } from '#lib/kits/why/explain-part.ts';
 import { type MilpAnswer, solveMilp } from '#lib/milp/solve.ts';
 import { checkedPlan, processorTime, processorTimedChoices, processorTimedList } from '#tests/support/checked.ts';
-import { genericProgram } from '#tests/support/generic-program.ts';
-import { type ImpossibleTook, measureImpossible } from '#tests/support/impossible-lines.ts';
-import { plausibleCatalogue } from '#tests/support/plausible-catalogue.ts';
-import { PLAUSIBLE_SITE } from '#tests/support/plausible-schedule.ts';
+import { type ImpossibleTook, measureImpossible } from '#tests/support/kits/impossible-lines.ts';
+import { plausibleCatalogue } from '#tests/support/kits/plausible-catalogue.ts';
+import { PLAUSIBLE_SITE } from '#tests/support/lists/plausible-schedule.ts';
+import { genericProgram } from '#tests/support/plans/generic-program.ts';
 import {
   median,
   NO_WISHES,
@@ -17,7 +17,7 @@ import {
   runTableRow,
   TABLE_HEAD,
   type TableRow,
-} from '#tests/support/table-cases.ts';
+} from '#tests/support/plans/table-cases.ts';
 
 const tell = (values: readonly number[]): string =>
   `median ${median(values).toFixed(1)}, most ${Math.max(...values).toFixed(1)} ms of processor time over ${values.length} lines`;

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { packingPaper } from '#lib/documents/papers/packing-paper.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
-import { readPrintedBarcodes } from '#tests/support/read-barcodes.ts';
-import { SAMPLE_PACKING } from '#tests/support/sample-plan.ts';
+import { readPrintedBarcodes } from '#tests/support/papers/read-barcodes.ts';
+import { SAMPLE_PACKING } from '#tests/support/papers/sample-plan.ts';
 
 describe('the barcode of a packing list', () => {
   it('is read back from the rendered page as the number of the booking', async () => {

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { LABELS_A_SHEET, type Label, type LabelSheet } from '#lib/documents/labels/label-sheet.ts';
 import { bayCode, modelCode, readScan } from '#lib/stock/scan-code.ts';
 import { drawLabels } from '#lib/workers/draw-paper.ts';
-import { readPrintedBarcodes } from '#tests/support/read-barcodes.ts';
-import { readPdf } from '#tests/support/read-pdf.ts';
+import { readPrintedBarcodes } from '#tests/support/papers/read-barcodes.ts';
+import { readPdf } from '#tests/support/papers/read-pdf.ts';
 
 const label = (code: string, headline = code): Label => ({
   code,

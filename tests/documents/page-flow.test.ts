@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Block, Paper } from '#lib/documents/papers/paper.ts';
 import { renderPaper } from '#lib/pdf/render-paper.ts';
-import { readPdf } from '#tests/support/read-pdf.ts';
+import { readPdf } from '#tests/support/papers/read-pdf.ts';
 
 function paperOf(blocks: readonly Block[]): Paper {
   return {

@@ -6,8 +6,8 @@ import { quotePaper } from '#lib/documents/papers/quote-paper.ts';
 import { returnPaper } from '#lib/documents/papers/return-paper.ts';
 import { sitePaper } from '#lib/documents/papers/site-paper.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
-import { readPdf } from '#tests/support/read-pdf.ts';
-import { SAMPLE_CREW_DAYS } from '#tests/support/sample-outcome.ts';
+import { readPdf } from '#tests/support/papers/read-pdf.ts';
+import { SAMPLE_CREW_DAYS } from '#tests/support/papers/sample-outcome.ts';
 import {
   longPlan,
   SAMPLE_CALCULATION,
@@ -16,8 +16,8 @@ import {
   SAMPLE_PACKING,
   SAMPLE_QUOTE,
   SAMPLE_UNSERVED,
-} from '#tests/support/sample-plan.ts';
-import { SAMPLE_RETURN } from '#tests/support/sample-return.ts';
+} from '#tests/support/papers/sample-plan.ts';
+import { SAMPLE_RETURN } from '#tests/support/papers/sample-return.ts';
 
 const SITE_LINES = SAMPLE_LINES.filter((line) =>
   ['GV-101', 'GV-105', 'SV-109'].some((tag) => line.line.tag.startsWith(tag)),

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { returnPaper } from '#lib/documents/papers/return-paper.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
-import { readPdf } from '#tests/support/read-pdf.ts';
-import { SAMPLE_RETURN } from '#tests/support/sample-return.ts';
+import { readPdf } from '#tests/support/papers/read-pdf.ts';
+import { SAMPLE_RETURN } from '#tests/support/papers/sample-return.ts';
 
 const flowing = async (input: typeof SAMPLE_RETURN) =>
   readPdf(await drawPaper(returnPaper(input))).text.replace(/\s+/g, ' ');

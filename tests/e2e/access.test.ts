@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { isOpenPath, OPEN_PAGES, OPEN_ROOTS, OPEN_ROUTES } from '#app/_lib/open-paths.ts';
-import { PEOPLE } from '#tests/support/people.ts';
+import { PEOPLE } from '#tests/support/houses/people.ts';
 import { repositoryFiles } from '#tests/support/repository.ts';
 import { expect, PASSWORD, patient, test } from './signed-in.ts';
 

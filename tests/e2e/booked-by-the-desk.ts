@@ -1,5 +1,5 @@
 import type { APIRequestContext, Browser } from '@playwright/test';
-import { PEOPLE } from '#tests/support/people.ts';
+import { PEOPLE } from '#tests/support/houses/people.ts';
 import { expect, PASSWORD } from './signed-in.ts';
 
 /** The Desk's own session beside that of the person the story is about. */

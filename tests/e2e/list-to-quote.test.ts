@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { readPdf } from '#tests/support/read-pdf.ts';
+import { readPdf } from '#tests/support/papers/read-pdf.ts';
 import { expect, test } from './signed-in.ts';
 
 const LIST = [

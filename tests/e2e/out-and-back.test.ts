@@ -1,8 +1,8 @@
 import { execFileSync } from 'node:child_process';
 import AxeBuilder from '@axe-core/playwright';
 import type { APIRequestContext, Browser, Page } from '@playwright/test';
-import { PEOPLE } from '#tests/support/people.ts';
-import { readPdf } from '#tests/support/read-pdf.ts';
+import { PEOPLE } from '#tests/support/houses/people.ts';
+import { readPdf } from '#tests/support/papers/read-pdf.ts';
 import { expect, PASSWORD, test } from './signed-in.ts';
 
 /** A quote of one valve that the customer accepted, picked by the yard's own services: the story begins at the gate. */
@@ -22,7 +22,9 @@ async function pickedBooking(request: APIRequestContext): Promise<string> {
   const held = await (
     await request.post(`/api/v1/quotes/${quote.id}/accept`, { data: { acceptedBy: 'R. Dunlin' } })
   ).json();
-  execFileSync(process.execPath, ['--import', 'tsx', 'tests/support/pick-booking.ts', held.number], { stdio: 'pipe' });
+  execFileSync(process.execPath, ['--import', 'tsx', 'tests/support/houses/pick-booking.ts', held.number], {
+    stdio: 'pipe',
+  });
   return held.number;
 }
 

@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { readPrintedBarcodes } from '#tests/support/read-barcodes.ts';
-import { readPdf } from '#tests/support/read-pdf.ts';
+import { readPrintedBarcodes } from '#tests/support/papers/read-barcodes.ts';
+import { readPdf } from '#tests/support/papers/read-pdf.ts';
 import { bookedByTheDesk, deskRequest } from './booked-by-the-desk.ts';
 import { expect, stands, test } from './signed-in.ts';
 

@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from '@playwright/test';
-import { PEOPLE } from '#tests/support/people.ts';
-import { readPdf } from '#tests/support/read-pdf.ts';
+import { PEOPLE } from '#tests/support/houses/people.ts';
+import { readPdf } from '#tests/support/papers/read-pdf.ts';
 import { expect, PASSWORD, patient, test } from './signed-in.ts';
 
 /** An enquiry of one valve, planned; what the story is about begins at its price. */

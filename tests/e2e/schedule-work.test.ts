@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { PEOPLE } from '#tests/support/people.ts';
+import { PEOPLE } from '#tests/support/houses/people.ts';
 import { expect, PASSWORD, patient, test } from './signed-in.ts';
 
 const LIST = [

@@ -1,6 +1,6 @@
 import { type Browser, test as bare, expect, type Page } from '@playwright/test';
 import type { UserRole } from '#lib/services/context.ts';
-import { PEOPLE } from '#tests/support/people.ts';
+import { PEOPLE } from '#tests/support/houses/people.ts';
 
 export { expect };
 export const PASSWORD = process.env.E2E_PASSWORD ?? '';

@@ -8,7 +8,7 @@ import {
   MINOR_PER_COST,
   readOrLibrary,
   type WarehouseLocation,
-} from '#tests/support/warehouse-location.ts';
+} from '#tests/support/plans/warehouse-location.ts';
 
 const REFERENCE = process.env.KITWRIGHT_REFERENCE ?? new URL('../../../shared/reference', import.meta.url).pathname;
 

@@ -7,8 +7,8 @@ import { MANUAL_KINDS } from '#lib/pricing/manual-line.ts';
 import { MANUAL_UNITS } from '#lib/pricing/manual-units.ts';
 import { pricePlan } from '#lib/pricing/price-plan.ts';
 import { demoHouse, demoModels } from '#seeds/load.ts';
-import { SAMPLE_CONTEXT } from '#tests/support/sample-plan.ts';
-import { schemaComplaints, textsAt } from '#tests/support/xml-schema.ts';
+import { SAMPLE_CONTEXT } from '#tests/support/papers/sample-plan.ts';
+import { schemaComplaints, textsAt } from '#tests/support/papers/xml-schema.ts';
 
 const REFERENCE = process.env.KITWRIGHT_REFERENCE ?? new URL('../../../shared/reference', import.meta.url).pathname;
 const QUOTATION = `${REFERENCE}/ubl-2.1/xsd/maindoc/UBL-Quotation-2.1.xsd`;

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { despatchXml } from '#lib/documents/exchange/despatch-xml.ts';
 import { quotationXml } from '#lib/documents/exchange/quotation-xml.ts';
 import { deliveryCases } from '#lib/services/yard/out/delivery-cases.ts';
-import { SAMPLE_CONTEXT, SAMPLE_PACKING } from '#tests/support/sample-plan.ts';
-import { charge, sampleQuotation } from '#tests/support/sample-quotation.ts';
-import { schemaComplaints } from '#tests/support/xml-schema.ts';
+import { SAMPLE_CONTEXT, SAMPLE_PACKING } from '#tests/support/papers/sample-plan.ts';
+import { charge, sampleQuotation } from '#tests/support/papers/sample-quotation.ts';
+import { schemaComplaints } from '#tests/support/papers/xml-schema.ts';
 
 const REFERENCE = process.env.KITWRIGHT_REFERENCE ?? new URL('../../../shared/reference', import.meta.url).pathname;
 const QUOTATION = `${REFERENCE}/ubl-2.1/xsd/maindoc/UBL-Quotation-2.1.xsd`;

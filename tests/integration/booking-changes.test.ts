@@ -11,8 +11,15 @@ import { hireOfBooking } from '#lib/services/yard/hire-of-booking.ts';
 import { giveOffHireNotice } from '#lib/services/yard/off-hire.ts';
 import { reportLate } from '#lib/services/yard/report-late.ts';
 import { swapUnit } from '#lib/services/yard/swap-unit.ts';
-import { type BookedHouse, bookAgain, bookedHouse, HIRE, onDay, takeUnits } from '#tests/support/booked-house.ts';
-import { granted } from '#tests/support/granted.ts';
+import {
+  type BookedHouse,
+  bookAgain,
+  bookedHouse,
+  HIRE,
+  onDay,
+  takeUnits,
+} from '#tests/support/houses/booked-house.ts';
+import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { stormOfBookings, tellStorm } from '#tests/support/booking-storm.ts';
+import { stormOfBookings, tellStorm } from '#tests/support/stock/booking-storm.ts';
 
 it('many clients at once, some killed midway, never book a unit twice, leave no half booking, and lose nothing that was answered', async () => {
   const told = await stormOfBookings({ processes: 3, clientsEach: 6, asksEach: 10, killed: 2, killAfterAnswers: 30 });

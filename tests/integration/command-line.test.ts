@@ -5,7 +5,7 @@ import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { lineSpreadSchema } from '#lib/contracts/spread.ts';
-import { readPdf } from '#tests/support/read-pdf.ts';
+import { readPdf } from '#tests/support/papers/read-pdf.ts';
 
 const LIST = `Tag,Type,Size,Driven by,Depth,Qty
 V1,gate,DN 100,key cap,0.9 m,2

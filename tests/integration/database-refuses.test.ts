@@ -6,7 +6,7 @@ import { openDatabase } from '#db/client.ts';
 import { migrateDatabase } from '#db/migrate.ts';
 import { TRIGGER_NAMES } from '#db/triggers.ts';
 import { prepareHouse } from '#lib/services/house/prepare-house.ts';
-import { demoHouseContext } from '#tests/support/demo-house.ts';
+import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 
 async function withBooking() {
   const { database } = await demoHouseContext();

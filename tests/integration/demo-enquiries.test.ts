@@ -3,7 +3,7 @@ import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { RESTRAINT_KINDS } from '#lib/equipment/parts.ts';
 import { DEMO_ENQUIRIES, demoEnquiries, demoModels } from '#seeds/load.ts';
-import { type PlannedDemo, planDemo } from '#tests/support/plan-demo.ts';
+import { type PlannedDemo, planDemo } from '#tests/support/plans/plan-demo.ts';
 
 /** Lines that nothing serves, on purpose: what the demo explains. */
 const IMPOSSIBLE: Readonly<Record<string, readonly string[]>> = {

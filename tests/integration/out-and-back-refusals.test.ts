@@ -17,8 +17,18 @@ import { openOut } from '#lib/services/yard/out/open-out.ts';
 import { type Leaving, sendDelivery } from '#lib/services/yard/out/send-delivery.ts';
 import { takeBackDelivery } from '#lib/services/yard/out/take-back-delivery.ts';
 import { beginWork } from '#lib/services/yard/work/step-work-order.ts';
-import { granted } from '#tests/support/granted.ts';
-import { as, backGood, declare, GOOD, LEAVING, outHouse, pickedHouse, send, yes } from '#tests/support/out-and-back.ts';
+import {
+  as,
+  backGood,
+  declare,
+  GOOD,
+  LEAVING,
+  outHouse,
+  pickedHouse,
+  send,
+  yes,
+} from '#tests/support/houses/out-and-back.ts';
+import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 const PNG = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3]);

@@ -8,9 +8,9 @@ import { listKeys, makeKey, openKey, revokeKey } from '#lib/services/self-servic
 import { newProgramOrder, programOrder } from '#lib/services/self-service/program-orders.ts';
 import { quoteOrder } from '#lib/services/self-service/quote-order.ts';
 import { TURNS } from '#lib/services/self-service/self-throttle.ts';
-import { demoHouseContext } from '#tests/support/demo-house.ts';
-import { granted } from '#tests/support/granted.ts';
+import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { repositoryFiles } from '#tests/support/repository.ts';
+import { granted } from '#tests/support/stock/granted.ts';
 
 const ADDRESS = '192.0.2.20';
 const PLACE = { starts_on: '2026-03-09', days: 1, zone: 'none' as const };

@@ -25,8 +25,8 @@ import {
   withdrawOrderLinks,
 } from '#lib/services/self-service/take-over.ts';
 import { workOrder } from '#lib/services/self-service/work-order.ts';
-import { demoHouseContext } from '#tests/support/demo-house.ts';
-import { granted } from '#tests/support/granted.ts';
+import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
+import { granted } from '#tests/support/stock/granted.ts';
 
 const ADDRESS = '192.0.2.10';
 const SITE = { starts_on: '2026-03-09', days: 1, zone: 'none' };

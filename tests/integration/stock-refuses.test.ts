@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { demoHouseContext } from '#tests/support/demo-house.ts';
+import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 
 async function yard() {
   const { raw } = (await demoHouseContext('yard')).database;

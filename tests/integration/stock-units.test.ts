@@ -12,8 +12,8 @@ import { EVERY_UNIT, findUnits } from '#lib/services/stock/find-units.ts';
 import { moveUnit } from '#lib/services/stock/move-unit.ts';
 import { openUnit } from '#lib/services/stock/open-unit.ts';
 import { recordCheck } from '#lib/services/stock/record-check.ts';
-import { demoHouseContext, HOUSE_DAY } from '#tests/support/demo-house.ts';
-import { granted } from '#tests/support/granted.ts';
+import { demoHouseContext, HOUSE_DAY } from '#tests/support/houses/demo-house.ts';
+import { granted } from '#tests/support/stock/granted.ts';
 
 const yard = () => demoHouseContext('yard');
 const code = (result: { readonly ok: boolean; readonly reason?: { readonly code: string } }) =>

@@ -9,7 +9,7 @@ import { loadOf } from '#lib/packing/load.ts';
 import { type Piece, pieceOf } from '#lib/packing/piece.ts';
 import { kilograms, metres } from '#lib/units/quantity.ts';
 import { demoModels } from '#seeds/load.ts';
-import { caseProgram } from '#tests/support/case-program.ts';
+import { caseProgram } from '#tests/support/plans/case-program.ts';
 
 const MODELS = demoModels();
 const HOUSE_CASES = caseKinds(MODELS);

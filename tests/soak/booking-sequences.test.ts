@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { tally } from '#tests/support/stock-commands.ts';
-import { runSequences } from '#tests/support/stock-sequences.ts';
+import { tally } from '#tests/support/stock/stock-commands.ts';
+import { runSequences } from '#tests/support/stock/stock-sequences.ts';
 
 it('thousands of random sequences of a house’s work agree with a day-by-day model of stock and bookings', async () => {
   console.info(await runSequences({ runs: 2000, seed: 77, most: 30 }));

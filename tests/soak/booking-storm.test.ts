@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { stormOfBookings, tellStorm } from '#tests/support/booking-storm.ts';
+import { stormOfBookings, tellStorm } from '#tests/support/stock/booking-storm.ts';
 
 it('two hundred clients, half of them killed midway and started again, never book a unit twice and lose nothing that was answered', async () => {
   const told = await stormOfBookings({

@@ -1,8 +1,8 @@
 /** Interaction latency and memory of a house of 5 000 enquiries, in a real browser against the built server: reported, never gated. */
 import type { Page } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { ENQUIRIES, fillHouse } from '#tests/support/filled-house.ts';
-import { type MeasuredHouse, measuredHouse } from '#tests/support/measured-house.ts';
+import { ENQUIRIES, fillHouse } from '#tests/support/houses/filled-house.ts';
+import { type MeasuredHouse, measuredHouse } from '#tests/support/houses/measured-house.ts';
 
 let house: MeasuredHouse;
 let page: Page;

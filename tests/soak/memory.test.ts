@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
 import { startSourceWorker } from '#lib/workers/start-source-worker.ts';
-import { type MemoryAfter, tellMemory } from '#tests/support/solver-memory.ts';
+import { type MemoryAfter, tellMemory } from '#tests/support/plans/solver-memory.ts';
 
 it('memory stays bounded over a thousand plans in one worker', async () => {
-  const worker = startSourceWorker(new URL('../support/memory-worker.ts', import.meta.url));
+  const worker = startSourceWorker(new URL('../support/plans/memory-worker.ts', import.meta.url));
   const told = await new Promise<readonly MemoryAfter[]>((resolve, reject) => {
     worker.on('message', resolve);
     worker.on('error', reject);

@@ -1,5 +1,5 @@
 import { afterAll, describe, expect, it } from 'vitest';
-import { runTableRow, TABLE_HEAD, type TableRow } from '#tests/support/table-cases.ts';
+import { runTableRow, TABLE_HEAD, type TableRow } from '#tests/support/plans/table-cases.ts';
 
 const TEN = Array.from({ length: 10 }, (_, index) => index + 1);
 const NODES = 100_000;

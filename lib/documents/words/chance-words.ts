@@ -1,7 +1,7 @@
 /*
  * The chance that a kit moves its valve at the first visit, told for what it is.
  * Invariant: never shown without the word estimate; the ends are told as bounds, never as certainty.
- * Not here: the chance itself (lib/kits/core-chance.ts).
+ * Not here: the chance itself (../../kits/cores/core-chance.ts).
  * Read next: ../papers/site-class.ts.
  */
 export const WHAT_THE_CHANCE_IS =

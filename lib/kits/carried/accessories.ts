@@ -13,9 +13,9 @@ import type { AirSupply } from '#lib/equipment/drive.ts';
 import type { AccessoryModel, DriveModel, Model } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { Seconds } from '#lib/units/quantity.ts';
+import { fitsPart } from '../chain/reactions.ts';
+import { type StockByRole, stockByRole } from '../stock-by-role.ts';
 import { batteryNeeds } from './pack-needs.ts';
-import { fitsPart } from './reactions.ts';
-import { type StockByRole, stockByRole } from './stock-by-role.ts';
 
 export interface CrewWork {
   readonly assembly: Assembly;

@@ -9,9 +9,9 @@ import type { AccessoryModel } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { GUIDED_FROM_M, WORKING_HEIGHT_M } from '#lib/rules/buried.ts';
 import type { Core, LineFacts } from '#lib/rules/facts.ts';
-import type { Grip } from './grip-finder.ts';
-import { fitsPart } from './reactions.ts';
-import type { StockByRole } from './stock-by-role.ts';
+import { fitsPart } from '../chain/reactions.ts';
+import type { Grip } from '../grips/grip-finder.ts';
+import type { StockByRole } from '../stock-by-role.ts';
 
 /** Pegs of one set; from the sets that hire houses pack, common practice, no source. */
 const PEGS_IN_A_SET = 8;

@@ -13,8 +13,8 @@ import type { AccessoryModel, DriveModel } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import { celsius, joules, type Seconds, seconds, wattHours } from '#lib/units/quantity.ts';
-import { fitsPart } from './reactions.ts';
-import type { StockByRole } from './stock-by-role.ts';
+import { fitsPart } from '../chain/reactions.ts';
+import type { StockByRole } from '../stock-by-role.ts';
 
 interface PackWork {
   readonly drives: readonly DriveModel[];

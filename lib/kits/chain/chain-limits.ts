@@ -1,8 +1,8 @@
 /*
  * What a chain multiplies torque by, and the most that its drive may give, on one line and site.
  * Invariant: a joint widens the factor both ways; the highest stall is that of the strongest gear at the highest pressure.
- * Not here: gears, limiters and times (core-figures.ts).
- * Read next: core-figures.ts, torque-cap.ts.
+ * Not here: gears, limiters and times (../cores/core-figures.ts).
+ * Read next: ../cores/core-figures.ts, torque-cap.ts.
  */
 import { chainFactor } from '#lib/engineering/chain-torque.ts';
 import { throughJoint } from '#lib/engineering/universal-joint.ts';

@@ -2,14 +2,14 @@
  * Time at one valve, additively by core, grip and restraint.
  * Invariant: the time of an assembly is the sum of its three shares, so that any core may be joined with any slot.
  * Not here: moving and access, which belong to the line.
- * Read next: families.ts.
+ * Read next: ../cores/families.ts.
  */
 
 import type { AdapterModel, ExtensionModel, OptionModel } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { Core, LineFacts } from '#lib/rules/facts.ts';
 import { type Seconds, seconds } from '#lib/units/quantity.ts';
-import { wholeSeconds } from './kit-constants.ts';
+import { wholeSeconds } from '../kit-constants.ts';
 import type { Reaction } from './reactions.ts';
 import { visitStrokeTime } from './visit-time.ts';
 

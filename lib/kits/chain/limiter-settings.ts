@@ -2,7 +2,7 @@
  * Marks of a limiter for each purpose in one direction: unseat and run when opening, run and seat when closing.
  * Invariant: the unseating mark is never used to close, and no mark is made for the back seat.
  * Not here: the window of an ideal limiter (duty).
- * Read next: core-figures.ts, build-assembly.ts.
+ * Read next: ../cores/core-figures.ts, ../build-assembly.ts.
  */
 import type { Direction, DirectionDuty } from '#lib/duty/duty.ts';
 import { HOUSE_CONSTANTS } from '#lib/duty/house-constants.ts';

@@ -2,15 +2,15 @@
  * Which restraints hold a core; found once for cores that are alike in all that matters.
  * Invariant: the same restraints come out as from asking every reaction rule about every core and restraint, one by one.
  * Not here: the pull itself (reactions.ts).
- * Read next: narrow-views.ts, ranked-limits.ts.
+ * Read next: ../narrow-views.ts, ../cores/ranked-limits.ts.
  */
 import type { HeadModel } from '#lib/equipment/model.ts';
 import type { CoreView, LineFacts } from '#lib/rules/facts.ts';
 import type { RuleOf } from '#lib/rules/rule.ts';
-import { REACTION_OF_HEAD, REACTION_STALL_LIMITS, REACTION_TORQUE_LIMITS } from './narrow-views.ts';
-import { rankAmong, sharing } from './ranked-limits.ts';
+import { rankAmong, sharing } from '../cores/ranked-limits.ts';
+import { REACTION_OF_HEAD, REACTION_STALL_LIMITS, REACTION_TORQUE_LIMITS } from '../narrow-views.ts';
+import { isAllowed, type Tally } from '../refusals.ts';
 import { type Reaction, reactionFigures } from './reactions.ts';
-import { isAllowed, type Tally } from './refusals.ts';
 
 interface FinderInput {
   readonly facts: LineFacts;

@@ -2,7 +2,7 @@
  * Restraints with the second chain that reversing work asks for, and the pull that a core puts on them.
  * Invariant: the pull is worked out at the shortest arm the restraint may be set to, shock included.
  * Not here: whether the anchor is there (rules).
- * Read next: search-class.ts.
+ * Read next: ../search-class.ts.
  */
 
 import { forceWithShock, needsSecondChain, reactionForce, sideLoad } from '#lib/engineering/reaction.ts';
@@ -11,7 +11,7 @@ import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { CoreView, LineFacts, ReactionFigures } from '#lib/rules/facts.ts';
 import { goesBothWays } from '#lib/rules/ways-of-working.ts';
 import { metres, type NewtonMetres, type Newtons, newtons } from '#lib/units/quantity.ts';
-import type { StockByRole } from './stock-by-role.ts';
+import type { StockByRole } from '../stock-by-role.ts';
 
 export interface Reaction {
   readonly restraint: RestraintModel;

@@ -2,7 +2,7 @@
  * What the site's supply leaves of a drive's rated torque and speed: air pressure after the hose, altitude and heat.
  * Invariant: what is left is never above one; what a drive may give at its highest pressure is never below one.
  * Not here: the drive's curve (engineering/torque-speed.ts).
- * Read next: core-figures.ts.
+ * Read next: ../cores/core-figures.ts.
  */
 
 import type { Site } from '#lib/duty/site.ts';
@@ -12,7 +12,7 @@ import type { AirSupply } from '#lib/equipment/drive.ts';
 import type { DriveModel } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { type Pascals, pascals, type Ratio, ratio } from '#lib/units/quantity.ts';
-import { share } from './kit-constants.ts';
+import { share } from '../kit-constants.ts';
 
 export interface SupplyShare {
   readonly torque: Ratio;

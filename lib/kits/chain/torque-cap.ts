@@ -2,7 +2,7 @@
  * The highest torque that the parts of a chain carry, so that the limiter of an assembly is never set past its weakest part.
  * Invariant: at the cap every rating along the chain, the force rating of the restraint and the grip of a plate still hold; what stands the stall sets no cap.
  * Not here: what the valve must never see (duty).
- * Read next: resolve-parts.ts.
+ * Read next: ../resolve-parts.ts.
  */
 
 import type { AdapterModel, DriveModel, ExtensionModel, HeadModel, RestraintModel } from '#lib/equipment/model.ts';

@@ -1,7 +1,7 @@
 /*
  * Time of all strokes of one visit at a valve.
  * Invariant: the first stroke opens or closes alike, and an odd one is counted as the slower.
- * Not here: time of one stroke (core-figures.ts) and of mounting (chain-times.ts).
+ * Not here: time of one stroke (../cores/core-figures.ts) and of mounting (chain-times.ts).
  * Read next: chain-times.ts.
  */
 import { timeWithRests } from '#lib/engineering/duty-cycle.ts';

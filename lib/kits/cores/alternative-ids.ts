@@ -2,13 +2,13 @@
  * Ids of cores and slot alternatives: made of part numbers, so that they can be turned back into parts.
  * Invariant: reading an id gives exactly the parts it was made of.
  * Not here: figures.
- * Read next: parts-of.ts.
+ * Read next: ../parts-of.ts.
  */
 
 import type { AdapterModel, ExtensionModel } from '#lib/equipment/model.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import type { Core } from '#lib/rules/facts.ts';
-import type { Reaction } from './reactions.ts';
+import type { Reaction } from '../chain/reactions.ts';
 
 /** `D-1:0|H-2|L-3|S-5`: drive and gear, head, limiter, accessories. */
 export function coreId(

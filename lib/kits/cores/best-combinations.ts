@@ -1,8 +1,8 @@
 /*
  * The combinations of one alternative a role that no other combination beats in any measure at once, without listing them all.
  * Invariant: the same ones come out, in the same order, as from holding every combination against every other.
- * Not here: what the measures are of (list-assemblies.ts).
- * Read next: list-assemblies.ts.
+ * Not here: what the measures are of (../list-assemblies.ts).
+ * Read next: ../list-assemblies.ts.
  */
 
 /** One alternative, or several joined: the smaller a measure the better; measures add up, chances multiply. */

@@ -2,7 +2,7 @@
  * Torque, speed and time of one drive, gear, limiter and head on one line, as an interval along the chain.
  * Invariant: what must be reached is worked out with the lowest factor, what must not be passed with the highest.
  * Not here: adapters, restraints and whether any rule objects.
- * Read next: supply-share.ts, search-class.ts.
+ * Read next: ../chain/supply-share.ts, ../search-class.ts.
  */
 
 import type { Direction, DirectionDuty } from '#lib/duty/duty.ts';
@@ -30,11 +30,11 @@ import {
   seconds,
   type Turns,
 } from '#lib/units/quantity.ts';
-import { headFactor, highestStall, underHeadFactor } from './chain-limits.ts';
+import { headFactor, highestStall, underHeadFactor } from '../chain/chain-limits.ts';
+import { allowedSetting, ceilingOf, LIMITER_MARGIN, limiterSettings } from '../chain/limiter-settings.ts';
+import { type SupplyShare, supplyShare } from '../chain/supply-share.ts';
+import { strokesEachWay } from '../chain/visit-time.ts';
 import type { Frame } from './frames.ts';
-import { allowedSetting, ceilingOf, LIMITER_MARGIN, limiterSettings } from './limiter-settings.ts';
-import { type SupplyShare, supplyShare } from './supply-share.ts';
-import { strokesEachWay } from './visit-time.ts';
 
 export interface CoreInput {
   readonly facts: LineFacts;

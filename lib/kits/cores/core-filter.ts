@@ -1,16 +1,16 @@
 /*
  * Asks the core rules of one line, each as rarely as what it looks at allows.
  * Invariant: the same cores and counters pass as when every rule is asked about every core with every counter.
- * Not here: grips and restraints (search-class.ts).
- * Read next: narrow-views.ts, core-figures.ts.
+ * Not here: grips and restraints (../search-class.ts).
+ * Read next: ../narrow-views.ts, core-figures.ts.
  */
 import type { OptionModel } from '#lib/equipment/model.ts';
 import type { Core, CoreFigures, LineFacts } from '#lib/rules/facts.ts';
 import type { RuleOf } from '#lib/rules/rule.ts';
+import { CORE_OF_MESH, CORE_OF_OPTIONS, CORE_WITHOUT_COUNTER, CORE_WITHOUT_HEAD } from '../narrow-views.ts';
+import { isAllowed, type Refusals, type Tally } from '../refusals.ts';
 import { coreFigures, newCoreMemo, unlimitedFigures } from './core-figures.ts';
 import type { Frame } from './frames.ts';
-import { CORE_OF_MESH, CORE_OF_OPTIONS, CORE_WITHOUT_COUNTER, CORE_WITHOUT_HEAD } from './narrow-views.ts';
-import { isAllowed, type Refusals, type Tally } from './refusals.ts';
 
 export type Counters = readonly (OptionModel | null)[];
 

@@ -1,19 +1,19 @@
 /*
  * All cores of one question, whether or not any rule refuses them, and what each core rule says of them, worked out when first asked for.
  * Invariant: a rule says of a core what it says when asked directly; what looks at figures alone is asked once for equal ones.
- * Not here: which rules are switched on (conflict-table.ts) and how a conflict is told (tell-conflict.ts).
- * Read next: narrow-views.ts.
+ * Not here: which rules are switched on (../why/conflict-table.ts) and how a conflict is told (../why/tell-conflict.ts).
+ * Read next: ../narrow-views.ts.
  */
 import type { OptionModel } from '#lib/equipment/model.ts';
 import type { Core, CoreFigures } from '#lib/rules/facts.ts';
 import { mustCount } from '#lib/rules/must-count.ts';
 import type { RuleOf } from '#lib/rules/rule.ts';
+import { CORE_OF_OPTIONS, CORE_WITHOUT_COUNTER, CORE_WITHOUT_HEAD } from '../narrow-views.ts';
+import type { ClassQuestion } from '../search-class.ts';
+import { wishedIn } from '../wishes.ts';
 import { coreFigures, newCoreMemo } from './core-figures.ts';
 import type { Counters } from './core-filter.ts';
 import type { Frame } from './frames.ts';
-import { CORE_OF_OPTIONS, CORE_WITHOUT_COUNTER, CORE_WITHOUT_HEAD } from './narrow-views.ts';
-import type { ClassQuestion } from './search-class.ts';
-import { wishedIn } from './wishes.ts';
 
 export interface TableCore {
   readonly core: Core;

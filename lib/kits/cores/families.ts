@@ -1,20 +1,20 @@
 /*
  * Families: cores with equal grips and restraints, made into alternatives with needs, time and chance.
  * Invariant: an alternative that is left out needs at least what a kept one needs, takes no less time and has no better chance.
- * Not here: finding what fits (search-class.ts).
- * Read next: find-choices.ts.
+ * Not here: finding what fits (../search-class.ts).
+ * Read next: ../find-choices.ts.
  */
 import type { Alternative, ChoiceFamily, ItemNeed } from '#lib/equipment/choices.ts';
 import type { OptionModel } from '#lib/equipment/model.ts';
 import type { LineFacts } from '#lib/rules/facts.ts';
 import type { Seconds } from '#lib/units/quantity.ts';
+import { coreAccessories, gripAccessories } from '../carried/chain-accessories.ts';
+import { coreTime, counterTime, gripTime, reactionTime } from '../chain/chain-times.ts';
+import type { Grip } from '../grips/grip-finder.ts';
+import type { FoundCore } from '../search-class.ts';
+import type { StockByRole } from '../stock-by-role.ts';
 import { coreId, gripId, reactionId } from './alternative-ids.ts';
-import { coreAccessories, gripAccessories } from './chain-accessories.ts';
-import { coreTime, counterTime, gripTime, reactionTime } from './chain-times.ts';
 import { coreChance } from './core-chance.ts';
-import type { Grip } from './grip-finder.ts';
-import type { FoundCore } from './search-class.ts';
-import type { StockByRole } from './stock-by-role.ts';
 
 /** Alternatives of one slot for a core; equal ones are one object, so that cores are compared by identity. */
 type Kept = readonly Alternative[];

@@ -2,7 +2,7 @@
  * Frames: every drive, limiter and head that couple, whatever the line; found once for a catalogue.
  * Invariant: a limiter after the drive sits between drive and head, one after the head under it; a built-in one needs neither.
  * Not here: torque, and rules that look at a line.
- * Read next: search-class.ts.
+ * Read next: ../search-class.ts.
  */
 import { type Coupling, joins } from '#lib/equipment/coupling.ts';
 import type { DriveModel, HeadModel, OptionModel } from '#lib/equipment/model.ts';
@@ -10,8 +10,8 @@ import { type CompiledProblem, compileProblem, valueAt } from '#lib/solver/compi
 import type { Constraint } from '#lib/solver/problem.ts';
 import { constraintsBehind, propagate } from '#lib/solver/reasons.ts';
 import { search } from '#lib/solver/search.ts';
-import { couplingText, type ExtensionChains, extensionChains } from './extension-chains.ts';
-import type { StockByRole } from './stock-by-role.ts';
+import { couplingText, type ExtensionChains, extensionChains } from '../grips/extension-chains.ts';
+import type { StockByRole } from '../stock-by-role.ts';
 
 export interface Frame {
   readonly drive: DriveModel;

@@ -1,8 +1,8 @@
 /*
  * Limits in rising order, and how many of them a value passes: values of one rank are alike to every limit.
  * Invariant: two values have one rank exactly when each limit lets both through or neither.
- * Not here: what is limited (grip-finder.ts, reaction-finder.ts).
- * Read next: grip-finder.ts.
+ * Not here: what is limited (../grips/grip-finder.ts, ../chain/reaction-finder.ts).
+ * Read next: ../grips/grip-finder.ts.
  */
 export type RankOf = (value: number) => number;
 

@@ -2,11 +2,11 @@
  * Cases of a line as bits, and for a case rule the bits it refuses: asked once for cases that are alike in what the rule looks at.
  * Invariant: the same bits come out as from asking the rule about every case.
  * Not here: which cases there are (grip-cases.ts).
- * Read next: grip-elements.ts, conflict-table.ts.
+ * Read next: grip-elements.ts, ../why/conflict-table.ts.
  */
 import type { FactsOf, GripCase } from '#lib/rules/facts.ts';
 import type { RuleOf } from '#lib/rules/rule.ts';
-import type { Tally } from './refusals.ts';
+import type { Tally } from '../refusals.ts';
 
 /** Fields of a case that a rule looks at besides its kind; a rule that is not named is asked about every case. */
 export const CASE_FIELDS: ReadonlyMap<string, readonly string[]> = new Map([

@@ -2,9 +2,9 @@
  * Covering sets: the small sets of elements that together take every case of a line.
  * Invariant: every set covers all cases and none of its elements can be left out.
  * Not here: what the cases are.
- * Read next: search-class.ts.
+ * Read next: ../search-class.ts.
  */
-import { COVERS_KEPT, LARGEST_COVER } from './kit-constants.ts';
+import { COVERS_KEPT, LARGEST_COVER } from '../kit-constants.ts';
 
 /** Sets of positions whose bits together fill `all`, smallest first, in a fixed order. */
 export function findCovers({

@@ -1,20 +1,20 @@
 /*
  * Grip elements of one line under any subset of the link and case rules; each verdict is worked out once, when first asked for.
  * Invariant: under all rules the elements are those of the search, needless ones included.
- * Not here: cores and restraints (conflict-table.ts).
- * Read next: conflict-table.ts.
+ * Not here: cores and restraints (../why/conflict-table.ts).
+ * Read next: ../why/conflict-table.ts.
  */
 import type { AdapterModel, Model } from '#lib/equipment/model.ts';
 import type { FactsOf, GripCase } from '#lib/rules/facts.ts';
 import type { RuleOf } from '#lib/rules/rule.ts';
+import { CASE_OF_ADAPTER, LINK_OF_EXTENSIONS } from '../narrow-views.ts';
+import type { Refusals } from '../refusals.ts';
+import type { ClassQuestion } from '../search-class.ts';
+import { wishedIn } from '../wishes.ts';
 import { caseBits } from './case-bits.ts';
 import { type Chain, couplingText, type EndedChain } from './extension-chains.ts';
 import { gripCases } from './grip-cases.ts';
 import { type GripElement, lengthMatters } from './grip-elements.ts';
-import { CASE_OF_ADAPTER, LINK_OF_EXTENSIONS } from './narrow-views.ts';
-import type { Refusals } from './refusals.ts';
-import type { ClassQuestion } from './search-class.ts';
-import { wishedIn } from './wishes.ts';
 
 export interface ElementTable {
   readonly cases: readonly GripCase[];

@@ -1,7 +1,7 @@
 /*
  * Grip elements: an adapter with the extensions before it, and which of the line's cases it takes.
  * Invariant: wherever an element that is left out would do, one with fewer extensions does: no more pieces than the reach asks for.
- * Not here: whether a core fits it (search-class.ts) and sets of elements (covers.ts).
+ * Not here: whether a core fits it (../search-class.ts) and sets of elements (covers.ts).
  * Read next: covers.ts.
  */
 import type { Coupling } from '#lib/equipment/coupling.ts';
@@ -10,10 +10,10 @@ import { SHALLOW_M } from '#lib/rules/buried.ts';
 import type { GripCase, LineFacts } from '#lib/rules/facts.ts';
 import { ARMS_LENGTH_M } from '#lib/rules/reach.ts';
 import { STRAIGHT_UP_TO_DEG } from '#lib/rules/ways-of-working.ts';
+import { CASE_OF_ADAPTER, LINK_OF_EXTENSIONS } from '../narrow-views.ts';
+import { isAllowed, type Refusals, type Tally } from '../refusals.ts';
 import { caseBits } from './case-bits.ts';
 import { type Chain, chainDoesAsWell, type EndedChain, type ExtensionChains } from './extension-chains.ts';
-import { CASE_OF_ADAPTER, LINK_OF_EXTENSIONS } from './narrow-views.ts';
-import { isAllowed, type Refusals, type Tally } from './refusals.ts';
 
 export interface GripElement {
   readonly adapter: AdapterModel;

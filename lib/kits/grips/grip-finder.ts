@@ -2,17 +2,17 @@
  * Which grip elements a core may drive, and the covering sets they make; found once for cores that are alike in all that matters.
  * Invariant: the same elements come out as from asking every grip rule about every core and element, one by one.
  * Not here: which cases an element takes (grip-elements.ts) and which sets cover (covers.ts).
- * Read next: narrow-views.ts, ranked-limits.ts.
+ * Read next: ../narrow-views.ts, ../cores/ranked-limits.ts.
  */
 import { type Coupling, joins } from '#lib/equipment/coupling.ts';
 import type { HeadModel } from '#lib/equipment/model.ts';
 import type { CoreView, GripCase, LineFacts } from '#lib/rules/facts.ts';
 import type { RuleOf } from '#lib/rules/rule.ts';
+import { type RankOf, rankAmong, sharing } from '../cores/ranked-limits.ts';
+import { GRIP_OF_HEAD, GRIP_SPEED_LIMITS, GRIP_TORQUE_LIMITS } from '../narrow-views.ts';
+import { isAllowed, type Tally } from '../refusals.ts';
 import { findCovers } from './covers.ts';
 import type { GripElement } from './grip-elements.ts';
-import { GRIP_OF_HEAD, GRIP_SPEED_LIMITS, GRIP_TORQUE_LIMITS } from './narrow-views.ts';
-import { type RankOf, rankAmong, sharing } from './ranked-limits.ts';
-import { isAllowed, type Tally } from './refusals.ts';
 
 /** Adapters that together take every size, each behind its extensions; the one that takes the likeliest size first. */
 export interface Grip {

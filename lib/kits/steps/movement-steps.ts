@@ -11,10 +11,9 @@ import type { WholeFacts } from '#lib/rules/facts.ts';
 import { isStiff, jointAngle } from '#lib/rules/ways-of-working.ts';
 import type { Step, StepInput } from '#lib/units/calculation-step.ts';
 import { type Basis, worstBasis } from '#lib/units/known-value.ts';
-
+import { strokesEachWay } from '../chain/visit-time.ts';
 import { asInput, factorInput, fixed, just, PRACTICE, result, type StepsInput } from './step-values.ts';
 import { supplyInputs } from './supply-steps.ts';
-import { strokesEachWay } from './visit-time.ts';
 
 export function speedStep(input: StepsInput, direction: Direction): Step {
   const { core, duty } = input.whole;

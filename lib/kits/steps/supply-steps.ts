@@ -1,7 +1,7 @@
 /*
  * The steps of an assembly that follow from what feeds its drive: air at the tool, thin and hot air, packs of a visit.
  * Invariant: each step names its formula, its inputs with units, and its authority, and can be redone by hand.
- * Not here: how many packs a crew carries (pack-needs.ts).
+ * Not here: how many packs a crew carries (../carried/pack-needs.ts).
  * Read next: assembly-steps.ts.
  */
 import { airMotorFactors } from '#lib/engineering/air-supply.ts';
@@ -10,8 +10,8 @@ import type { AirSupply, BatteryStore } from '#lib/equipment/drive.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import type { Step, StepInput } from '#lib/units/calculation-step.ts';
 import { celsius } from '#lib/units/quantity.ts';
+import { airAtTool, highestPressureAt, supplyShare } from '../chain/supply-share.ts';
 import { asInput, fixed, just, PRACTICE, result, type StepsInput } from './step-values.ts';
-import { airAtTool, highestPressureAt, supplyShare } from './supply-share.ts';
 
 const HOSE_SOURCE = 'J. Sullivan, Fluid Power, 4th ed., Examples 16.1 and 16.2; couplings are common practice.';
 const AIR_TABLE = 'Correction table of a public technical guide to industrial air motors.';

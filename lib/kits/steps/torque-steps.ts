@@ -12,7 +12,7 @@ import { heldByPlate } from '#lib/rules/restraint.ts';
 import { jointAngle } from '#lib/rules/ways-of-working.ts';
 import type { Step } from '#lib/units/calculation-step.ts';
 import { worstBasis } from '#lib/units/known-value.ts';
-import { LIMITER_MARGIN } from './limiter-settings.ts';
+import { LIMITER_MARGIN } from '../chain/limiter-settings.ts';
 import {
   asInput,
   factorInput,

@@ -2,21 +2,21 @@
  * Whether a line could be served if only some of the rules held; each verdict is worked out once, when first asked for.
  * Invariant: a verdict does not depend on which rules are switched on; couplings are background that always holds.
  * Not here: searching for the conflict (solver/minimal-conflict.ts) and telling it.
- * Read next: element-table.ts, explain-none.ts.
+ * Read next: ../grips/element-table.ts, explain-none.ts.
  */
 import type { Model } from '#lib/equipment/model.ts';
 import type { LineFacts } from '#lib/rules/facts.ts';
 import type { RuleOf } from '#lib/rules/rule.ts';
-import { type CoreTable, coreTable, looksAtCounter, looksAtHead, type TableCore } from './core-table.ts';
-import { type ElementRules, type ElementTable, elementTable, remembering } from './element-table.ts';
-import type { Frame } from './frames.ts';
-import type { GripElement } from './grip-elements.ts';
-import { gripFinder } from './grip-finder.ts';
-import { reactionFinder } from './reaction-finder.ts';
-import { reactionsOf } from './reactions.ts';
-import { ALL_REFUSALS, type Refusals } from './refusals.ts';
-import type { ClassQuestion } from './search-class.ts';
-import { wishedIn } from './wishes.ts';
+import { reactionFinder } from '../chain/reaction-finder.ts';
+import { reactionsOf } from '../chain/reactions.ts';
+import { type CoreTable, coreTable, looksAtCounter, looksAtHead, type TableCore } from '../cores/core-table.ts';
+import type { Frame } from '../cores/frames.ts';
+import { type ElementRules, type ElementTable, elementTable, remembering } from '../grips/element-table.ts';
+import type { GripElement } from '../grips/grip-elements.ts';
+import { gripFinder } from '../grips/grip-finder.ts';
+import { ALL_REFUSALS, type Refusals } from '../refusals.ts';
+import type { ClassQuestion } from '../search-class.ts';
+import { wishedIn } from '../wishes.ts';
 
 /** Which side an adapter grips is what it is, like a coupling: background, never part of a conflict. */
 export const BACKGROUND: ReadonlySet<string> = new Set(['grip-kind-of-adapter']);

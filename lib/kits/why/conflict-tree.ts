@@ -7,9 +7,9 @@
 import type { Finding } from '#lib/kernel/finding.ts';
 import { RULES } from '#lib/rules/all-rules.ts';
 import type { LineFacts } from '#lib/rules/facts.ts';
+import type { ClassQuestion } from '../search-class.ts';
 import { factReasons } from './fact-reasons.ts';
 import type { Reason } from './reason.ts';
-import type { ClassQuestion } from './search-class.ts';
 import { refusedBy } from './tell-conflict.ts';
 
 const PARTS_TOLD = 4;

@@ -9,14 +9,14 @@ import type { Finding } from '#lib/kernel/finding.ts';
 import type { LineFacts } from '#lib/rules/facts.ts';
 import { findingOf } from '#lib/rules/rule.ts';
 import { minimalConflict } from '#lib/solver/minimal-conflict.ts';
+import { ALL_REFUSALS } from '../refusals.ts';
+import type { ClassQuestion } from '../search-class.ts';
+import type { KitConstraints } from '../wishes.ts';
 import { BACKGROUND, couldServeWith } from './conflict-table.ts';
 import { conflictTree, findingTree } from './conflict-tree.ts';
 import type { Reason } from './reason.ts';
-import { ALL_REFUSALS } from './refusals.ts';
 import { findRepairs, type Repair } from './repairs.ts';
-import type { ClassQuestion } from './search-class.ts';
 import { tellConflict } from './tell-conflict.ts';
-import type { KitConstraints } from './wishes.ts';
 
 export interface WhyNone {
   readonly because: readonly Finding[];

@@ -9,15 +9,15 @@ import type { AdapterModel, DriveModel, HeadModel, Model } from '#lib/equipment/
 import type { Finding } from '#lib/kernel/finding.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import { findingOf } from '#lib/rules/rule.ts';
-import { catalogueOf } from './catalogue.ts';
+import { catalogueOf } from '../catalogue.ts';
+import { withoutPartner } from '../cores/frames.ts';
+import { factsOf, type LineDuty, searchStockFirst } from '../find-choices.ts';
+import { ALL_REFUSALS, newTally } from '../refusals.ts';
+import { type ClassQuestion, searchClass } from '../search-class.ts';
+import { stockByRole } from '../stock-by-role.ts';
 import { conflictTree, findingTree } from './conflict-tree.ts';
 import { conflictOf } from './explain-none.ts';
-import { factsOf, type LineDuty, searchStockFirst } from './find-choices.ts';
-import { withoutPartner } from './frames.ts';
 import type { Reason } from './reason.ts';
-import { ALL_REFUSALS, newTally } from './refusals.ts';
-import { type ClassQuestion, searchClass } from './search-class.ts';
-import { stockByRole } from './stock-by-role.ts';
 import { tellConflict } from './tell-conflict.ts';
 
 export interface PartAnswer {

@@ -9,8 +9,8 @@ import type { Site } from '#lib/duty/site.ts';
 import type { LineFacts } from '#lib/rules/facts.ts';
 import { sayLength } from '#lib/rules/say-number.ts';
 import { exactly } from '#lib/units/known-value.ts';
+import type { ClassQuestion } from '../search-class.ts';
 import { cell, siteValue } from './repair-step.ts';
-import type { ClassQuestion } from './search-class.ts';
 import { changed, fixed, leastThat, TRIED, type Trial } from './trial.ts';
 
 /** No clear room beyond these helps any equipment. House practice, no source. */

@@ -13,9 +13,9 @@ import type { LineFacts } from '#lib/rules/facts.ts';
 import { sayLength, sayPlain, sayPressure, sayTorque, sayTorqueDown } from '#lib/rules/say-number.ts';
 import { exactly, type Known, known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
+import type { ClassQuestion } from '../search-class.ts';
 import { placeTrials } from './place-trials.ts';
 import { cell, type RepairStep, siteValue } from './repair-step.ts';
-import type { ClassQuestion } from './search-class.ts';
 import { changed, fixed, leastThat, mostThat, TRIED, type Trial } from './trial.ts';
 
 const SIX_BAR = sayPressure(6e5);

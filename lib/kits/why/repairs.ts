@@ -7,13 +7,13 @@
 import type { Model } from '#lib/equipment/model.ts';
 import type { LineFacts } from '#lib/rules/facts.ts';
 import { type Told, tell } from '#lib/units/say-figure.ts';
-import { catalogueOf } from './catalogue.ts';
-import { newTally } from './refusals.ts';
+import { catalogueOf } from '../catalogue.ts';
+import { newTally } from '../refusals.ts';
+import { type ClassQuestion, canBeServed } from '../search-class.ts';
+import type { KitConstraints } from '../wishes.ts';
 import type { RepairStep } from './repair-step.ts';
 import { trialsFor } from './repair-trials.ts';
-import { type ClassQuestion, canBeServed } from './search-class.ts';
 import type { Trial } from './trial.ts';
-import type { KitConstraints } from './wishes.ts';
 
 export interface Repair extends Told {
   readonly id?: string;

@@ -10,13 +10,13 @@ import { RULES_OF } from '#lib/rules/all-rules.ts';
 import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
 import { findingOf, type RuleOf } from '#lib/rules/rule.ts';
 import { tellMore } from '#lib/units/say-figure.ts';
-import { alikeCases } from './case-bits.ts';
-import { type CoreTable, coreTable, looksAtCounter, type TableCore } from './core-table.ts';
-import { remembering } from './element-table.ts';
-import { couples } from './extension-chains.ts';
-import { gripCases, likeliestCase } from './grip-cases.ts';
-import { reactionFigures, reactionsOf } from './reactions.ts';
-import type { ClassQuestion } from './search-class.ts';
+import { reactionFigures, reactionsOf } from '../chain/reactions.ts';
+import { type CoreTable, coreTable, looksAtCounter, type TableCore } from '../cores/core-table.ts';
+import { alikeCases } from '../grips/case-bits.ts';
+import { remembering } from '../grips/element-table.ts';
+import { couples } from '../grips/extension-chains.ts';
+import { gripCases, likeliestCase } from '../grips/grip-cases.ts';
+import type { ClassQuestion } from '../search-class.ts';
 
 /** A part that a rule refuses. */
 export interface RefusedPart {

@@ -1,14 +1,14 @@
 /*
  * Carries out a repair that was offered for lines nothing serves: cells, facts of the site, choices on the plan, all together.
  * Invariant: only a repair that is still offered is carried out, and only on lines that the whole chain then serves; the answer undoes it.
- * Not here: which repairs there are (../../kits/repairs.ts) and planning anew (plan-enquiry.ts).
+ * Not here: which repairs there are (../../kits/why/repairs.ts) and planning anew (plan-enquiry.ts).
  * Read next: repair-offers.ts, ../schedule/edit-cells.ts, ../enquiries/change-enquiry.ts.
  */
 import { addAuditEntry } from '#db/queries/audit.ts';
 import type { PlanConstraints } from '#lib/contracts/constraints.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { findChoices } from '#lib/kits/find-choices.ts';
-import type { RepairStep } from '#lib/kits/repair-step.ts';
+import type { RepairStep } from '#lib/kits/why/repair-step.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';

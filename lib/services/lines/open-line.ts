@@ -13,7 +13,7 @@ import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Preference } from '#lib/equipment/choices.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
-import type { Reason } from '#lib/kits/reason.ts';
+import type { Reason } from '#lib/kits/why/reason.ts';
 import { listSoundAssemblies } from '#lib/planning/list-sound-assemblies.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';

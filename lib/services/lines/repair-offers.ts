@@ -1,7 +1,7 @@
 /*
  * Repairs of a line as a person is offered them: in words what a button would write, where the whole chain agrees that it helps.
  * Invariant: an action is offered for a line only after reading, duty and search have been run with it.
- * Not here: finding repairs (../../kits/repairs.ts) and carrying them out (apply-repair.ts).
+ * Not here: finding repairs (../../kits/why/repairs.ts) and carrying them out (apply-repair.ts).
  * Read next: apply-repair.ts.
  */
 import type { PlanConstraints } from '#lib/contracts/constraints.ts';
@@ -10,8 +10,8 @@ import { assessDuty } from '#lib/duty/assess-duty.ts';
 import { columnSpec, isColumn } from '#lib/intake/columns.ts';
 import { readLine } from '#lib/intake/read-line.ts';
 import { findChoices } from '#lib/kits/find-choices.ts';
-import type { RepairStep } from '#lib/kits/repair-step.ts';
-import type { Repair } from '#lib/kits/repairs.ts';
+import type { RepairStep } from '#lib/kits/why/repair-step.ts';
+import type { Repair } from '#lib/kits/why/repairs.ts';
 import { type Context, today } from '#lib/services/context.ts';
 import { type EnquiryRecord, withHouseRules } from '#lib/services/enquiries/enquiry-record.ts';
 import { houseModels } from '#lib/services/house/house-facts.ts';

@@ -2,10 +2,10 @@
  * Why a part serves a line, or why it does not.
  * Invariant: the answer names the rules and numbers that decide.
  * Not here: finding what does serve it (open-line.ts).
- * Read next: ../../kits/explain-part.ts.
+ * Read next: ../../kits/why/explain-part.ts.
  */
 import { ok, type Result } from '#lib/kernel/result.ts';
-import { explainPart, type PartAnswer } from '#lib/kits/explain-part.ts';
+import { explainPart, type PartAnswer } from '#lib/kits/why/explain-part.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
 import { houseModels } from '#lib/services/house/house-facts.ts';

@@ -6,9 +6,9 @@ import { roundMinor, toMinor } from '#lib/money/money.ts';
 import { code128CheckValue, gs1CheckDigit, isGs1Number } from '#lib/packing/barcode.ts';
 import { bestRate } from '#lib/pricing/best-rate.ts';
 import { type TaxableLine, taxTotals } from '#lib/pricing/tax-totals.ts';
-import { SAMPLE_PACKING } from '#tests/support/sample-plan.ts';
-import { charge, sampleQuotation } from '#tests/support/sample-quotation.ts';
-import { schemaComplaints } from '#tests/support/xml-schema.ts';
+import { SAMPLE_PACKING } from '#tests/support/papers/sample-plan.ts';
+import { charge, sampleQuotation } from '#tests/support/papers/sample-quotation.ts';
+import { schemaComplaints } from '#tests/support/papers/xml-schema.ts';
 import { type Check, type Checks, REFERENCE, type Value } from './entry.ts';
 import { each, list, namesOf, number, numbers, text } from './given.ts';
 

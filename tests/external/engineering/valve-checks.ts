@@ -17,7 +17,7 @@ import { GATE_STEMS_MM } from '#lib/engineering/valve-tables.ts';
 import { OVERLOAD_PULL } from '#lib/engineering/wheel-strength.ts';
 import { NPS_TO_DN } from '#lib/intake/nominal-sizes.ts';
 import { celsius, metres, millimetres, newtons, pascals, ratio, turns } from '#lib/units/quantity.ts';
-import { dutyOf, say, sayFact, step } from '#tests/support/duty-lines.ts';
+import { dutyOf, say, sayFact, step } from '#tests/support/lists/duty-lines.ts';
 import type { Check, Checks } from './entry.ts';
 import { branch, each, fromUnit, inUnit, number, numbers, printed, si } from './given.ts';
 

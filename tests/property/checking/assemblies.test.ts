@@ -7,8 +7,8 @@ import { ranged, said, stated } from '#lib/rules/sample-facts.ts';
 import { newtonMetres, perMinute } from '#lib/units/quantity.ts';
 import { demoEnquiries, demoModels } from '#seeds/load.ts';
 import { checkedChoices, tally } from '#tests/support/checked.ts';
-import { type KitCase, randomKitCase } from '#tests/support/kit-cases.ts';
-import { takeList } from '#tests/support/take-list.ts';
+import { type KitCase, randomKitCase } from '#tests/support/kits/kit-cases.ts';
+import { takeList } from '#tests/support/lists/take-list.ts';
 
 const NONE = { lockedParts: [], excludedParts: [], pins: [] } as const;
 

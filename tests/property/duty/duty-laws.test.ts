@@ -7,8 +7,8 @@ import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import { fact, type Known, known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import { holdsFor } from '#tests/support/checked-property.ts';
-import { measurable, number, ranged, scheduleLines } from '#tests/support/duty-arbitraries.ts';
-import { dutyOf, PLAIN_SITE, SAID } from '#tests/support/duty-lines.ts';
+import { measurable, number, ranged, scheduleLines } from '#tests/support/lists/duty-arbitraries.ts';
+import { dutyOf, PLAIN_SITE, SAID } from '#tests/support/lists/duty-lines.ts';
 
 describe('laws of a duty', () => {
   it('any line gives a duty whose every number is a finite, ordered range with a source', () => {

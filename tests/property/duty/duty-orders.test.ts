@@ -5,8 +5,8 @@ import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import { type Known, known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import { holdsFor } from '#tests/support/checked-property.ts';
-import { measurable, number, ranged } from '#tests/support/duty-arbitraries.ts';
-import { dutyOf, SAID, sayFact } from '#tests/support/duty-lines.ts';
+import { measurable, number, ranged } from '#tests/support/lists/duty-arbitraries.ts';
+import { dutyOf, SAID, sayFact } from '#tests/support/lists/duty-lines.ts';
 
 /** The same value, more of it at every end, yet no more than can be meant. */
 function raised<U extends Unit>(value: Known<U>, more: number, most = Number.POSITIVE_INFINITY): Known<U> {

@@ -7,9 +7,9 @@ import { readLine } from '#lib/intake/read-line.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import { holdsFor } from '#tests/support/checked-property.ts';
-import { scheduleLines } from '#tests/support/duty-arbitraries.ts';
-import { dutyOf, SAID } from '#tests/support/duty-lines.ts';
-import { NUMBER_COLUMNS, withNumber } from '#tests/support/number-columns.ts';
+import { scheduleLines } from '#tests/support/lists/duty-arbitraries.ts';
+import { dutyOf, SAID } from '#tests/support/lists/duty-lines.ts';
+import { NUMBER_COLUMNS, withNumber } from '#tests/support/lists/number-columns.ts';
 
 const impossible = fc.constantFrom(Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, -1e9, 1e300, -1e300);
 const anything = fc.oneof(impossible, fc.double(), fc.integer());

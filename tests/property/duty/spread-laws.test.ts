@@ -6,8 +6,8 @@ import { type SampledDuty, SPREAD_FIGURES, sampleDuty } from '#lib/duty/sample-d
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import { seededRandom } from '#lib/kernel/random.ts';
 import { holdsFor } from '#tests/support/checked-property.ts';
-import { measurable, ranged, scheduleLines } from '#tests/support/duty-arbitraries.ts';
-import { PLAIN_SITE, sayFact } from '#tests/support/duty-lines.ts';
+import { measurable, ranged, scheduleLines } from '#tests/support/lists/duty-arbitraries.ts';
+import { PLAIN_SITE, sayFact } from '#tests/support/lists/duty-lines.ts';
 
 const RUNS = 60;
 /** Rounding of doubles between two orders of the same sum. */

@@ -5,8 +5,8 @@ import { DIRECTIONS, type Duty } from '#lib/duty/duty.ts';
 import type { Cells } from '#lib/intake/columns.ts';
 import { readLine } from '#lib/intake/read-line.ts';
 import { holdsFor } from '#tests/support/checked-property.ts';
-import { number } from '#tests/support/duty-arbitraries.ts';
-import { PLAIN_SITE } from '#tests/support/duty-lines.ts';
+import { number } from '#tests/support/lists/duty-arbitraries.ts';
+import { PLAIN_SITE } from '#tests/support/lists/duty-lines.ts';
 
 /** Exact by definition: international inch and foot, avoirdupois pound, standard gravity (NIST SP 811, appendix B). */
 const IN_MM = 25.4;

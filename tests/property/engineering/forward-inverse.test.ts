@@ -6,7 +6,7 @@ import { gearedTurns, gearInputTorque, gearOutputTorque } from '#lib/engineering
 import { strokeWork, turnsFromTravel } from '#lib/engineering/turns.ts';
 import { metres, newtonMetres, ratio, turns } from '#lib/units/quantity.ts';
 import { holdsFor } from '#tests/support/checked-property.ts';
-import { number } from '#tests/support/duty-arbitraries.ts';
+import { number } from '#tests/support/lists/duty-arbitraries.ts';
 
 const near = (value: number, wanted: number): void =>
   expect(Math.abs(value - wanted)).toBeLessThanOrEqual(1e-9 * Math.max(1e-6, Math.abs(wanted)));

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { stemLoad, stemTorque, threadTorque } from '#lib/engineering/power-screw.ts';
 import { degrees, metres, newtonMetres, newtons, ratio } from '#lib/units/quantity.ts';
 import { holdsFor } from '#tests/support/checked-property.ts';
-import { number } from '#tests/support/duty-arbitraries.ts';
+import { number } from '#tests/support/lists/duty-arbitraries.ts';
 
 const screws = fc
   .record({

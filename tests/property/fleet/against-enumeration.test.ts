@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Preference } from '#lib/equipment/choices.ts';
 import { checkedPlan } from '#tests/support/checked.ts';
-import { enumerateBest } from '#tests/support/enumerate-fleet.ts';
-import { tinyCase } from '#tests/support/fleet-cases.ts';
+import { enumerateBest } from '#tests/support/plans/enumerate-fleet.ts';
+import { tinyCase } from '#tests/support/plans/fleet-cases.ts';
 
 const CASES = 520;
 const PREFERENCES: readonly Preference[] = ['cost', 'pieces', 'time', 'surest'];

@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
 import { seededRandom } from '#lib/kernel/random.ts';
 import { checkedPlan } from '#tests/support/checked.ts';
-import { plausibleCase, whole } from '#tests/support/fleet-cases.ts';
-import { leastListedCost } from '#tests/support/listed-program.ts';
+import { plausibleCase, whole } from '#tests/support/plans/fleet-cases.ts';
+import { leastListedCost } from '#tests/support/plans/listed-program.ts';
 
 const CASES = 60;
 

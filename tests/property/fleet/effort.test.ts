@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { FleetPlan, Preference } from '#lib/equipment/choices.ts';
 import { checkedPlan } from '#tests/support/checked.ts';
-import { plausibleCase } from '#tests/support/fleet-cases.ts';
+import { plausibleCase } from '#tests/support/plans/fleet-cases.ts';
 
 /** Nodes alone stop a search here, so that the counters are equal on every machine. */
 const BUDGET = { seconds: 3600, nodes: 60 };

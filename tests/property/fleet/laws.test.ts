@@ -5,7 +5,7 @@ import { type Random, seededRandom } from '#lib/kernel/random.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { kilograms, seconds } from '#lib/units/quantity.ts';
 import { checkedPlan } from '#tests/support/checked.ts';
-import { type Case, plausibleCase, tinyCase, whole } from '#tests/support/fleet-cases.ts';
+import { type Case, plausibleCase, tinyCase, whole } from '#tests/support/plans/fleet-cases.ts';
 
 const PREFERENCES: readonly Preference[] = ['cost', 'pieces', 'time', 'surest'];
 

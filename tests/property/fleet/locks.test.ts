@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
 import { seededRandom } from '#lib/kernel/random.ts';
 import { checkedChoices, checkedPlan } from '#tests/support/checked.ts';
-import { plausibleCatalogue } from '#tests/support/plausible-catalogue.ts';
-import { PLAUSIBLE_SITE } from '#tests/support/plausible-schedule.ts';
-import { NO_WISHES, plausibleLines, plausibleProblem } from '#tests/support/table-cases.ts';
+import { plausibleCatalogue } from '#tests/support/kits/plausible-catalogue.ts';
+import { PLAUSIBLE_SITE } from '#tests/support/lists/plausible-schedule.ts';
+import { NO_WISHES, plausibleLines, plausibleProblem } from '#tests/support/plans/table-cases.ts';
 
 const CASES = 40;
 

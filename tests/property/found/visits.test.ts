@@ -5,7 +5,7 @@ import { knowValve } from '#lib/found/known-valve.ts';
 import { readFound } from '#lib/found/read-found.ts';
 import { tagKey } from '#lib/found/valve-identity.ts';
 import { readLine } from '#lib/intake/read-line.ts';
-import { PLAIN_SITE } from '#tests/support/duty-lines.ts';
+import { PLAIN_SITE } from '#tests/support/lists/duty-lines.ts';
 
 const SEED = 20_300_304;
 const { line } = readLine({ row: 1, cells: { tag: 'V1', valve_type: 'gate', size: 'DN 150', rating: 'PN 16' } });

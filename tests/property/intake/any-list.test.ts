@@ -11,7 +11,7 @@ import { formatQuantity } from '#lib/units/format-quantity.ts';
 import { parseQuantityRange } from '#lib/units/parse-quantity.ts';
 import { DIMENSIONS, UNITS } from '#lib/units/unit-table.ts';
 import { holdsFor } from '#tests/support/checked-property.ts';
-import { workbookFile } from '#tests/support/zip-file.ts';
+import { workbookFile } from '#tests/support/papers/zip-file.ts';
 
 /** Words that lists really hold, to be cut up and joined with noise. */
 const WORDS = [

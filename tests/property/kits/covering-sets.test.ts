@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Model } from '#lib/equipment/model.ts';
 import { seededRandom } from '#lib/kernel/random.ts';
-import { explainPart } from '#lib/kits/explain-part.ts';
+import { explainPart } from '#lib/kits/why/explain-part.ts';
 import { ranged } from '#lib/rules/sample-facts.ts';
 import { metres } from '#lib/units/quantity.ts';
-import { type Enumerated, enumerateKits } from '#tests/support/enumerate-kits.ts';
-import { type KitCase, randomKitCase } from '#tests/support/kit-cases.ts';
+import { type Enumerated, enumerateKits } from '#tests/support/kits/enumerate-kits.ts';
+import { type KitCase, randomKitCase } from '#tests/support/kits/kit-cases.ts';
 
 /** Whether one, two or three links take every case, none of them needless, one of them behind the adapter. */
 function isHeld(number: string, { links, cases }: Enumerated): boolean {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { timedChoices } from '#tests/support/checked.ts';
-import { randomHouse } from '#tests/support/kit-cases.ts';
+import { randomHouse } from '#tests/support/kits/kit-cases.ts';
 
 const NONE = { lockedParts: [], excludedParts: [], pins: [] } as const;
 

@@ -2,11 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { AdapterModel, ExtensionModel } from '#lib/equipment/model.ts';
 import { type Random, seededRandom } from '#lib/kernel/random.ts';
-import { CASE_FIELDS } from '#lib/kits/case-bits.ts';
-import { coreFigures, newCoreMemo, unlimitedFigures } from '#lib/kits/core-figures.ts';
+import { reactionFigures, reactionsOf } from '#lib/kits/chain/reactions.ts';
+import { coreFigures, newCoreMemo, unlimitedFigures } from '#lib/kits/cores/core-figures.ts';
+import { type Frame, findFrames } from '#lib/kits/cores/frames.ts';
 import { factsOf } from '#lib/kits/find-choices.ts';
-import { type Frame, findFrames } from '#lib/kits/frames.ts';
-import { gripCases } from '#lib/kits/grip-cases.ts';
+import { CASE_FIELDS } from '#lib/kits/grips/case-bits.ts';
+import { gripCases } from '#lib/kits/grips/grip-cases.ts';
 import {
   CASE_OF_ADAPTER,
   CORE_OF_MESH,
@@ -21,17 +22,16 @@ import {
   REACTION_STALL_LIMITS,
   REACTION_TORQUE_LIMITS,
 } from '#lib/kits/narrow-views.ts';
-import { reactionFigures, reactionsOf } from '#lib/kits/reactions.ts';
 import { ALL_REFUSALS, newTally } from '#lib/kits/refusals.ts';
-import { trialsFor } from '#lib/kits/repair-trials.ts';
 import type { ClassQuestion } from '#lib/kits/search-class.ts';
 import { type StockByRole, stockByRole } from '#lib/kits/stock-by-role.ts';
+import { trialsFor } from '#lib/kits/why/repair-trials.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import type { Core, LineFacts } from '#lib/rules/facts.ts';
 import { sampleCore } from '#lib/rules/sample-facts.ts';
 import { sampleCounter, sampleHead, sampleKey, sampleLimiter, sampleShaft } from '#lib/rules/sample-parts.ts';
 import { newtonMetres, perMinute } from '#lib/units/quantity.ts';
-import { randomKitCase } from '#tests/support/kit-cases.ts';
+import { randomKitCase } from '#tests/support/kits/kit-cases.ts';
 
 /** Answers of rules, each asked twice: with what it is said to look at, and with all else changed. */
 const asked = new Map<string, { yes: number; no: number }>();

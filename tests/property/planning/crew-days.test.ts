@@ -4,7 +4,7 @@ import { crewPortions } from '#lib/planning/crew-portions.ts';
 import { dayExposure } from '#lib/planning/day-exposure.ts';
 import { fillDays, highestDose, splitDays } from '#lib/planning/split-days.ts';
 import { sampleDuty } from '#lib/rules/sample-facts.ts';
-import { OUTCOME } from '#tests/support/sample-outcome.ts';
+import { OUTCOME } from '#tests/support/papers/sample-outcome.ts';
 
 const CASES = 400;
 const { site, lines, models, outcome } = OUTCOME;

@@ -4,7 +4,7 @@ import { compileProblem } from '#lib/solver/compiled-problem.ts';
 import { minimalConflict } from '#lib/solver/minimal-conflict.ts';
 import { constraintsBehind, propagate } from '#lib/solver/reasons.ts';
 import { findAll } from '#lib/solver/search.ts';
-import { enumerateSolutions, randomProblem } from '#tests/support/random-problem.ts';
+import { enumerateSolutions, randomProblem } from '#tests/support/kits/random-problem.ts';
 
 const SEEDS = fc.integer({ min: 1, max: 2 ** 30 });
 

@@ -8,8 +8,8 @@ import type { Unit } from '#lib/units/quantity.ts';
 import { sentenceIn } from '#lib/units/say-figure.ts';
 import { type Dimension, UNITS } from '#lib/units/unit-table.ts';
 import { holdsFor } from '#tests/support/checked-property.ts';
-import { scheduleLines } from '#tests/support/duty-arbitraries.ts';
-import { dutyOf } from '#tests/support/duty-lines.ts';
+import { scheduleLines } from '#tests/support/lists/duty-arbitraries.ts';
+import { dutyOf } from '#tests/support/lists/duty-lines.ts';
 
 const QUANTITIES: readonly (readonly [Unit, Dimension])[] = [
   ['N·m', 'torque'],

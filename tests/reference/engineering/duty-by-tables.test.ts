@@ -3,7 +3,7 @@ import { HOUSE_CONSTANTS } from '#lib/duty/house-constants.ts';
 import { classPressure } from '#lib/engineering/pressure-rating.ts';
 import { celsius } from '#lib/units/quantity.ts';
 import { findUnit, fromSi } from '#lib/units/unit-table.ts';
-import { dutyOf, say, sayFact, step } from '#tests/support/duty-lines.ts';
+import { dutyOf, say, sayFact, step } from '#tests/support/lists/duty-lines.ts';
 
 /** What a duty takes from published tables where the list says nothing. */
 function resultOf(duty: ReturnType<typeof dutyOf>, id: string) {

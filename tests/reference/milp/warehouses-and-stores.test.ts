@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { solveMilp } from '#lib/milp/solve.ts';
-import { asProgram, type WarehouseLocation } from '#tests/support/warehouse-location.ts';
+import { asProgram, type WarehouseLocation } from '#tests/support/plans/warehouse-location.ts';
 
 /** CSPLib problem 034, warehouse location: five warehouses, ten stores, each store from one warehouse; optimum 383. */
 const CAPACITIES = [1, 4, 2, 1, 3];

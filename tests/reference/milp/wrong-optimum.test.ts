@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { branchAndBound } from '#lib/milp/branch-and-bound.ts';
 import { solveMilp } from '#lib/milp/solve.ts';
-import { TRUE_OPTIMUM, wrongOptimumModel } from '#tests/support/wrong-optimum.ts';
+import { TRUE_OPTIMUM, wrongOptimumModel } from '#tests/support/plans/wrong-optimum.ts';
 
 // Source: the trial file highs-wrong-optimum.lp; optimum agreed by CBC, GLPK and HiGHS without presolve.
 describe('a program whose optimum HiGHS has been wrong about', () => {

@@ -1,6 +1,6 @@
 /**
  * Confirms and picks all of a booking in the database that KITWRIGHT_DATABASE names, as the yard's own services do, for a story that begins at the gate:
- * `node --import tsx tests/support/pick-booking.ts B-00001`
+ * `node --import tsx tests/support/houses/pick-booking.ts B-00001`
  */
 import { findBooking, unitsOfBooking } from '#db/queries/bookings.ts';
 import { HOUSE_ITSELF } from '#lib/services/context.ts';

@@ -6,8 +6,8 @@ import { openPicking, type PickingView } from '#lib/services/yard/picking/open-p
 import { recordChainTried, recordTorqueTest } from '#lib/services/yard/picking/record-check.ts';
 import type { ScanAnswer } from '#lib/services/yard/picking/scan-work.ts';
 import { takeScan } from '#lib/services/yard/picking/take-scan.ts';
+import { granted } from '../stock/granted.ts';
 import type { BookedJob } from './booked-job.ts';
-import { granted } from './granted.ts';
 
 type WithoutKey<Scan> = Scan extends unknown ? Omit<Scan, 'key'> : never;
 

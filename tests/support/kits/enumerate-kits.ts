@@ -1,10 +1,10 @@
 import { type Coupling, joins } from '#lib/equipment/coupling.ts';
 import type { AdapterModel, ExtensionModel, Model, OptionModel } from '#lib/equipment/model.ts';
-import { coreFigures } from '#lib/kits/core-figures.ts';
+import { type Reaction, reactionFigures, reactionsOf } from '#lib/kits/chain/reactions.ts';
+import { coreFigures } from '#lib/kits/cores/core-figures.ts';
 import { factsOf } from '#lib/kits/find-choices.ts';
-import { gripCases } from '#lib/kits/grip-cases.ts';
-import { lengthMatters } from '#lib/kits/grip-elements.ts';
-import { type Reaction, reactionFigures, reactionsOf } from '#lib/kits/reactions.ts';
+import { gripCases } from '#lib/kits/grips/grip-cases.ts';
+import { lengthMatters } from '#lib/kits/grips/grip-elements.ts';
 import { stockByRole } from '#lib/kits/stock-by-role.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
 import type { Core, FactsOf, GripCase, LineFacts, Scope } from '#lib/rules/facts.ts';

@@ -2,17 +2,17 @@
  * Lines that nothing serves, for the table of speeds: some as the invented list has them, some because the valve bears a quarter of what is said.
  */
 import { catalogueOf } from '#lib/kits/catalogue.ts';
-import { conflictOf } from '#lib/kits/explain-none.ts';
 import { factsOf } from '#lib/kits/find-choices.ts';
 import { ALL_REFUSALS, newTally } from '#lib/kits/refusals.ts';
-import { trialsFor } from '#lib/kits/repair-trials.ts';
-import { findRepairs } from '#lib/kits/repairs.ts';
 import { type ClassQuestion, canBeServed } from '#lib/kits/search-class.ts';
-import { tellConflict } from '#lib/kits/tell-conflict.ts';
-import { processorTime } from './checked.ts';
+import { conflictOf } from '#lib/kits/why/explain-none.ts';
+import { trialsFor } from '#lib/kits/why/repair-trials.ts';
+import { findRepairs } from '#lib/kits/why/repairs.ts';
+import { tellConflict } from '#lib/kits/why/tell-conflict.ts';
+import { processorTime } from '../checked.ts';
+import { PLAUSIBLE_SITE } from '../lists/plausible-schedule.ts';
+import { NO_WISHES, plausibleLines } from '../plans/table-cases.ts';
 import { plausibleCatalogue } from './plausible-catalogue.ts';
-import { PLAUSIBLE_SITE } from './plausible-schedule.ts';
-import { NO_WISHES, plausibleLines } from './table-cases.ts';
 
 export type Impossible = 'no adapter takes it' | 'it bears too little';
 

@@ -29,7 +29,7 @@ import {
   sampleWheelAdapter,
 } from '#lib/rules/sample-parts.ts';
 import { celsius, degrees, kilograms, metres, newtonMetres, perMinute } from '#lib/units/quantity.ts';
-import { checkedAssembly } from './checked.ts';
+import { checkedAssembly } from '../checked.ts';
 
 function accessory(number: string, kind: AccessoryFacts['kind']): AccessoryModel {
   return { ...sampleBase(number, `sample ${kind}`), role: 'accessory', facts: { kind, fits: [], saleItem: false } };

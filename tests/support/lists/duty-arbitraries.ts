@@ -10,7 +10,7 @@ import {
 } from '#lib/duty/schedule-line.ts';
 import { fact, type Known, known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
-import { lineOf, SAID } from '#tests/support/duty-lines.ts';
+import { lineOf, SAID } from '#tests/support/lists/duty-lines.ts';
 
 /** Even steps between the ends: doubles drawn freely crowd at nought. */
 export const number = (min: number, max: number) =>

@@ -2,7 +2,7 @@ import type { DrivenBy, ScheduleLine, ValveType } from '#lib/duty/schedule-line.
 import { seededRandom } from '#lib/kernel/random.ts';
 import { known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
-import { lineOf, SAID, say, sayFact, tr } from '#tests/support/duty-lines.ts';
+import { lineOf, SAID, say, sayFact, tr } from '#tests/support/lists/duty-lines.ts';
 
 const TYPES: readonly (ValveType | undefined)[] = [
   'gate',

@@ -1,4 +1,4 @@
-/** Writes every picture case as PNG for a person to look at: `node --import tsx tests/support/draw-contact-sheet.ts FOLDER` (needs rsvg-convert). */
+/** Writes every picture case as PNG for a person to look at: `node --import tsx tests/support/papers/draw-contact-sheet.ts FOLDER` (needs rsvg-convert). */
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';

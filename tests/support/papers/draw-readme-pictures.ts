@@ -1,4 +1,4 @@
-/** Takes the README's pictures from a running demo house: `node --import tsx tests/support/draw-readme-pictures.ts http://127.0.0.1:3000`. */
+/** Takes the README's pictures from a running demo house: `node --import tsx tests/support/papers/draw-readme-pictures.ts http://127.0.0.1:3000`. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { chromium, type Page } from '@playwright/test';

@@ -1,4 +1,4 @@
-/** Writes the sample papers as PDF for a person to look at: `node --import tsx tests/support/draw-sample-papers.ts FOLDER [NAME] [us]`. */
+/** Writes the sample papers as PDF for a person to look at: `node --import tsx tests/support/papers/draw-sample-papers.ts FOLDER [NAME] [us]`. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { calculationPaper } from '#lib/documents/papers/calculation-paper.ts';

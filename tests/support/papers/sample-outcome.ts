@@ -8,7 +8,7 @@ import { sampleBase } from '#lib/equipment/sample-model.ts';
 import { crewDays } from '#lib/planning/crew-days.ts';
 import { sampleDuty, sampleLine, sampleSite, stated } from '#lib/rules/sample-facts.ts';
 import { joules, kilograms, seconds } from '#lib/units/quantity.ts';
-import { SHELF, wheelAssembly } from './sample-assemblies.ts';
+import { SHELF, wheelAssembly } from '../kits/sample-assemblies.ts';
 
 export function accessory(
   number: string,

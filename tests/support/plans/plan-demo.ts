@@ -14,7 +14,7 @@ import { bestRate } from '#lib/pricing/best-rate.ts';
 import { freeCount } from '#lib/stock/free-units.ts';
 import { minutes } from '#lib/units/quantity.ts';
 import { type DemoEnquiry, demoCountedStock, demoHouse, demoModels, demoUnits } from '#seeds/load.ts';
-import { checkedAssembly, checkedChoices, checkedPlan } from './checked.ts';
+import { checkedAssembly, checkedChoices, checkedPlan } from '../checked.ts';
 
 const ANCHOR = '2030-06-01';
 const STARTS_ON = '2030-06-03';

@@ -1,4 +1,4 @@
-import { checkedPlan } from './checked.ts';
+import { checkedPlan } from '../checked.ts';
 import { plausibleCase } from './fleet-cases.ts';
 
 export interface MemoryAfter {

@@ -9,9 +9,9 @@ import { toMinor } from '#lib/money/money.ts';
 import { pairDuties } from '#lib/planning/pose-problem.ts';
 import { bestRate } from '#lib/pricing/best-rate.ts';
 import { seconds } from '#lib/units/quantity.ts';
-import { checkedPlan, onceCheckedChoices } from './checked.ts';
-import { plausibleCatalogue } from './plausible-catalogue.ts';
-import { PLAUSIBLE_SITE, plausibleSchedule } from './plausible-schedule.ts';
+import { checkedPlan, onceCheckedChoices } from '../checked.ts';
+import { plausibleCatalogue } from '../kits/plausible-catalogue.ts';
+import { PLAUSIBLE_SITE, plausibleSchedule } from '../lists/plausible-schedule.ts';
 
 export const NO_WISHES = { lockedParts: [], excludedParts: [], pins: [] } as const;
 

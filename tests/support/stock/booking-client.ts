@@ -2,7 +2,7 @@
  * A process of the storm of bookings: some clients, each with a connection of its own, book, give up and book again until they have asked often enough.
  * What was answered is written down after the service answered, so that it can be looked for afterwards; the process may be killed at any moment.
  *
- * node --import tsx tests/support/booking-client.ts DATABASE ANSWERS FIRST-CLIENT CLIENTS ASKS MODEL…
+ * node --import tsx tests/support/stock/booking-client.ts DATABASE ANSWERS FIRST-CLIENT CLIENTS ASKS MODEL…
  */
 import { appendFileSync } from 'node:fs';
 import { openDatabase } from '#db/client.ts';
@@ -12,7 +12,7 @@ import type { Result } from '#lib/kernel/result.ts';
 import type { Context } from '#lib/services/context.ts';
 import { bookEquipment } from '#lib/services/yard/book-equipment.ts';
 import { cancelBooking } from '#lib/services/yard/cancel-booking.ts';
-import { HOUSE_DAY } from './demo-house.ts';
+import { HOUSE_DAY } from '../houses/demo-house.ts';
 import type { StormAnswer } from './storm-answer.ts';
 
 const [database = '', answers = '', first = '0', clients = '1', asks = '1', ...models] = process.argv.slice(2);

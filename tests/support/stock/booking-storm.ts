@@ -9,7 +9,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { openDatabase } from '#db/client.ts';
 import { prepareHouse } from '#lib/services/house/prepare-house.ts';
-import { HOUSE_DAY } from './demo-house.ts';
+import { HOUSE_DAY } from '../houses/demo-house.ts';
 import type { StormAnswer } from './storm-answer.ts';
 
 const CLIENT = fileURLToPath(new URL('./booking-client.ts', import.meta.url));

@@ -9,7 +9,7 @@ import { cancelBooking } from '#lib/services/yard/cancel-booking.ts';
 import { closeBooking } from '#lib/services/yard/close-booking.ts';
 import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
 import { releaseUnits } from '#lib/services/yard/release-units.ts';
-import { takeUnits } from './booked-house.ts';
+import { takeUnits } from '../houses/booked-house.ts';
 import type { House } from './stock-house.ts';
 import { compare } from './stock-house.ts';
 import {

@@ -9,7 +9,7 @@ import type { Context } from '#lib/services/context.ts';
 import { freePieces, houseFacts, stockQuestion } from '#lib/services/house/house-facts.ts';
 import { expireHolds } from '#lib/services/yard/expire-holds.ts';
 import { freeCount, freeUnits } from '#lib/stock/free-units.ts';
-import { demoHouseContext, HOUSE_DAY } from './demo-house.ts';
+import { demoHouseContext, HOUSE_DAY } from '../houses/demo-house.ts';
 import { dayOf, freePiecesIn, freeSerials, lapse, type World } from './stock-world.ts';
 
 const UNITS_EACH = 4;

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { AssemblyFacts } from '#lib/checking/chain.ts';
 import { checkAssembly } from '#lib/checking/check-assembly.ts';
-import { ASSEMBLY_VIOLATIONS } from '#tests/support/assembly-violations.ts';
 import { codesOf } from '#tests/support/discrepancy-codes.ts';
+import { ASSEMBLY_VIOLATIONS } from '#tests/support/kits/assembly-violations.ts';
+import { jointAssembly, keyAssembly, petrolAssembly, wheelAssembly } from '#tests/support/kits/sample-assemblies.ts';
 import { mutationsOf } from '#tests/support/mutate.ts';
-import { jointAssembly, keyAssembly, petrolAssembly, wheelAssembly } from '#tests/support/sample-assemblies.ts';
 
 const SUBJECTS: Readonly<Record<string, AssemblyFacts>> = {
   wheel: wheelAssembly(),

@@ -4,7 +4,7 @@ import type { CrewDay } from '#lib/equipment/crew-day.ts';
 import { kilograms, metresPerSecondSquared, seconds } from '#lib/units/quantity.ts';
 import { codesOf } from '#tests/support/discrepancy-codes.ts';
 import { mutationsOf } from '#tests/support/mutate.ts';
-import { OUTCOME } from '#tests/support/sample-outcome.ts';
+import { OUTCOME } from '#tests/support/papers/sample-outcome.ts';
 
 const { outcome } = OUTCOME;
 const DAYS = outcome.crewDays ?? [];

@@ -3,7 +3,7 @@ import { checkOutcome } from '#lib/checking/check-outcome.ts';
 import type { CarriedKit, OutcomeFacts, OutcomeFigures, SharedLine } from '#lib/checking/outcome-facts.ts';
 import { codesOf } from '#tests/support/discrepancy-codes.ts';
 import { mutationsOf } from '#tests/support/mutate.ts';
-import { accessory, assemblyOf, KEY, OUTCOME, WHEEL } from '#tests/support/sample-outcome.ts';
+import { accessory, assemblyOf, KEY, OUTCOME, WHEEL } from '#tests/support/papers/sample-outcome.ts';
 
 const { outcome } = OUTCOME;
 

@@ -4,11 +4,11 @@ import type { CrewNeedsInput } from '#lib/checking/crew-work.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { DriveFacts } from '#lib/equipment/drive.ts';
 import type { Model } from '#lib/equipment/model.ts';
-import { crewAccessories } from '#lib/kits/accessories.ts';
+import { crewAccessories } from '#lib/kits/carried/accessories.ts';
 import { sampleSite, stated } from '#lib/rules/sample-facts.ts';
 import { SAMPLE_AIR, SAMPLE_PETROL, sampleDrive } from '#lib/rules/sample-parts.ts';
 import { metres, seconds } from '#lib/units/quantity.ts';
-import { accessory, assemblyOf, OUTCOME_MODELS } from '#tests/support/sample-outcome.ts';
+import { accessory, assemblyOf, OUTCOME_MODELS } from '#tests/support/papers/sample-outcome.ts';
 
 const drive = (number: string, power: DriveFacts['power']): Model => sampleDrive({ number, facts: { power } });
 const { power: BATTERY } = sampleDrive().facts;

@@ -15,7 +15,7 @@ import {
   SAMPLE_PACKING,
   SAMPLE_QUOTE,
   SAMPLE_UNSERVED,
-} from '#tests/support/sample-plan.ts';
+} from '#tests/support/papers/sample-plan.ts';
 
 const rowsOf = (blocks: readonly Block[]): readonly TableRow[] =>
   blocks.flatMap((block) => (block.kind === 'table' ? block.rows : []));

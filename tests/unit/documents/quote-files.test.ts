@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { linesTable } from '#lib/documents/exchange/lines-table.ts';
 import { mailText } from '#lib/documents/words/mail-text.ts';
-import { SAMPLE_CONTEXT, SAMPLE_LINES, SAMPLE_UNSERVED } from '#tests/support/sample-plan.ts';
+import { SAMPLE_CONTEXT, SAMPLE_LINES, SAMPLE_UNSERVED } from '#tests/support/papers/sample-plan.ts';
 
 describe('the lines of a quote as a table', () => {
   const table = linesTable({ lines: SAMPLE_LINES, unserved: SAMPLE_UNSERVED });

@@ -3,7 +3,17 @@ import { assessDuties } from '#lib/duty/assess-duties.ts';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
-import { dutyOf, findingIds, lineOf, PLAIN_SITE, say, sayFact, step, tr, wedge } from '#tests/support/duty-lines.ts';
+import {
+  dutyOf,
+  findingIds,
+  lineOf,
+  PLAIN_SITE,
+  say,
+  sayFact,
+  step,
+  tr,
+  wedge,
+} from '#tests/support/lists/duty-lines.ts';
 
 describe('a whole gate valve against a calculation by hand', () => {
   /*

@@ -3,7 +3,7 @@ import { assessDuty } from '#lib/duty/assess-duty.ts';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import { readLine } from '#lib/intake/read-line.ts';
 import { recogniseKind } from '#lib/intake/recognise-kind.ts';
-import { dutyOf, findingIds, PLAIN_SITE, say, sayFact, step, tr, wedge } from '#tests/support/duty-lines.ts';
+import { dutyOf, findingIds, PLAIN_SITE, say, sayFact, step, tr, wedge } from '#tests/support/lists/duty-lines.ts';
 
 describe('screw-driven valves', () => {
   it('a reverse-acting stem is pushed when it opens, so there its bowing bounds the torque (statics, no source needed)', () => {

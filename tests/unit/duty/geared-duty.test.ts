@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
-import { dutyOf, findingIds, say, sayFact, wedge } from '#tests/support/duty-lines.ts';
+import { dutyOf, findingIds, say, sayFact, wedge } from '#tests/support/lists/duty-lines.ts';
 
 describe('geared valves', () => {
   const butterfly: Partial<ScheduleLine> = {

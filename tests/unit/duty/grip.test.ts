@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dutyOf, say, sayFact, wedge } from '#tests/support/duty-lines.ts';
+import { dutyOf, say, sayFact, wedge } from '#tests/support/lists/duty-lines.ts';
 
 describe('grip', () => {
   it('a buried valve is taken to be on a nut at a usual depth', () => {

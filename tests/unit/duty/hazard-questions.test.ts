@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
-import { lineOf, PLAIN_SITE, sayFact } from '#tests/support/duty-lines.ts';
+import { lineOf, PLAIN_SITE, sayFact } from '#tests/support/lists/duty-lines.ts';
 
 const asked = (place: Parameters<typeof lineOf>[0], site: Partial<typeof PLAIN_SITE> = {}) =>
   assessDuty({ line: lineOf(place), site: { ...PLAIN_SITE, ...site } }).findings.filter(({ id }) =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Duty } from '#lib/duty/duty.ts';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
-import { dutyOf, findingIds, say, sayFact, step, wedge } from '#tests/support/duty-lines.ts';
+import { dutyOf, findingIds, say, sayFact, step, wedge } from '#tests/support/lists/duty-lines.ts';
 
 describe('states and traps', () => {
   it('seized is a state of its own', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { measureFirstText } from '#lib/documents/words/measure-first-words.ts';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
-import { dutyOf, lineOf, PLAIN_SITE, say, sayFact, wedge } from '#tests/support/duty-lines.ts';
+import { dutyOf, lineOf, PLAIN_SITE, say, sayFact, wedge } from '#tests/support/lists/duty-lines.ts';
 
 const width = ({ low, high }: { readonly low: number; readonly high: number }): number => high / low;
 

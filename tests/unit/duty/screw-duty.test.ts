@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { Known } from '#lib/units/known-value.ts';
-import { dutyOf, findingIds, say, sayFact, step, tr, wedge } from '#tests/support/duty-lines.ts';
+import { dutyOf, findingIds, say, sayFact, step, tr, wedge } from '#tests/support/lists/duty-lines.ts';
 
 describe('threads', () => {
   const withThread = (thread: ReturnType<typeof tr>, starts?: number) =>

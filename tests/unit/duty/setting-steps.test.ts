@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
 import { DIRECTIONS } from '#lib/duty/duty.ts';
-import { lineOf, PLAIN_SITE, say, sayFact, step } from '#tests/support/duty-lines.ts';
+import { lineOf, PLAIN_SITE, say, sayFact, step } from '#tests/support/lists/duty-lines.ts';
 
 const LINES = [
   lineOf({ valveType: sayFact('wedge gate'), size: say('m', 0.2) }),

@@ -7,8 +7,8 @@ import { readLine } from '#lib/intake/read-line.ts';
 import { formatQuantity } from '#lib/units/format-quantity.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
-import { dutyOf, lineOf, PLAIN_SITE, SAID, say, sayFact, tr } from '#tests/support/duty-lines.ts';
-import { NUMBER_COLUMNS, withNumber } from '#tests/support/number-columns.ts';
+import { dutyOf, lineOf, PLAIN_SITE, SAID, say, sayFact, tr } from '#tests/support/lists/duty-lines.ts';
+import { NUMBER_COLUMNS, withNumber } from '#tests/support/lists/number-columns.ts';
 
 const raw = (unit: Unit, low: number, nominal: number, high: number): Known<Unit> =>
   ({ low, nominal, high, unit, ...SAID }) as unknown as Known<Unit>;

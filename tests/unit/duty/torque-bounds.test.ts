@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Duty } from '#lib/duty/duty.ts';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
-import { dutyOf, findingIds, say, sayFact, wedge } from '#tests/support/duty-lines.ts';
+import { dutyOf, findingIds, say, sayFact, wedge } from '#tests/support/lists/duty-lines.ts';
 
 describe('what the valve must never see', () => {
   it('a thrust bound becomes a torque at the lowest friction: more friction in the range does not raise it', () => {

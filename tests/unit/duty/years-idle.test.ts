@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assessDuty } from '#lib/duty/assess-duty.ts';
 import { yearsIdle } from '#lib/duty/years-idle.ts';
-import { coreFigures } from '#lib/kits/core-figures.ts';
+import { coreFigures } from '#lib/kits/cores/core-figures.ts';
 import { factsOf } from '#lib/kits/find-choices.ts';
 import { METHOD_RULES } from '#lib/rules/method.ts';
 import { lineFacts, said, sampleLine, sampleSite } from '#lib/rules/sample-facts.ts';

@@ -3,7 +3,7 @@ import { findShortage } from '#lib/fleet/find-shortage.ts';
 import type { FleetProblem } from '#lib/fleet/fleet-problem.ts';
 import { seconds } from '#lib/units/quantity.ts';
 import { checkedPlan } from '#tests/support/checked.ts';
-import { drive, lineClass, smallFleet, way } from '#tests/support/small-fleet.ts';
+import { drive, lineClass, smallFleet, way } from '#tests/support/plans/small-fleet.ts';
 
 async function shortageOf(problem: FleetProblem) {
   const plan = await checkedPlan(problem);

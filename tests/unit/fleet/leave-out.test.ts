@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { FleetProblem } from '#lib/fleet/fleet-problem.ts';
 import { checkedLeaveOut, checkedPlan } from '#tests/support/checked.ts';
-import { plausibleCase } from '#tests/support/fleet-cases.ts';
-import { smallFleet } from '#tests/support/small-fleet.ts';
+import { plausibleCase } from '#tests/support/plans/fleet-cases.ts';
+import { smallFleet } from '#tests/support/plans/small-fleet.ts';
 
 async function without(problem: FleetProblem, item: string) {
   const plan = await checkedPlan(problem);

@@ -3,7 +3,7 @@ import { checkPlan } from '#lib/checking/check-plan.ts';
 import type { FleetPlan } from '#lib/equipment/choices.ts';
 import type { FleetProblem, FleetProgress } from '#lib/fleet/fleet-problem.ts';
 import { checkedPlan } from '#tests/support/checked.ts';
-import { plausibleCase } from '#tests/support/fleet-cases.ts';
+import { plausibleCase } from '#tests/support/plans/fleet-cases.ts';
 
 /** Takes some hundreds of nodes to prove, so that every limit can be met on the way. */
 const CASE = plausibleCase({ seed: 5, classes: 20, items: 40, crews: 2, most: 20, load: 1.3 });

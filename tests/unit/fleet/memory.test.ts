@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { memoryOver, tellMemory } from '#tests/support/solver-memory.ts';
+import { memoryOver, tellMemory } from '#tests/support/plans/solver-memory.ts';
 
 it('memory does not grow with the number of plans (a sample; the thousand are in the soak)', async () => {
   const told = await memoryOver([20, 100]);

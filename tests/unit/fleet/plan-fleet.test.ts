@@ -3,8 +3,8 @@ import { checkPlan } from '#lib/checking/check-plan.ts';
 import type { FleetPlan, Preference } from '#lib/equipment/choices.ts';
 import { seconds } from '#lib/units/quantity.ts';
 import { checkedPlan } from '#tests/support/checked.ts';
-import { plausibleCase, tinyCase } from '#tests/support/fleet-cases.ts';
-import { drive, lineClass, smallFleet, way } from '#tests/support/small-fleet.ts';
+import { plausibleCase, tinyCase } from '#tests/support/plans/fleet-cases.ts';
+import { drive, lineClass, smallFleet, way } from '#tests/support/plans/small-fleet.ts';
 
 const PREFERENCES: readonly Preference[] = ['cost', 'pieces', 'time', 'surest'];
 

@@ -3,8 +3,8 @@ import { prepare } from '#lib/fleet/prepare.ts';
 import { type Aim, pick } from '#lib/fleet/program.ts';
 import { leastOfUses, overSettled, roomOf } from '#lib/fleet/settled.ts';
 import { checkedPlan } from '#tests/support/checked.ts';
-import { tinyCase } from '#tests/support/fleet-cases.ts';
-import { smallFleet } from '#tests/support/small-fleet.ts';
+import { tinyCase } from '#tests/support/plans/fleet-cases.ts';
+import { smallFleet } from '#tests/support/plans/small-fleet.ts';
 
 /** Least seconds: all 24 valves with the swift drive, 24 · 200 = 4800; light takes 100 more, heavy 200 more a valve. */
 function ruledOut(settled: { readonly aim: Aim; readonly most: number }): readonly string[] {

@@ -6,7 +6,7 @@ import type { FoundCells } from '#lib/found/found-columns.ts';
 import { knowValve } from '#lib/found/known-valve.ts';
 import { readFound } from '#lib/found/read-found.ts';
 import { readLine } from '#lib/intake/read-line.ts';
-import { findingIds, PLAIN_SITE, step } from '#tests/support/duty-lines.ts';
+import { findingIds, PLAIN_SITE, step } from '#tests/support/lists/duty-lines.ts';
 
 const STARTS_ON = PLAIN_SITE.startsOn;
 

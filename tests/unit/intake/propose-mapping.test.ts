@@ -5,7 +5,7 @@ import { matchHeader } from '#lib/intake/match-header.ts';
 import { proposeMapping } from '#lib/intake/propose-mapping.ts';
 import { readLine } from '#lib/intake/read-line.ts';
 import { templateCsv } from '#lib/intake/template.ts';
-import { tableOf, takeList } from '#tests/support/take-list.ts';
+import { tableOf, takeList } from '#tests/support/lists/take-list.ts';
 
 describe('columns', () => {
   it('every column has label, help, cost of not knowing, group and an example that reads without a problem', () => {

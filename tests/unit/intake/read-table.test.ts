@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import writeExcelFile from 'write-excel-file/node';
 import { readTables } from '#lib/intake/read-table.ts';
 import { LIMITS } from '#lib/kernel/limits.ts';
-import { textCell, workbookFile, zipFile } from '#tests/support/zip-file.ts';
+import { textCell, workbookFile, zipFile } from '#tests/support/papers/zip-file.ts';
 
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { INTAKE_CODES } from '#lib/intake/intake-problem.ts';
 import { takeRows } from '#lib/intake/take-rows.ts';
-import { tableOf, takeList } from '#tests/support/take-list.ts';
+import { tableOf, takeList } from '#tests/support/lists/take-list.ts';
 
 describe('rows', () => {
   it('each row ends up a line, a thing set aside, refused or blank, and the counts add up', async () => {

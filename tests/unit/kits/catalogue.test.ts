@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { catalogueOf } from '#lib/kits/catalogue.ts';
-import { plausibleCatalogue } from '#tests/support/plausible-catalogue.ts';
+import { plausibleCatalogue } from '#tests/support/kits/plausible-catalogue.ts';
 
 const { models } = plausibleCatalogue({ seed: 60, models: 60 });
 

@@ -2,8 +2,8 @@ import { expect, it } from 'vitest';
 import { assessDuties } from '#lib/duty/assess-duties.ts';
 import { pairDuties } from '#lib/planning/pose-problem.ts';
 import { checkedChoices } from '#tests/support/checked.ts';
-import { plausibleCatalogue } from '#tests/support/plausible-catalogue.ts';
-import { PLAUSIBLE_SITE, plausibleSchedule } from '#tests/support/plausible-schedule.ts';
+import { plausibleCatalogue } from '#tests/support/kits/plausible-catalogue.ts';
+import { PLAUSIBLE_SITE, plausibleSchedule } from '#tests/support/lists/plausible-schedule.ts';
 
 const NONE = { lockedParts: [], excludedParts: [], pins: [] } as const;
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Model } from '#lib/equipment/model.ts';
 import { classKey } from '#lib/kits/class-key.ts';
-import { explainPart } from '#lib/kits/explain-part.ts';
 import type { LineDuty } from '#lib/kits/find-choices.ts';
+import { explainPart } from '#lib/kits/why/explain-part.ts';
 import {
   ranged,
   SAMPLE_NUT,

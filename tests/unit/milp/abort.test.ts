@@ -2,7 +2,7 @@ import type { Model, ModelData } from 'highs';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { infoNumber, withSolver } from '#lib/milp/highs-runtime.ts';
 import { checkedPlan } from '#tests/support/checked.ts';
-import { plausibleCase } from '#tests/support/fleet-cases.ts';
+import { plausibleCase } from '#tests/support/plans/fleet-cases.ts';
 
 const abortAt = { call: Number.POSITIVE_INFINITY, calls: 0, loads: 0 };
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type BranchRequest, branchAndBound } from '#lib/milp/branch-and-bound.ts';
 import { checkValues } from '#lib/milp/check-values.ts';
 import type { SparseModel } from '#lib/milp/sparse-model.ts';
-import { coveringProgram, enumerateProgram, ownedProgram, randomProgram } from '#tests/support/random-program.ts';
+import { coveringProgram, enumerateProgram, ownedProgram, randomProgram } from '#tests/support/plans/random-program.ts';
 
 const CASES = 250;
 const NOTHING_KNOWN = 1e6;

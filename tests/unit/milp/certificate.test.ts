@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { seededRandom } from '#lib/kernel/random.ts';
 import { certify, provesEmpty } from '#lib/milp/certificate.ts';
 import { type SparseModel, startModel } from '#lib/milp/sparse-model.ts';
-import { enumerateProgram, randomProgram } from '#tests/support/random-program.ts';
+import { enumerateProgram, randomProgram } from '#tests/support/plans/random-program.ts';
 
 const CASES = 300;
 

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { COLUMN_LIMIT } from '#lib/milp/highs-runtime.ts';
 import { solveMilp } from '#lib/milp/solve.ts';
 import { type SparseModel, startModel } from '#lib/milp/sparse-model.ts';
-import { coveringProgram, enumerateProgram, meetsRows, randomProgram } from '#tests/support/random-program.ts';
-import { wrongOptimumModel } from '#tests/support/wrong-optimum.ts';
+import { coveringProgram, enumerateProgram, meetsRows, randomProgram } from '#tests/support/plans/random-program.ts';
+import { wrongOptimumModel } from '#tests/support/plans/wrong-optimum.ts';
 
 const CASES = 250;
 

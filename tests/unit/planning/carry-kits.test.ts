@@ -7,8 +7,8 @@ import { lackingSentences } from '#lib/services/plans/crew-numbers.ts';
 import { seconds } from '#lib/units/quantity.ts';
 import { demoEnquiries, demoHouse, demoModels } from '#seeds/load.ts';
 import { checkedWorkOut } from '#tests/support/checked.ts';
-import { OUTCOME } from '#tests/support/sample-outcome.ts';
-import { takeList } from '#tests/support/take-list.ts';
+import { takeList } from '#tests/support/lists/take-list.ts';
+import { OUTCOME } from '#tests/support/papers/sample-outcome.ts';
 
 /** The packs that come with its drive last for its four valves, and there is no mains to charge them at. */
 const NEEDS_NOTHING_BESIDE = new Set(['contractor']);

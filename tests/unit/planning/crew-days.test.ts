@@ -4,7 +4,7 @@ import type { CrewDay } from '#lib/equipment/crew-day.ts';
 import { crewDays } from '#lib/planning/crew-days.ts';
 import { ranged, said, sampleDuty, stated } from '#lib/rules/sample-facts.ts';
 import { decibels, kilograms, metresPerSecondSquared } from '#lib/units/quantity.ts';
-import { OUTCOME } from '#tests/support/sample-outcome.ts';
+import { OUTCOME } from '#tests/support/papers/sample-outcome.ts';
 
 interface Change {
   readonly vibration?: number;

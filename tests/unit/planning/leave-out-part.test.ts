@@ -6,7 +6,7 @@ import { uniqueTags } from '#lib/planning/unique-tags.ts';
 import type { WorkOutInput } from '#lib/planning/worked-out.ts';
 import { demoEnquiries, demoHouse, demoModels } from '#seeds/load.ts';
 import { checkedWorkOut } from '#tests/support/checked.ts';
-import { takeList } from '#tests/support/take-list.ts';
+import { takeList } from '#tests/support/lists/take-list.ts';
 
 /** The demo contractor's four buried valves, with two of every model free. */
 async function contractor(): Promise<WorkOutInput> {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { holdSound } from '#lib/planning/list-sound-assemblies.ts';
 import { kilograms } from '#lib/units/quantity.ts';
-import { wheelAssembly } from '#tests/support/sample-assemblies.ts';
+import { wheelAssembly } from '#tests/support/kits/sample-assemblies.ts';
 
 describe('holdSound', () => {
   const { assembly, ...facts } = wheelAssembly();

@@ -4,7 +4,7 @@ import { parseSite } from '#lib/contracts/site.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
 import { demoEnquiries, demoHouse, demoModels } from '#seeds/load.ts';
 import { checkedWorkOut, tally } from '#tests/support/checked.ts';
-import { takeList } from '#tests/support/take-list.ts';
+import { takeList } from '#tests/support/lists/take-list.ts';
 
 describe('shareOutLines', () => {
   it('gives the lines of a class what the crews do, each line at most what it asked for', async () => {

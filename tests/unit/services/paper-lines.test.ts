@@ -3,8 +3,8 @@ import { gatherClasses } from '#lib/documents/papers/line-classes.ts';
 import type { PaperLine } from '#lib/documents/papers/paper-inputs.ts';
 import { sitePaper } from '#lib/documents/papers/site-paper.ts';
 import { paperLines } from '#lib/services/quotes/paper-lines.ts';
-import { sampleAssembly, sampleDuty, sampleLine } from '#tests/support/sample-duty.ts';
-import { SAMPLE_CONTEXT } from '#tests/support/sample-plan.ts';
+import { sampleAssembly, sampleDuty, sampleLine } from '#tests/support/papers/sample-duty.ts';
+import { SAMPLE_CONTEXT } from '#tests/support/papers/sample-plan.ts';
 
 const TAG = 'SV-7';
 const line = sampleLine(TAG, { qty: 6 });

@@ -4,10 +4,10 @@ import { driveLine } from '#lib/documents/drawings/drive-line.ts';
 import { extentOf } from '#lib/documents/drawings/shapes.ts';
 import { RESTRAINT_KINDS } from '#lib/equipment/parts.ts';
 import { fact } from '#lib/units/known-value.ts';
-import { PICTURE_CASES } from '#tests/support/picture-cases.ts';
-import { sampleAssembly, sampleDuty, sampleLine } from '#tests/support/sample-duty.ts';
-import { SAMPLE_MODELS } from '#tests/support/sample-models.ts';
-import { textOverlaps } from '#tests/support/text-overlaps.ts';
+import { PICTURE_CASES } from '#tests/support/papers/picture-cases.ts';
+import { sampleAssembly, sampleDuty, sampleLine } from '#tests/support/papers/sample-duty.ts';
+import { SAMPLE_MODELS } from '#tests/support/papers/sample-models.ts';
+import { textOverlaps } from '#tests/support/papers/text-overlaps.ts';
 
 const numbersOf = (role: string) => SAMPLE_MODELS.filter((model) => model.role === role).map((model) => model.number);
 

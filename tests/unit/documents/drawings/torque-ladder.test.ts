@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { torqueLadder } from '#lib/documents/drawings/torque-ladder.ts';
 import { torqueScale } from '#lib/documents/drawings/torque-scale.ts';
 import { seededRandom } from '#lib/kernel/random.ts';
-import { sampleAssembly, sampleDuty } from '#tests/support/sample-duty.ts';
-import { SAMPLE_MODELS } from '#tests/support/sample-models.ts';
-import { textOverlaps } from '#tests/support/text-overlaps.ts';
+import { sampleAssembly, sampleDuty } from '#tests/support/papers/sample-duty.ts';
+import { SAMPLE_MODELS } from '#tests/support/papers/sample-models.ts';
+import { textOverlaps } from '#tests/support/papers/text-overlaps.ts';
 
 const BOUNDS = ['wheel', 'spokes', 'hand force', 'gearbox input', 'end stop', 'flange', 'spindle pin', 'stem buckling'];
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { despatchXml } from '#lib/documents/exchange/despatch-xml.ts';
-import { SAMPLE_PACKING } from '#tests/support/sample-plan.ts';
-import { textsAt } from '#tests/support/xml-schema.ts';
+import { SAMPLE_PACKING } from '#tests/support/papers/sample-plan.ts';
+import { textsAt } from '#tests/support/papers/xml-schema.ts';
 
 describe('the despatch advice', () => {
   const xml = despatchXml({ ...SAMPLE_PACKING, orderNumber: 'PO 1' });

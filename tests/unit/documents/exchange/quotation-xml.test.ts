@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { quotationXml } from '#lib/documents/exchange/quotation-xml.ts';
-import { charge, sampleQuotation } from '#tests/support/sample-quotation.ts';
-import { textsAt } from '#tests/support/xml-schema.ts';
+import { charge, sampleQuotation } from '#tests/support/papers/sample-quotation.ts';
+import { textsAt } from '#tests/support/papers/xml-schema.ts';
 
 const STANDARD = { code: 'S', name: 'Standard rate', percent: 25 };
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { gatherAssumptions } from '#lib/documents/words/assumptions.ts';
 import { exactly, known } from '#lib/units/known-value.ts';
-import { sampleDuty, sampleLine } from '#tests/support/sample-duty.ts';
+import { sampleDuty, sampleLine } from '#tests/support/papers/sample-duty.ts';
 
 const paperLine = (tag: string, grip: Parameters<typeof sampleDuty>[0]['grip']) => ({
   classId: tag,

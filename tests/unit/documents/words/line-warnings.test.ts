@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { gatherWarnings, warningNumbers } from '#lib/documents/words/line-warnings.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Severity } from '#lib/kernel/finding.ts';
-import { SAMPLE_LINES } from '#tests/support/sample-plan.ts';
+import { SAMPLE_LINES } from '#tests/support/papers/sample-plan.ts';
 
 function warned(tags: readonly string[], told: readonly (readonly [Severity, string])[]) {
   const base = SAMPLE_LINES.find(({ assembly }) => assembly !== null)?.assembly;

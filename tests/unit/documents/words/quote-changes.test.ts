@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { QuoteOptionInput } from '#lib/documents/papers/quote-option-input.ts';
 import { type ComparedQuote, quoteChanges } from '#lib/documents/words/quote-changes.ts';
-import { SAMPLE_QUOTE } from '#tests/support/sample-plan.ts';
+import { SAMPLE_QUOTE } from '#tests/support/papers/sample-plan.ts';
 
 const BEFORE: ComparedQuote = {
   validUntil: SAMPLE_QUOTE.validUntil,

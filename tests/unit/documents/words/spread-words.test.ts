@@ -9,7 +9,7 @@ import {
 } from '#lib/documents/words/spread-words.ts';
 import { lineSpread } from '#lib/duty/line-spread.ts';
 import { sampleDuty } from '#lib/duty/sample-duty.ts';
-import { lineOf, PLAIN_SITE, say, sayFact, wedge } from '#tests/support/duty-lines.ts';
+import { lineOf, PLAIN_SITE, say, sayFact, wedge } from '#tests/support/lists/duty-lines.ts';
 
 const of = (parts: Parameters<typeof lineOf>[0]) =>
   lineSpread(sampleDuty({ line: lineOf(parts), site: PLAIN_SITE, runs: 500, seed: 3 }));
