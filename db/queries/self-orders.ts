@@ -4,7 +4,7 @@
  * Not here: what a stage allows (lib/services/self-service/order-stage.ts).
  * Read next: ../schema/self-order.ts.
  */
-import { and, desc, eq, ne, sql } from 'drizzle-orm';
+import { and, desc, eq, gt, lt, ne, sql } from 'drizzle-orm';
 import type { DbOrTx } from '../client.ts';
 import { customer } from '../schema/customer.ts';
 import { enquiry } from '../schema/enquiry.ts';
@@ -45,12 +45,46 @@ export function withdrawLinks(
     .run().changes;
 }
 
+/** Links that still open the order do so until that moment at least. */
+export function prolongLinks(
+  db: DbOrTx,
+  { enquiryId, now, until }: { readonly enquiryId: number; readonly now: string; readonly until: string },
+): void {
+  db.update(orderLink)
+    .set({ expires_at: until })
+    .where(
+      and(
+        eq(orderLink.enquiry_id, enquiryId),
+        eq(orderLink.withdrawn_at, ''),
+        gt(orderLink.expires_at, now),
+        lt(orderLink.expires_at, until),
+      ),
+    )
+    .run();
+}
+
 export function insertSelfOrder(db: DbOrTx, row: typeof selfOrder.$inferInsert): void {
   db.insert(selfOrder).values(row).run();
 }
 
 export function findSelfOrder(db: DbOrTx, enquiryId: number): SelfOrderRow | undefined {
   return db.select().from(selfOrder).where(eq(selfOrder.enquiry_id, enquiryId)).get();
+}
+
+export interface OrderPart {
+  readonly number: string;
+  readonly order: SelfOrderRow;
+}
+
+/** What was handed over apart from an order. */
+export function partsOfOrder(db: DbOrTx, enquiryId: number): readonly OrderPart[] {
+  return db
+    .select({ number: enquiry.number, order: selfOrder })
+    .from(selfOrder)
+    .innerJoin(enquiry, eq(enquiry.id, selfOrder.enquiry_id))
+    .where(eq(selfOrder.from_enquiry_id, enquiryId))
+    .orderBy(selfOrder.enquiry_id)
+    .all();
 }
 
 export function changeSelfOrder(

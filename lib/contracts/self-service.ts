@@ -44,6 +44,9 @@ export const acceptanceSchema = z
     quote: words(40).meta({ description: 'Number and revision of the quote as it was issued, such as “Q-00012 A”.' }),
     name: words(120),
     order_number: words(60),
+    option: z.int().min(0).max(20).optional().meta({
+      description: 'Slot of the option that is ordered, where the quote offers several.',
+    }),
     terms: z.literal('accepted').meta({ description: 'The terms of the quote are accepted.' }),
   })
   .meta({ id: 'Acceptance', description: 'The word of the customer that a quote is ordered.' });
@@ -60,6 +63,9 @@ export const newOrderSchema = z
 export type NewOrder = z.infer<typeof newOrderSchema>;
 
 /** What the Desk may do about an order that came by self-service. */
-export const selfServiceDeedSchema = z.strictObject({ deed: z.enum(['take-over', 'send-back', 'withdraw-links']) });
+export const selfServiceDeedSchema = z.discriminatedUnion('deed', [
+  z.strictObject({ deed: z.enum(['take-over', 'send-back', 'withdraw-links']) }),
+  z.strictObject({ deed: z.literal('decline-extension'), answer: z.string().max(500) }),
+]);
 
 export const newKeySchema = z.strictObject({ name: words(80) });

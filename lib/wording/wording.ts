@@ -5,20 +5,22 @@
  * Read next: language.ts, reason-words.ts.
  */
 import { invariant } from '#lib/kernel/invariant.ts';
+import { ENGLISH_HIRE } from './english-hire.ts';
 import { ENGLISH_QUESTIONS } from './english-questions.ts';
 import { ENGLISH_REASONS } from './english-reasons.ts';
 import { ENGLISH_SCREENS } from './english-screens.ts';
+import { GERMAN_HIRE } from './german-hire.ts';
 import { GERMAN_QUESTIONS } from './german-questions.ts';
 import { GERMAN_REASONS } from './german-reasons.ts';
 import { GERMAN_SCREENS } from './german-screens.ts';
 import type { Language } from './language.ts';
 
-const ENGLISH = { ...ENGLISH_SCREENS, ...ENGLISH_QUESTIONS, ...ENGLISH_REASONS };
+const ENGLISH = { ...ENGLISH_SCREENS, ...ENGLISH_QUESTIONS, ...ENGLISH_REASONS, ...ENGLISH_HIRE };
 export type WordingKey = keyof typeof ENGLISH;
 
 export const TEXTS: Readonly<Record<Language, Readonly<Record<WordingKey, string>>>> = {
   en: ENGLISH,
-  de: { ...GERMAN_SCREENS, ...GERMAN_QUESTIONS, ...GERMAN_REASONS },
+  de: { ...GERMAN_SCREENS, ...GERMAN_QUESTIONS, ...GERMAN_REASONS, ...GERMAN_HIRE },
 };
 
 export type Named = Readonly<Record<string, string | number>>;

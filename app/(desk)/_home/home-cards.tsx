@@ -31,6 +31,7 @@ export function HomeCards({ home }: { readonly home: HomeView }) {
           </>
         )}
       />
+      {home.askedByLink.length > 0 && <AskedByLinkCard home={home} />}
       <HomeCard
         title="Quotes about to lapse"
         entries={home.lapsing}
@@ -64,6 +65,35 @@ export function HomeCards({ home }: { readonly home: HomeView }) {
         )}
       />
     </div>
+  );
+}
+
+/** Off-hire notices and extensions that customers gave through their link. */
+function AskedByLinkCard({ home }: { readonly home: HomeView }) {
+  return (
+    <HomeCard
+      title="Asked by link"
+      entries={home.askedByLink}
+      asks
+      empty=""
+      tell={(ask) =>
+        ask.kind === 'extension' ? (
+          <>
+            <Mark urgent>
+              wants {ask.booking} until <ShownDate on={ask.until} />
+            </Mark>{' '}
+            asked <ShownMoment at={ask.at} />
+          </>
+        ) : (
+          <>
+            <Mark>
+              off hire {ask.booking}, {ask.notice}
+            </Mark>{' '}
+            {ask.saidBy}, <ShownMoment at={ask.at} />
+          </>
+        )
+      }
+    />
   );
 }
 

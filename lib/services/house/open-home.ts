@@ -11,6 +11,7 @@ import { addDays, daysBetween, type IsoDate } from '#lib/kernel/date-range.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, today } from '#lib/services/context.ts';
+import { type LinkAsk, listAskedByLink } from '#lib/services/self-service/answer-wish.ts';
 import { type Short, shortAhead } from './home-shortages.ts';
 
 export interface HomeEntry {
@@ -56,6 +57,8 @@ export interface HomeView {
   })[];
   /** What came by self-service and nobody has taken over yet. */
   readonly selfServed: readonly (HomeEntry & { readonly stage: string; readonly stageAt: string })[];
+  /** Off-hire notices and extensions that came by link. */
+  readonly askedByLink: readonly (HomeEntry & LinkAsk)[];
   readonly changed: readonly EnquiryListRow[];
 }
 
@@ -69,6 +72,8 @@ const SELF_SHOWN = 50;
 export function openHome(context: Context): Result<HomeView> {
   const allowed = authorise(context, 'read enquiries');
   if (!allowed.ok) return allowed;
+  const asked = listAskedByLink(context);
+  if (!asked.ok) return asked;
   const db = context.database.db;
   const day = today(context);
   const until = addDays(day, DAYS_AHEAD);
@@ -93,6 +98,7 @@ export function openHome(context: Context): Result<HomeView> {
     })),
     short: shortAhead(context),
     late: bookingsPast(db, day),
+    askedByLink: asked.value,
     selfServed: waitingOrders(db, SELF_SHOWN),
     changed: all.slice(0, CHANGED_SHOWN),
   });

@@ -6,14 +6,18 @@
  */
 import { bookingOfQuote } from '#db/queries/bookings.ts';
 import { listQuotes } from '#db/queries/quotes.ts';
+import { prolongLinks } from '#db/queries/self-orders.ts';
 import type { OrderAcceptance } from '#lib/contracts/self-service.ts';
+import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
 import { acceptQuote } from '#lib/services/quotes/accept-quote.ts';
 import { cancelAcceptance } from '#lib/services/quotes/cancel-acceptance.ts';
 import { cancelUntil } from './cancel-until.ts';
+import { linksOpenUntil } from './link-days.ts';
 import { type LinkAsked, openToAct } from './open-link.ts';
+import { quotesOfOrder } from './order-quotes.ts';
 import { writeStage } from './order-record.ts';
 import { stageOf } from './order-stage.ts';
 
@@ -32,6 +36,9 @@ export function acceptOrder(
   if (!opened.ok) return opened;
   const { order, desk } = opened.value;
   const { db } = context.database;
+  const stands = quotesOfOrder(context, opened.value);
+  if (order.taken_by !== '' && stands.quote?.standing !== 'accepted')
+    return failed({ code: 'order-with-desk', sentence: 'The house is working on this order; ask there for a change.' });
   const quote = listQuotes(db, order.enquiry_id).find(
     ({ number, revision }) => `${number} ${revision}` === acceptance.quote,
   );
@@ -41,10 +48,14 @@ export function acceptOrder(
     quoteId: quote.id,
     acceptedBy: acceptance.name,
     orderNumber: acceptance.order_number,
+    ...(acceptance.option === undefined ? {} : { option: acceptance.option }),
   });
   if (!accepted.ok) return TOLD_AS_IT_IS.has(accepted.reason.code) ? accepted : taken();
+  const { enquiry_id: enquiryId } = order;
   if (stageOf(order) !== 'accepted')
-    db.transaction((tx) => writeStage(tx, { context: desk, enquiryId: order.enquiry_id, stage: 'accepted' }));
+    db.transaction((tx) => writeStage(tx, { context: desk, enquiryId, stage: 'accepted' }));
+  const until = linksOpenUntil(rangeOfDays(quote.starts_on, quote.days).ends_before);
+  prolongLinks(db, { enquiryId, now: timestamp(context), until });
   return ok({ booking: accepted.value.number, held_until: bookingOfQuote(db, quote.id)?.held_until ?? null });
 }
 
@@ -56,6 +67,7 @@ const TOLD_AS_IT_IS: ReadonlySet<string> = new Set([
   'quote-declined',
   'quote-withdrawn',
   'dates-past',
+  'option-missing',
 ]);
 
 function taken(): Result<never> {
@@ -74,11 +86,11 @@ export function cancelOrder(
   if (!allowed.ok) return allowed;
   const opened = openToAct(context, asked);
   if (!opened.ok) return opened;
-  const { order, desk, enquiry } = opened.value;
+  const { order, desk } = opened.value;
   const { db } = context.database;
   const quote = listQuotes(db, order.enquiry_id).find(({ id }) => bookingOfQuote(db, id) !== undefined);
   if (quote === undefined) return failed({ code: 'no-such-booking', sentence: 'Nothing is booked for this order.' });
-  if (timestamp(context) >= cancelUntil(enquiry.site.startsOn))
+  if (timestamp(context) >= cancelUntil(quote.starts_on))
     return failed({
       code: 'too-late-to-cancel',
       sentence: 'It is too late to cancel here, because the equipment is being made ready. Telephone the house.',

@@ -4,6 +4,7 @@
  * Not here: links by which the Desk comes in; the Desk signs in.
  * Read next: order-stage.ts, secret.ts.
  */
+import { bookingsOfEnquiry } from '#db/queries/bookings.ts';
 import {
   findOrderLink,
   findSelfOrder,
@@ -66,7 +67,13 @@ export function openOrder(context: Context, asked: LinkAsked): Result<OpenOrder>
   const enquiry = readEnquiry(desk, link.enquiry_id);
   if (!enquiry.ok) return enquiry;
   if (now.slice(0, 16) !== link.last_used_at.slice(0, 16)) markLinkUsed(db, { id: link.id, at: now });
-  return ok({ link, order, enquiry: enquiry.value, desk });
+  return ok({ link, order: asItStands(context, order), enquiry: enquiry.value, desk });
+}
+
+/** An order whose booking lapsed or was cancelled by the house is a quoted one again, so that its owner can go on. */
+function asItStands({ database: { db } }: Context, order: SelfOrderRow): SelfOrderRow {
+  const isOpenAgain = order.stage === 'accepted' && bookingsOfEnquiry(db, order.enquiry_id).length === 0;
+  return isOpenAgain ? { ...order, stage: 'quoted' } : order;
 }
 
 /** A key opens the orders that keys of the same customer made; of all others it learns nothing. */
@@ -81,7 +88,7 @@ function openByKey(context: Context, asked: LinkAsked): Result<OpenOrder> {
   if (enquiry.value.row.customer_id !== key.value.customer_id) return noSuchOrder();
   // Keys count below zero, so that their turns are never those of a link.
   const link = { id: -key.value.id, scope: 'order', expires_at: FOR_EVER };
-  return ok({ link, order, enquiry: enquiry.value, desk });
+  return ok({ link, order: asItStands(context, order), enquiry: enquiry.value, desk });
 }
 
 /** A key holds until it is revoked. */
@@ -109,7 +116,10 @@ export function openToAct(context: Context, asked: LinkAsked): Result<OpenOrder>
   return turn.ok ? opened : turn;
 }
 
+/** Under this id stands in every record what owners of links did. */
+export const SELF_SERVICE_ACTOR = 'self-service';
+
 /** What is done for a stranger is done by the house, under a name that tells which order it was. */
 export function houseFor(context: Context, enquiryId: number): Context {
-  return { ...context, actor: { id: 'self-service', name: `Self-service, enquiry ${enquiryId}`, role: 'desk' } };
+  return { ...context, actor: { id: SELF_SERVICE_ACTOR, name: `Self-service, enquiry ${enquiryId}`, role: 'desk' } };
 }

@@ -18,6 +18,7 @@ import { amountIn, dayIn, durationIn } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { say } from '#lib/wording/wording.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
+import { isHirePaper, readHirePaper } from './hire-papers.ts';
 import { type LinkAsked, openOrder } from './open-link.ts';
 
 export interface OrderPaperAsked extends LinkAsked {
@@ -30,6 +31,8 @@ export async function readOrderPaper(context: Context, asked: OrderPaperAsked): 
   if (!allowed.ok) return allowed;
   const opened = openOrder(context, asked);
   if (!opened.ok) return opened;
+  const { order, desk } = opened.value;
+  if (isHirePaper(asked.kind)) return readHirePaper(desk, { enquiryId: order.enquiry_id, kind: asked.kind });
   const { db } = context.database;
   const quotes = listQuotes(db, opened.value.order.enquiry_id);
   const shown = quotes.find(({ id }) => bookingOfQuote(db, id) !== undefined) ?? quotes[0];

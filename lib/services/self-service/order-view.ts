@@ -4,40 +4,20 @@
  * Not here: one valve's questions (ask-valve.ts).
  * Read next: order-answer.ts.
  */
-import { bookingOfQuote } from '#db/queries/bookings.ts';
-import { listQuotes } from '#db/queries/quotes.ts';
 import { listLines, listListFiles } from '#db/queries/schedule.ts';
-import { lineAnswers } from '#db/queries/self-orders.ts';
+import { lineAnswers, partsOfOrder } from '#db/queries/self-orders.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Cells } from '#lib/intake/columns.ts';
-import type { IsoDate } from '#lib/kernel/date-range.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
-import { type Context, timestamp } from '#lib/services/context.ts';
-import { cancelUntil } from './cancel-until.ts';
+import type { Context } from '#lib/services/context.ts';
 import { type LinkAsked, type OpenOrder, openOrder } from './open-link.ts';
 import { type OrderAnswer, orderAnswer } from './order-answer.ts';
+import { type QuotesOfOrder, quotesOfOrder } from './order-quotes.ts';
 import { mayChange, type OrderStage, stageOf } from './order-stage.ts';
 import { workOrder } from './work-order.ts';
 
-export interface OrderQuote {
-  readonly id: number;
-  /** Number and revision. */
-  readonly name: string;
-  readonly validUntil: IsoDate;
-  readonly total_minor: number;
-  readonly currency: string;
-}
-
-export interface OrderBooking {
-  readonly number: string;
-  readonly state: string;
-  readonly heldUntil: string | null;
-  readonly cancelUntil: string;
-  readonly mayCancel: boolean;
-}
-
-export interface OrderView {
+export interface OrderView extends QuotesOfOrder {
   readonly number: string;
   readonly stage: OrderStage;
   readonly withDesk: boolean;
@@ -56,8 +36,8 @@ export interface OrderView {
   readonly notTaken: readonly { readonly row: number; readonly reason: string }[];
   readonly work: 'none' | 'running' | 'failed' | 'ready' | 'busy';
   readonly answer: OrderAnswer | null;
-  readonly quote: OrderQuote | null;
-  readonly booking: OrderBooking | null;
+  /** What was handed over apart from it, each an order of its own. */
+  readonly apart: readonly { readonly number: string; readonly stage: OrderStage }[];
 }
 
 const NOT_TAKEN_SHOWN = 30;
@@ -96,8 +76,13 @@ export async function openOrderView(context: Context, asked: LinkAsked): Promise
     notTaken: notTakenRows(context, order.enquiry_id),
     work,
     answer: answer.value,
-    ...quoteAndBooking(context, opened.value),
+    ...quotesOfOrder(context, opened.value),
+    apart: partsOf(db, order.enquiry_id),
   });
+}
+
+function partsOf(db: Context['database']['db'], enquiryId: number): OrderView['apart'] {
+  return partsOfOrder(db, enquiryId).map(({ number, order }) => ({ number, stage: stageOf(order) }));
 }
 
 function given<Facts extends object>(facts: Facts): Partial<Facts> {
@@ -132,40 +117,4 @@ interface ListOutcome {
     readonly sentence: string;
     readonly remedy: string;
   }[];
-}
-
-function quoteAndBooking(context: Context, { order, enquiry }: OpenOrder): Pick<OrderView, 'quote' | 'booking'> {
-  const { db } = context.database;
-  const stage = stageOf(order);
-  const quotes = listQuotes(db, order.enquiry_id);
-  const booked = quotes.flatMap((one) => {
-    const booking = bookingOfQuote(db, one.id);
-    return booking === undefined ? [] : [{ quote: one, booking }];
-  })[0];
-  const [newest] = quotes;
-  const shown = booked?.quote ?? (stage === 'quoted' || stage === 'accepted' ? newest : undefined);
-  const until = cancelUntil(enquiry.site.startsOn);
-  return {
-    quote:
-      shown === undefined
-        ? null
-        : {
-            id: shown.id,
-            name: `${shown.number} ${shown.revision}`,
-            validUntil: shown.valid_until,
-            total_minor: shown.total_minor,
-            currency: shown.currency,
-          },
-    booking:
-      booked === undefined
-        ? null
-        : {
-            number: booked.booking.number,
-            state: booked.booking.state,
-            heldUntil: booked.booking.held_until,
-            cancelUntil: until,
-            mayCancel:
-              timestamp(context) < until && (booked.booking.state === 'held' || booked.booking.state === 'confirmed'),
-          },
-  };
 }

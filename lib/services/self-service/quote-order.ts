@@ -13,6 +13,7 @@ import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
 import { nameCustomer } from './name-customer.ts';
 import { type LinkAsked, type OpenOrder, openToChange } from './open-link.ts';
 import { orderAnswer } from './order-answer.ts';
+import { quotesOfOrder } from './order-quotes.ts';
 import { writeStage } from './order-record.ts';
 import { stageOf } from './order-stage.ts';
 
@@ -54,7 +55,9 @@ async function issue(context: Context, { opened, contact }: Issuing): Promise<Re
   const { order, desk } = opened;
   const { db } = context.database;
   const [newest] = listQuotes(db, order.enquiry_id);
-  if (stageOf(order) === 'quoted' && newest !== undefined) return ok({ quote: `${newest.number} ${newest.revision}` });
+  const isOpen = quotesOfOrder(context, opened).quote?.standing === 'open';
+  if (stageOf(order) === 'quoted' && newest !== undefined && isOpen)
+    return ok({ quote: `${newest.number} ${newest.revision}` });
   const answer = orderAnswer(context, opened);
   if (!answer.ok) return answer;
   if (answer.value === null)

@@ -12,6 +12,7 @@ import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
 import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
 import type { Language } from '#lib/wording/language.ts';
+import { linkEnds } from './link-days.ts';
 import { houseFor } from './open-link.ts';
 import { newSecret } from './secret.ts';
 import { takeTurn } from './self-throttle.ts';
@@ -29,8 +30,6 @@ export interface StartedOrder {
   readonly token: string;
 }
 
-/** A draft that nobody touched for a month is out of date anyway: dates and rates have moved. House practice, no source. */
-export const LINK_DAYS = 30;
 /** Whose enquiry it is until somebody says who they are. */
 const NOT_NAMED = 'Self-service, not named yet';
 
@@ -84,7 +83,7 @@ export function writeLink(tx: DbOrTx, { context, enquiryId, scope }: NewLink): s
     token_hash: hash,
     scope,
     created_at: timestamp(context),
-    expires_at: new Date(context.now().getTime() + LINK_DAYS * 86_400_000).toISOString(),
+    expires_at: linkEnds(context),
   });
   return secret;
 }

@@ -10,6 +10,7 @@ import {
   changeSelfOrder,
   findSelfOrder,
   linksOfOrder,
+  prolongLinks,
   type SelfOrderRow,
   type WaitingOrder,
   waitingOrders,
@@ -20,6 +21,11 @@ import { actingPerson } from '#lib/services/access/acting-person.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
 import { logChange } from '#lib/services/log-change.ts';
+import { listIssuedQuotes } from '#lib/services/quotes/list-issued-quotes.ts';
+import { reasonWords } from '#lib/wording/reason-words.ts';
+import { type LinkAsk, listAskedByLink } from './answer-wish.ts';
+import type { TaggedReason } from './hand-over-order.ts';
+import { linkEnds } from './link-days.ts';
 import { type OrderStage, stageOf } from './order-stage.ts';
 import { writeLink } from './start-order.ts';
 
@@ -32,6 +38,10 @@ export interface SelfOrderView {
   readonly contact: Readonly<Record<string, string>>;
   readonly takenBy: string;
   readonly fromEnquiryId: number | null;
+  /** Why it was handed over. */
+  readonly reasons: readonly { readonly tag: string; readonly sentence: string }[];
+  readonly asks: readonly LinkAsk[];
+  readonly quote: { readonly name: string; readonly standing: string } | null;
   readonly links: readonly {
     readonly id: number;
     readonly scope: string;
@@ -54,7 +64,14 @@ export function openSelfOrder(context: Context, enquiryId: number): Result<SelfO
   if (!allowed.ok) return allowed;
   const order = findSelfOrder(context.database.db, enquiryId);
   if (order === undefined) return ok(null);
+  const asks = listAskedByLink(context);
+  if (!asks.ok) return asks;
+  const [quote] = listIssuedQuotes(context, enquiryId);
+  const reasons = JSON.parse(order.reasons_json) as readonly TaggedReason[];
   return ok({
+    reasons: reasons.map((reason) => ({ tag: reason.tag, sentence: reasonWords('en', reason) })),
+    asks: asks.value.filter((ask) => ask.enquiryId === enquiryId),
+    quote: quote === undefined ? null : { name: `${quote.number} ${quote.revision}`, standing: quote.standing.kind },
     stage: stageOf(order),
     stageAt: order.stage_at,
     language: order.language,
@@ -103,6 +120,7 @@ export function sendBackOrder(context: Context, enquiryId: number): Result<{ rea
       enquiryId,
       set: { taken_by: '', taken_name: '', stage, stage_at: timestamp(context) },
     });
+    prolongLinks(tx, { enquiryId, now: timestamp(context), until: linkEnds(context) });
     logChange(tx, {
       context,
       deed: { action: 'self-service: sent back', subject: `enquiry ${enquiryId}`, detail: {} },

@@ -3,7 +3,9 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
+import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import type { SelfOrderView } from '#lib/services/self-service/take-over.ts';
+import { AskedByLink } from './asked-by-link.client.tsx';
 
 interface PanelProps {
   readonly enquiryId: number;
@@ -12,17 +14,30 @@ interface PanelProps {
 
 const DEEDS = [
   { deed: 'take-over', words: 'Take over', help: 'You work on it; its owner may look and no longer change it.' },
-  { deed: 'send-back', words: 'Send back', help: 'Its owner may go on. A new link is shown here once.' },
+  {
+    deed: 'send-back',
+    words: 'Send back',
+    help: 'Its owner may go on, with the newest quote where there is one. A new link is shown here once; earlier links go on working.',
+  },
   { deed: 'withdraw-links', words: 'Withdraw links', help: 'No link that was given out opens it any more.' },
 ] as const;
+type Deed = (typeof DEEDS)[number]['deed'];
 
-/** An enquiry that came by self-service: who, how far, and what the Desk may do about it. */
+const STAGES: Readonly<Record<SelfOrderView['stage'], string>> = {
+  draft: 'not sent yet',
+  'handed over': 'handed over to the Desk',
+  quoted: 'quoted without the Desk',
+  accepted: 'ordered',
+  cancelled: 'cancelled by its owner',
+};
+
+/** An enquiry that came by self-service: who, how far, why it is here, and what the Desk may do about it. */
 export function SelfServicePanel({ enquiryId, order }: PanelProps) {
   const router = useRouter();
   const [said, setSaid] = useState('');
   const [link, setLink] = useState('');
   const [isBusy, setBusy] = useState(false);
-  async function act(deed: (typeof DEEDS)[number]['deed']) {
+  async function act(deed: Deed) {
     setBusy(true);
     const sent = await send<{ readonly token?: string }>({
       method: 'POST',
@@ -30,36 +45,86 @@ export function SelfServicePanel({ enquiryId, order }: PanelProps) {
       body: { deed },
     });
     setBusy(false);
-    setSaid(sent.ok ? 'Done.' : sent.sentence);
+    setSaid(sent.ok ? DONE[deed] : sent.sentence);
     if (sent.ok && sent.value.token !== undefined) setLink(`${location.origin}/hire/${sent.value.token}`);
     router.refresh();
   }
-  const { name = '', firm = '', email = '', telephone = '' } = order.contact;
-  const open = order.links.filter(({ withdrawnAt }) => withdrawnAt === '').length;
-  const offered = DEEDS.filter(({ deed }) => (deed === 'take-over' ? order.takenBy === '' : true));
+  const offered = DEEDS.filter(({ deed }) => mayDo(order, deed));
   return (
     <section className="card" aria-label="Self-service">
       <h2>
-        Self-service <span className="soft">{order.stage}</span>
+        Self-service <span className="soft">{STAGES[order.stage]}</span>
       </h2>
-      <p>
-        {[name, firm, email, telephone].filter((text) => text !== '').join(', ') || 'Nobody has said who they are yet.'}{' '}
-        {order.takenBy === '' ? 'Nobody has taken it over.' : `Taken over by ${order.takenBy}.`} Language:{' '}
-        {order.language}. {open} {open === 1 ? 'link opens' : 'links open'} it.
-      </p>
-      <p className="actions">
+      <Facts order={order} />
+      <AskedByLink enquiryId={enquiryId} asks={order.asks} />
+      <ul className="deeds-told">
         {offered.map(({ deed, words, help }) => (
-          <button key={deed} type="button" className="button" title={help} disabled={isBusy} onClick={() => act(deed)}>
-            {words}
-          </button>
+          <li key={deed}>
+            <button type="button" className="button" disabled={isBusy} onClick={() => act(deed)}>
+              {words}
+            </button>{' '}
+            <span className="soft">{help}</span>
+          </li>
         ))}
-      </p>
+      </ul>
       {link !== '' && (
         <p>
-          New link, shown this once: <code>{link}</code>
         </p>
       )}
       <p role="status">{said}</p>
     </section>
+  );
+}
+
+const DONE: Readonly<Record<Deed, string>> = {
+  'take-over': 'It is yours now. Revise it, issue a quote, then send it back.',
+  'send-back': 'Sent back: its owner may go on.',
+  'withdraw-links': 'No link opens it any more. Send it back to make a new one.',
+};
+
+function mayDo({ takenBy, stage, links }: SelfOrderView, deed: Deed): boolean {
+  if (deed === 'take-over') return takenBy === '';
+  if (deed === 'send-back') return takenBy !== '' || stage === 'handed over';
+  return links.some(({ withdrawnAt }) => withdrawnAt === '');
+}
+
+function Facts({ order }: Pick<PanelProps, 'order'>) {
+  const { name = '', firm = '', email = '', telephone = '' } = order.contact;
+  const who = [name, firm, email, telephone].filter((text) => text !== '').join(', ');
+  const open = order.links.filter(({ withdrawnAt }) => withdrawnAt === '');
+  const last = open
+    .map(({ expiresAt }) => expiresAt)
+    .toSorted()
+    .at(-1);
+  return (
+    <>
+      <p>
+        {who || 'Nobody has said who they are yet.'}{' '}
+        {order.takenBy === '' ? 'Nobody has taken it over.' : `Taken over by ${order.takenBy}.`} They read{' '}
+        {order.language === 'de' ? 'German' : 'English'}.{' '}
+        {open.length === 0
+          ? 'No link opens it.'
+          : `${open.length} ${open.length === 1 ? 'link opens' : 'links open'} it`}
+        {last !== undefined && (
+          <>
+            , until <ShownDate on={last.slice(0, 10)} />.
+          </>
+        )}
+        {order.quote !== null && ` Newest quote: ${order.quote.name}, ${order.quote.standing}.`}
+      </p>
+      {order.reasons.length > 0 && (
+        <details>
+          <summary>Why it came here ({order.reasons.length})</summary>
+          <ul>
+            {order.reasons.map(({ tag, sentence }) => (
+              <li key={`${tag} ${sentence}`}>
+                {tag !== '' && <strong>{tag}: </strong>}
+                {sentence}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
   );
 }

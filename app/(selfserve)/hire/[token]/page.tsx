@@ -1,16 +1,21 @@
 import type { Metadata } from 'next';
 import { hirePaths } from '#app/_lib/hire-paths.ts';
 import { strangerAsks } from '#app/_lib/stranger.ts';
+import { tryOrderExtension } from '#lib/services/self-service/extend-order.ts';
 import { type OrderView, openOrderView } from '#lib/services/self-service/order-view.ts';
 import { dayIn } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { say } from '#lib/wording/wording.ts';
 import { AnswerSheet } from '../_blocks/answer-sheet.tsx';
+import { ApartSheet } from '../_blocks/apart-sheet.tsx';
+import { BookedSheet } from '../_blocks/booked-sheet.tsx';
 import { HandOverSheet, MakeFirmSheet } from '../_blocks/contact-sheets.tsx';
 import { NoPage, Refused, type SearchParams, textIn } from '../_blocks/frame-blocks.tsx';
 import look from '../_blocks/hire.module.css';
+import { HireSheets } from '../_blocks/hire-sheets.tsx';
+import { LongerSheets } from '../_blocks/longer-sheets.tsx';
 import { PlaceSheet } from '../_blocks/place-sheet.tsx';
-import { BookedSheet, QuoteSheet } from '../_blocks/quote-sheet.tsx';
+import { QuoteSheet } from '../_blocks/quote-sheet.tsx';
 import { ValveList } from '../_blocks/valve-list.tsx';
 
 export const dynamic = 'force-dynamic';
@@ -31,19 +36,26 @@ export default async function OrderPage({ params, searchParams }: OrderProps) {
   const view = await openOrderView(context, { token, address });
   if (!view.ok) return <NoPage code={view.reason.code} language={language} />;
   const order = view.value;
+  const until = textIn(search.until);
+  const tried = until === undefined ? null : tryOrderExtension(context, { token, address, until });
+  const hired = order.stage === 'accepted' ? order.booking : null;
+  const refused = tried?.ok === false ? tried.reason.code : textIn(search.refused);
   const shared = { order, token, language };
   const handed = textIn(search.handed);
   return (
     <>
       <h1>{say(language, 'order.title')}</h1>
-      <Refused code={textIn(search.refused)} language={language} />
+      <Refused code={refused} language={language} />
       {handed !== undefined && (
         <p role="status" className={look.done}>
           {say(language, 'desk.done-apart', { number: handed })}
         </p>
       )}
       <WithDesk order={order} language={language} />
+      <ApartSheet {...shared} />
       <BookedSheet {...shared} />
+      {hired !== null && <LongerSheets {...shared} booking={hired} tried={tried?.ok ? tried.value : null} />}
+      {hired !== null && <HireSheets {...shared} booking={hired} />}
       <QuoteSheet {...shared} />
       <WorkSheet {...shared} />
       <MakeFirmSheet {...shared} />

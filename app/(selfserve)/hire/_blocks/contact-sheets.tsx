@@ -13,7 +13,8 @@ interface SheetProps {
 
 /** A firm answer becomes a quote once somebody says who asks. */
 export function MakeFirmSheet({ order, token, language }: SheetProps) {
-  if (order.answer?.firm !== true || !order.mayChange || order.stage === 'quoted') return null;
+  const isQuoted = order.stage === 'quoted' && order.quote?.standing === 'open';
+  if (order.answer?.firm !== true || !order.mayChange || isQuoted) return null;
   return (
     <form method="post" action={hirePaths.deed(token, 'quote')} className={look.sheet} aria-labelledby="make-firm">
       <h2 id="make-firm">{say(language, 'quote.ask-title')}</h2>

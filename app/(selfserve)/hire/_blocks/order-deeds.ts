@@ -7,8 +7,11 @@ import { acceptOrder, cancelOrder } from '#lib/services/self-service/accept-orde
 import { addList } from '#lib/services/self-service/add-list.ts';
 import { addPhoto } from '#lib/services/self-service/add-photo.ts';
 import { chooseWay } from '#lib/services/self-service/choose-way.ts';
+import { extendOrder } from '#lib/services/self-service/extend-order.ts';
 import { handOverOrder } from '#lib/services/self-service/hand-over-order.ts';
+import { giveOrderOffHire } from '#lib/services/self-service/off-hire-order.ts';
 import type { LinkAsked } from '#lib/services/self-service/open-link.ts';
+import { openPart } from '#lib/services/self-service/open-part.ts';
 import { addValve, answerValve, removeValve } from '#lib/services/self-service/order-lines.ts';
 import { quoteOrder } from '#lib/services/self-service/quote-order.ts';
 import { setPlace } from '#lib/services/self-service/set-place.ts';
@@ -54,6 +57,12 @@ export async function orderDeed(context: Context, sent: DeedAsked): Promise<Deed
       return { result: accept(context, { asked, fields }), to: order };
     case 'cancel':
       return { result: cancelOrder(context, { ...asked, reason: '' }), to: order };
+    case 'off-hire':
+      return { result: offHire(context, sent), to: order };
+    case 'extend':
+      return { result: extend(context, { asked, fields }), to: order };
+    case 'part':
+      return part(context, { asked, fields });
     case 'hand-over':
       return handOver(context, { asked, fields });
     default:
@@ -123,8 +132,9 @@ async function quote(context: Context, { asked, fields }: Sent): Promise<Result<
 }
 
 function accept(context: Context, { asked, fields }: Sent): Result<unknown> {
-  const { quote: number, name, order_number, terms } = fields;
-  const read = acceptanceSchema.safeParse({ quote: number, name, order_number, terms });
+  const { quote: number, name, order_number, terms, option } = fields;
+  const chosen = option === undefined ? {} : { option: Number(option) };
+  const read = acceptanceSchema.safeParse({ quote: number, name, order_number, terms, ...chosen });
   return read.success ? acceptOrder(context, { ...asked, acceptance: read.data }) : unreadable();
 }
 
@@ -136,4 +146,22 @@ function handOver(context: Context, { asked, fields }: Sent): DeedDone {
   const result = handOverOrder(context, { ...asked, contact: contact.data, which, message: fields.message ?? '' });
   const apart = result.ok && result.value.lookToken !== null;
   return { result, to: apart ? `${to}?handed=${result.value.number}` : to };
+}
+
+function offHire(context: Context, { asked, form }: DeedAsked): Result<unknown> {
+  const serials = form.getAll('serial').flatMap((value) => (typeof value === 'string' ? [value.slice(0, 60)] : []));
+  const { name = '' } = textsIn(form);
+  return serials.length === 0
+    ? unreadable()
+    : giveOrderOffHire(context, { ...asked, saidBy: name.slice(0, 120), serials });
+}
+
+function extend(context: Context, { asked, fields: { until = '', name = '' } }: Sent): Result<unknown> {
+  if (name.trim() === '') return unreadable();
+  return extendOrder(context, { ...asked, until, askedBy: name.trim().slice(0, 120) });
+}
+
+function part(context: Context, { asked, fields }: Sent): DeedDone {
+  const result = openPart(context, { ...asked, number: fields.part ?? '' });
+  return { result, to: hirePaths.order(result.ok ? result.value.token : asked.token) };
 }

@@ -1,9 +1,10 @@
 import { hirePaths } from '#app/_lib/hire-paths.ts';
+import type { OrderQuote } from '#lib/services/self-service/order-quotes.ts';
 import type { OrderView } from '#lib/services/self-service/order-view.ts';
-import { amountIn, dayIn, hourOf } from '#lib/wording/forms.ts';
+import { amountIn, dayIn } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { keyOf, say } from '#lib/wording/wording.ts';
-import { Field } from './frame-blocks.tsx';
+import { Choice, Field } from './frame-blocks.tsx';
 import look from './hire.module.css';
 
 interface SheetProps {
@@ -14,17 +15,17 @@ interface SheetProps {
 
 /** The quote as it was issued, and the one form that orders it. */
 export function QuoteSheet({ order, token, language }: SheetProps) {
-  const { quote, booking, stage, contact } = order;
+  const { quote, stage, contact } = order;
   if (quote === null) return null;
   const amount = amountIn(language, { amount_minor: quote.total_minor, currency: quote.currency });
-  const mayAccept = order.mayAct && booking === null && stage === 'quoted' && !order.withDesk;
+  const mayAccept = order.mayAct && stage === 'quoted' && quote.standing === 'open' && !order.withDesk;
   return (
     <section className={look.sheet} aria-labelledby="quote">
       <h2 id="quote">{say(language, 'quote.title', { quote: quote.name })}</h2>
       <p className={look.total}>
         {amount} {quote.currency}
       </p>
-      <p>{say(language, 'quote.valid', { date: dayIn(language, quote.validUntil) })}</p>
+      <Validity quote={quote} language={language} />
       <p className={look.row}>
         <a className="button" href={hirePaths.paper(token, 'quote')}>
           {say(language, 'quote.pdf')}
@@ -37,6 +38,17 @@ export function QuoteSheet({ order, token, language }: SheetProps) {
         <form method="post" action={hirePaths.deed(token, 'accept')} className={look.inner}>
           <h3>{say(language, 'quote.accept-title')}</h3>
           <input type="hidden" name="quote" value={quote.name} />
+          {quote.options.length > 0 && (
+            <Choice
+              name="option"
+              legend={say(language, 'quote.option')}
+              chosen=""
+              options={quote.options.map(({ slot, name, gross_minor }) => ({
+                value: String(slot),
+                words: `${name}: ${amountIn(language, { amount_minor: gross_minor, currency: quote.currency })} ${quote.currency}`,
+              }))}
+            />
+          )}
           <Field name="accept-name" label={say(language, 'contact.name')}>
             <input
               id="accept-name"
@@ -55,35 +67,38 @@ export function QuoteSheet({ order, token, language }: SheetProps) {
             <span>{say(language, 'quote.terms')}</span>
           </label>
           <button type="submit" className={`button main ${look.wide}`}>
-            {say(language, 'quote.accept', { amount, currency: quote.currency })}
+            {quote.options.length > 0
+              ? say(language, 'quote.accept-some')
+              : say(language, 'quote.accept', { amount, currency: quote.currency })}
           </button>
         </form>
       )}
+      <Older order={order} language={language} />
     </section>
   );
 }
 
-/** Where the order stands once it was accepted. */
-export function BookedSheet({ order, token, language }: SheetProps) {
-  const { booking, stage } = order;
-  if (booking === null) return stage === 'cancelled' ? <p role="status">{say(language, 'booked.cancelled')}</p> : null;
-  const state = keyOf('state', booking.state);
-  const moment = (at: string) => ({ date: dayIn(language, at), hour: hourOf(at) });
+function Validity({ quote, language }: { readonly quote: OrderQuote; readonly language: Language }) {
+  const date = dayIn(language, quote.validUntil);
+  const closed = CLOSED[quote.standing];
+  if (closed !== undefined) return <p className={look.notFree}>{say(language, closed, { date })}</p>;
+  return quote.standing === 'open' ? <p>{say(language, 'quote.valid', { date })}</p> : null;
+}
+
+const CLOSED: Partial<Readonly<Record<OrderQuote['standing'], 'quote.lapsed' | 'quote.declined' | 'quote.withdrawn'>>> =
+  { lapsed: 'quote.lapsed', declined: 'quote.declined', withdrawn: 'quote.withdrawn' };
+
+/** Revisions that no longer stand, so that nobody orders by an old paper. */
+function Older({ order, language }: Pick<SheetProps, 'order' | 'language'>) {
+  if (order.older.length === 0) return null;
   return (
-    <section className={`${look.sheet} ${look.done}`} aria-labelledby="booked">
-      <h2 id="booked">{say(language, 'booked.title', { booking: booking.number })}</h2>
-      {state !== undefined && <p>{say(language, 'booked.state', { state: say(language, state) })}</p>}
-      {booking.state === 'held' && booking.heldUntil !== null && (
-        <p>{say(language, 'booked.held', moment(booking.heldUntil))}</p>
-      )}
-      {booking.mayCancel && order.mayAct && (
-        <form method="post" action={hirePaths.deed(token, 'cancel')}>
-          <p>{say(language, 'booked.cancel-until', moment(booking.cancelUntil))}</p>
-          <button type="submit" className="button danger">
-            {say(language, 'booked.cancel')}
-          </button>
-        </form>
-      )}
-    </section>
+    <div className={look.inner}>
+      <h3>{say(language, 'older.title')}</h3>
+      <ul className={look.pieces}>
+        {order.older.map(({ name, standing }) => (
+          <li key={name}>{say(language, keyOf('older', standing) ?? 'older.other', { quote: name })}</li>
+        ))}
+      </ul>
+    </div>
   );
 }
