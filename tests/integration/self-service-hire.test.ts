@@ -24,10 +24,10 @@ import { issueReturnNote } from '#lib/services/yard/back/issue-return-note.ts';
 import { openCharges } from '#lib/services/yard/back/open-charges.ts';
 import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
 import { expireHolds } from '#lib/services/yard/expire-holds.ts';
-import { onDay, takeUnits } from '#tests/support/booked-house.ts';
-import { demoHouseContext } from '#tests/support/demo-house.ts';
-import { granted } from '#tests/support/granted.ts';
-import { as, backGood, declare, send } from '#tests/support/out-and-back.ts';
+import { onDay, takeUnits } from '#tests/support/houses/booked-house.ts';
+import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
+import { as, backGood, declare, send } from '#tests/support/houses/out-and-back.ts';
+import { granted } from '#tests/support/stock/granted.ts';
 
 const ADDRESS = '192.0.2.20';
 const SITE = { starts_on: '2026-03-16', days: 5, zone: 'none' };

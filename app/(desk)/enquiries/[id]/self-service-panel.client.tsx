@@ -57,7 +57,7 @@ export function SelfServicePanel({ enquiryId, order }: PanelProps) {
       </h2>
       <Facts order={order} />
       <AskedByLink enquiryId={enquiryId} asks={order.asks} />
-      <ul className="deeds-told">
+      <ul className="deeds">
         {offered.map(({ deed, words, help }) => (
           <li key={deed}>
             <button type="button" className="button" disabled={isBusy} onClick={() => act(deed)}>
@@ -67,10 +67,7 @@ export function SelfServicePanel({ enquiryId, order }: PanelProps) {
           </li>
         ))}
       </ul>
-      {link !== '' && (
-        <p>
-        </p>
-      )}
+      {link !== '' && <p></p>}
       <p role="status">{said}</p>
     </section>
   );
