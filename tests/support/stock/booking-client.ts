@@ -92,8 +92,8 @@ function client(id: number): () => void {
 
   /** The unit that was taken out is found sound at once, or nothing would be left after a while; so is any other that a kill left there. */
   function swap(booking: Held): void {
-    const model = one(house.models);
-    const serial = booking.serials.find((of) => model.serials.includes(of)) ?? one(booking.serials);
+    const serial = one(booking.serials);
+    const model = house.kit.find(({ serials }) => serials.includes(serial)) ?? one(house.kit);
     const replacement = one(model.serials);
     const asked = { number: booking.number, serial, replacement, why: 'it stuttered' };
     const answer = patiently(() => swapUnit(context, asked));

@@ -5,8 +5,15 @@
 /** Everything that the storm is about, as it stands before the first ask. */
 export interface StormHouse {
   /** The two models of which few units are left, with their serial numbers. */
-  readonly models: readonly { readonly number: string; readonly serials: readonly string[] }[];
+  readonly models: readonly StormModel[];
+  /** All models of the kit that the quotes are about; the two are among them. */
+  readonly kit: readonly StormModel[];
   readonly quotes: readonly StormQuote[];
+}
+
+export interface StormModel {
+  readonly number: string;
+  readonly serials: readonly string[];
 }
 
 /** An issued quote for one buried valve, whose kit needs one unit of each of the few models, and others besides. */

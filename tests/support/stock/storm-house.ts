@@ -10,7 +10,7 @@ import type { PapersInput } from '#lib/services/quotes/papers-of.ts';
 import { HOUSE_DAY } from './demo-house.ts';
 import { granted } from './granted.ts';
 import { planOneValve } from './one-valve.ts';
-import type { StormHouse, StormQuote } from './storm-answer.ts';
+import type { StormHouse, StormModel, StormQuote } from './storm-answer.ts';
 
 /** Units of each of the two models that are left. */
 const UNITS = 4;
@@ -31,9 +31,10 @@ export async function stormHouse(database: string, quotes: number): Promise<Stor
   const issued: StormQuote[] = [];
   for (let index = 0; index < quotes; index += 1)
     issued.push(await quoteFrom(context, addDays(HOUSE_DAY, 2 + APART * (index % 20))));
-  const models = fewUnits(context, kitOf(context, issued[0]));
+  const kit = soundUnits(context, kitOf(context, issued[0]));
+  const models = fewUnits(context, kit);
   context.database.raw.close();
-  return { models, quotes: issued };
+  return { models, kit, quotes: issued };
 }
 
 async function quoteFrom(context: Context, startsOn: string): Promise<StormQuote> {
@@ -52,18 +53,19 @@ function kitOf(context: Context, quote: StormQuote | undefined) {
   return outcome.kits.flatMap(({ items }) => items).filter(({ item }) => serialised.has(item));
 }
 
-/** Writes off all but a few units of the first two models of the kit. */
-function fewUnits({ database: { raw } }: Context, kit: readonly { readonly item: string }[]): StormHouse['models'] {
+function soundUnits({ database: { raw } }: Context, kit: readonly { readonly item: string }[]): readonly StormModel[] {
   const sound = raw
     .prepare(
       `SELECT serial FROM unit WHERE model_number = ? AND state = 'ready' AND coalesce(inspection_due_on, '2030') > '${SOUND_UNTIL}'
         AND coalesce(calibration_due_on, '2030') > '${SOUND_UNTIL}' ORDER BY serial`,
     )
     .pluck();
-  const models = kit
-    .map(({ item }) => ({ number: item, serials: sound.all(item).map(String).slice(0, UNITS) }))
-    .filter(({ serials }) => serials.length === UNITS)
-    .slice(0, 2);
+  return kit.map(({ item }) => ({ number: item, serials: sound.all(item).map(String).slice(0, UNITS) }));
+}
+
+/** Writes off all but a few units of the first two models of the kit. */
+function fewUnits({ database: { raw } }: Context, kit: readonly StormModel[]): readonly StormModel[] {
+  const models = kit.filter(({ serials }) => serials.length === UNITS).slice(0, 2);
   const few = raw.prepare(`UPDATE unit SET state = 'retired'
     WHERE model_number = ? AND serial NOT IN (SELECT value FROM json_each(?))`);
   for (const { number, serials } of models) few.run(number, JSON.stringify(serials));
