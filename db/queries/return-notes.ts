@@ -59,6 +59,24 @@ export function findNote(db: DbOrTx, number: string): NoteRow | undefined {
   return db.select().from(returnNote).where(eq(returnNote.number, number)).get();
 }
 
+export function noteWith(db: DbOrTx, id: number): NoteRow | undefined {
+  return db.select().from(returnNote).where(eq(returnNote.id, id)).get();
+}
+
+interface OnThatNote {
+  readonly noteId: number;
+  readonly charge: string;
+}
+
+/** The word on a charge as it stands on a note. */
+export function decisionOnNote(db: DbOrTx, { noteId, charge }: OnThatNote): DecisionRow | undefined {
+  return db
+    .select()
+    .from(returnDecision)
+    .where(and(eq(returnDecision.note_id, noteId), eq(returnDecision.charge, charge)))
+    .get();
+}
+
 export function insertNote(db: DbOrTx, row: typeof returnNote.$inferInsert): number {
   return db.insert(returnNote).values(row).returning({ id: returnNote.id }).get().id;
 }

@@ -107,6 +107,14 @@ function chargeOf(fact: CheckedFact, { terms, rates, waiver }: CheckedReturn): r
       const kind = beyond > 0 ? 'consumed' : 'unused';
       return signed({ kind, about, unit, count: unit === 0 ? 0 : beyond, tax: taxOf.sale });
     }
+    case 'found': {
+      const unit = fact.charged_minor;
+      const less = Math.min(unit, fact.hire_minor);
+      return [
+        ...signed({ kind: 'found', about, unit, count: unit === 0 ? 0 : -1, tax: taxOf.sale }),
+        ...signed({ kind: 'until found', about, unit: less, count: less === 0 ? 0 : 1, tax: taxOf.hire }),
+      ];
+    }
   }
 }
 

@@ -44,7 +44,8 @@ export type CheckedFact =
       readonly quoted: number;
       readonly used: number;
       readonly price_minor: number;
-    });
+    })
+  | (About & { readonly kind: 'found'; readonly charged_minor: number; readonly hire_minor: number });
 
 /** The figures of a line; its words are not looked at. */
 export interface ChargeFigures {

@@ -59,6 +59,13 @@ export const STANDING_SECTIONS: readonly HouseSection[] = [
       { path: 'terms.holiday_dates', label: 'Dates of holidays', kind: 'lines', help: 'One date a line: 2026-12-25.' },
       { path: 'terms.transit', label: 'Days on the road', kind: 'choice', choices: CHARGED },
       { path: 'terms.charge_ends', label: 'Charge ends', kind: 'choice', choices: ['off-hire notice', 'collection'] },
+      {
+        path: 'terms.hire_until_found',
+        label: 'Hire until a lost piece is found',
+        kind: 'choice',
+        choices: CHARGED,
+        help: 'Taken off what is given back of its loss.',
+      },
       { path: 'terms.days_per_week', label: 'Days that make a week', kind: 'choice', choices: [5, 7] },
       { path: 'terms.unused_return_credit_percent', label: 'Credit for unused sale items, %', kind: 'number' },
       { path: 'terms.discount_limit_percent', label: 'Discount without approval, up to %', kind: 'number' },

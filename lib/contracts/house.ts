@@ -36,6 +36,8 @@ const termsSchema = z.strictObject({
   holiday_dates: z.array(z.string().refine(isIsoDate, 'is not a date in the form YYYY-MM-DD')),
   transit: z.enum(['charged', 'free']),
   charge_ends: z.enum(['off-hire notice', 'collection']),
+  /** Hire of a piece that was charged as lost and is found, for the days until it is. */
+  hire_until_found: z.enum(['charged', 'free']).default('charged'),
   days_per_week: z.union([z.literal(5), z.literal(7)]),
   unused_return_credit_percent: percent,
   discount_limit_percent: percent,
@@ -197,6 +199,8 @@ export interface HouseFacts {
     readonly holdDays: number;
     readonly paymentDays: number;
     readonly chargeEnds: 'off-hire notice' | 'collection';
+    /** Absent in what was frozen before it was kept. */
+    readonly hireUntilFound?: 'charged' | 'free';
     readonly discountLimitPercent: number;
     readonly text: readonly string[];
   };
@@ -264,6 +268,7 @@ function readHouse(house: z.output<typeof houseSchema>): HouseFacts {
       holdDays: terms.hold_days,
       paymentDays: terms.payment_days,
       chargeEnds: terms.charge_ends,
+      hireUntilFound: terms.hire_until_found,
       discountLimitPercent: terms.discount_limit_percent,
       text: terms.text,
     },

@@ -9,6 +9,7 @@ import { type Minor, roundMinor, sumMinor, toMinor } from '#lib/money/money.ts';
 import type {
   Cause,
   CleaningFact,
+  FoundFact,
   HireChange,
   LossFact,
   RepairFact,
@@ -40,6 +41,8 @@ function linesOf(fact: ReturnFact, question: ReturnQuestion): readonly ReturnLin
       return [lossLine(fact, question)];
     case 'sold':
       return soldLine(fact, question);
+    case 'found':
+      return foundLines(fact, question);
   }
 }
 
@@ -212,6 +215,32 @@ function soldLine(fact: SoldFact, { terms }: ReturnQuestion): readonly ReturnLin
       net_minor: toMinor(more * credit),
       sentence: `${sold}: ${-more} came back unused and ${more === -1 ? 'is' : 'are'} credited at ${terms.unusedReturnCreditPercent} % of ${price} each.`,
     },
+  ];
+}
+
+/**
+ * What was charged for the loss is given back, less the hire until it was found; never so much less that anything were to be paid.
+ * No waiver is taken on that hire: what was not with the hirer was not under it.
+ */
+function foundLines(fact: FoundFact, { terms }: ReturnQuestion): readonly ReturnLine[] {
+  const { charged_minor: charged, note } = fact;
+  invariant(charged >= 0 && fact.hire_minor >= 0, `What was charged for ${fact.about} is not below nought.`);
+  if (charged === 0) return [];
+  const line = { ...named(fact), open: null } as const;
+  const told = tellAmount({ minor: charged, currency: terms.currency });
+  const back: ReturnLine = {
+    ...line,
+    ...once(toMinor(-charged)),
+    kind: 'found',
+    tax: terms.taxOf.sale,
+    sentence: `It was charged as lost on return note ${note} and has been found: the ${told} charged there are given back.`,
+  };
+  const hire = toMinor(Math.min(fact.hire_minor, charged));
+  if (hire === 0) return [back];
+  const most = hire < fact.hire_minor ? ` No more is taken than is given back, ${told}.` : '';
+  return [
+    back,
+    { ...line, ...once(hire), kind: 'until found', tax: terms.taxOf.hire, sentence: `${fact.sentence}${most}` },
   ];
 }
 

@@ -72,7 +72,20 @@ export interface SoldFact extends Charged {
   readonly price_minor: Minor;
 }
 
-export type ReturnFact = HireChange | CleaningFact | RepairFact | LossFact | SoldFact;
+/** Charged as lost on an earlier note, and found since. */
+export interface FoundFact extends Charged {
+  readonly kind: 'found';
+  /** What was charged for its loss in the end, before tax. */
+  readonly charged_minor: Minor;
+  /** Number of the note on which it was. */
+  readonly note: string;
+  /** Hire from the day of the loss to the day it was found; nought where the terms leave it free. */
+  readonly hire_minor: Minor;
+  /** How the hire came about. */
+  readonly sentence: string;
+}
+
+export type ReturnFact = HireChange | CleaningFact | RepairFact | LossFact | SoldFact | FoundFact;
 
 export interface ReturnQuestion {
   readonly terms: PricingTerms;
@@ -90,6 +103,8 @@ export const RETURN_KINDS = [
   'loss',
   'consumed',
   'unused',
+  'found',
+  'until found',
 ] as const;
 export type ReturnKind = (typeof RETURN_KINDS)[number];
 

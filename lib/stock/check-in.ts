@@ -49,6 +49,12 @@ export function consequenceOf(seen: SeenPiece): Consequence {
   return { unitState: isHeldBack ? 'quarantine' : work.length > 0 ? 'back' : 'ready', work };
 }
 
+/** Nobody knows what a piece went through before it was found: it is looked over before it is hired again. */
+export function consequenceOfFound(seen: SeenPiece): Consequence {
+  const inspection = { kind: 'inspection', reason: 'was charged as lost and has been found' } as const;
+  return { unitState: 'quarantine', work: [...workFor(seen), inspection] };
+}
+
 function workFor({ condition, contamination, missingParts, note, sawOverload }: SeenPiece): readonly NeededWork[] {
   const broken = [
     ...(condition === 'damaged' ? [note === '' ? 'came back damaged' : note] : []),

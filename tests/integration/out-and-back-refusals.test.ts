@@ -191,7 +191,7 @@ describe('a return', () => {
     expect(first(context, `SELECT run_hours FROM unit WHERE serial = '${scan}'`)).toBe('219.5');
   });
 
-  it('takes a missing piece that turns up, until it was charged', async () => {
+  it('takes a missing piece that turns up; after it was charged only with a further return', async () => {
     const { context, number, serials } = await outHouse();
     const returnId = declare(context, number);
     const [scan = ''] = serials;
@@ -208,7 +208,7 @@ describe('a return', () => {
     for (const { key, proposedMinor } of granted(openCharges(desk, number)).charges)
       granted(decideCharge(desk, { number, key, proposedMinor, decision: { kind: 'struck', reason: 'no matter' } }));
     granted(await issueReturnNote(desk, { number }));
-    expect(checkIn(context, { ...GOOD, returnId, scan: other })).toMatchObject(REFUSED('piece-settled'));
+    expect(checkIn(context, { ...GOOD, returnId, scan: other })).toMatchObject(REFUSED('return-too-old'));
     expect(undoCheckIn(context, { pieceId, why: 'x' })).toMatchObject(REFUSED('piece-settled'));
     expect(addPhoto(context, { pieceId, fileName: 'a.png', bytes: PNG })).toMatchObject(REFUSED('piece-settled'));
     expect(await issueReturnNote(desk, { number })).toMatchObject(REFUSED('nothing-to-note'));

@@ -127,7 +127,7 @@ describe('a return in two parts with a dirty, a damaged and a missing piece', ()
     backGood(late, { returnId: two, serials: rest });
     expect(granted(openBack(late, number)).awaited.map(({ serial }) => serial)).toEqual([missing]);
     const more = granted(openCharges(as(late, 'desk'), number));
-    expect(more.isAllBack).toBe(true);
+    expect(more.closes).toBe(true);
     expect(more.charges.filter(({ label, about }) => label === 'More hire' && about.startsWith('unit '))).toHaveLength(
       rest.length,
     );

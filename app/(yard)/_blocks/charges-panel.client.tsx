@@ -63,7 +63,7 @@ export function ChargesPanel({ view }: { readonly view: ChargesView }) {
               })
             }
           >
-            {view.isAllBack ? 'Issue the note and close the booking' : 'Issue the return note'}
+            {view.closes ? 'Issue the note and close the booking' : 'Issue the return note'}
           </button>
           {view.mayDecide ? null : <span className="soft">The Desk decides charges and issues the note.</span>}
         </p>

@@ -13,6 +13,8 @@ export interface ReturnNoteInput {
   /** Quote with its revision, and the customer's order where there is one. */
   readonly quote: string;
   readonly orderNumber: string;
+  /** Earlier return notes that it changes something of; each stays as it was issued. */
+  readonly refersTo: readonly string[];
   readonly waiver: 'taken' | 'declined';
   readonly arrivals: readonly ArrivalInput[];
   readonly offHire: readonly {

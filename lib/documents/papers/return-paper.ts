@@ -18,6 +18,7 @@ export function returnPaper(input: ReturnNoteInput): Paper {
     { label: 'Booking', value: input.bookingNumber },
     { label: 'Quote', value: input.quote },
     ...(input.orderNumber === '' ? [] : [{ label: 'Your order', value: input.orderNumber }]),
+    ...(input.refersTo.length === 0 ? [] : [{ label: 'Refers to', value: `return note ${listText(input.refersTo)}` }]),
     { label: 'Site', value: context.site.name },
     { label: 'Damage waiver', value: input.waiver },
     { label: 'Came back', value: listText(arrivals.map(({ arrivedOn }) => dateText(arrivedOn))) },

@@ -40,15 +40,17 @@ export interface BookingHire {
 interface HireAsked {
   readonly context: Context;
   readonly booking: BookingRow;
+  /** Row of a piece that was lost and found, to be reckoned as if it had only come back late. */
+  readonly found?: number;
 }
 
 /** Null where the booking has no quote, so nothing is charged. */
-export function hireOfBooking(db: DbOrTx, { context, booking }: HireAsked): BookingHire | null {
+export function hireOfBooking(db: DbOrTx, { context, booking, found }: HireAsked): BookingHire | null {
   const quote = booking.quote_id === null ? undefined : findQuote(db, booking.quote_id);
   if (!quote) return null;
   const papers = JSON.parse(quote.frozen_json) as PapersInput;
   const frozen = optionOf(papers, booking.option_slot) ?? papers;
-  const asked: Frozen = { db, booking, frozen, terms: hireTermsOf({ frozen, context }) };
+  const asked: Frozen = { db, booking, frozen, found, terms: hireTermsOf({ frozen, context }) };
   const units = pieceRows(unitsOfBooking(db, booking.id)).flatMap((rows) => unitPiece(rows, asked));
   const last =
     units
@@ -69,6 +71,7 @@ interface Frozen {
   readonly db: DbOrTx;
   readonly booking: BookingRow;
   readonly frozen: PapersInput;
+  readonly found: number | undefined;
   readonly terms: HireTerms;
 }
 
@@ -119,7 +122,7 @@ function unitPiece(rows: readonly [BookingUnitRow, ...BookingUnitRow[]], asked: 
             .toSorted()
             .at(-1) || null
         : last.back_on,
-    lostOn: last.state === 'lost' ? lostOn({ asked, serial: last.unit_serial }) : null,
+    lostOn: last.state === 'lost' && last.id !== asked.found ? lostOn({ asked, serial: last.unit_serial }) : null,
     notice: notice === undefined ? null : noticeOf(notice),
     isReleased: last.state === 'released' && outOn === null,
   };
@@ -128,7 +131,7 @@ function unitPiece(rows: readonly [BookingUnitRow, ...BookingUnitRow[]], asked: 
 
 function lostOn({ asked, serial }: { readonly asked: Frozen; readonly serial: string }): string | null {
   const move = movesOfBooking(asked.db, asked.booking.id).findLast(
-    (one) => one.unit_serial === serial && one.to_state === 'lost',
+    (one) => one.unit_serial === serial && one.to_state === 'lost' && one.from_state !== 'lost',
   );
   return move?.at.slice(0, 10) ?? null;
 }

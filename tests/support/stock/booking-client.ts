@@ -90,16 +90,17 @@ function client(id: number): () => void {
     tell(answer, { deed: 'extend', booking: booking.number, endsBefore });
   }
 
-  /** The unit that was taken out is found sound at once, or nothing would be left after a while; so is any other that a kill left there. */
+  /** Whichever is free takes its place. The unit that was taken out is found sound at once, or nothing would be left after a while; so is any other that a kill left there. */
   function swap(booking: Held): void {
     const serial = one(booking.serials);
     const model = house.kit.find(({ serials }) => serials.includes(serial)) ?? one(house.kit);
-    const replacement = one(model.serials);
-    const asked = { number: booking.number, serial, replacement, why: 'it stuttered' };
-    const answer = patiently(() => swapUnit(context, asked));
-    const serials = booking.serials.map((of) => (answer?.ok && of === serial ? replacement : of));
-    held.push({ ...booking, serials });
-    tell(answer, { deed: 'swap', booking: booking.number, serial, replacement });
+    const took = model.serials.find((replacement) => {
+      const asked = { number: booking.number, serial, replacement, why: 'it stuttered' };
+      const answer = patiently(() => swapUnit(context, asked));
+      tell(answer, { deed: 'swap', booking: booking.number, serial, replacement });
+      return answer?.ok;
+    });
+    held.push({ ...booking, serials: booking.serials.map((of) => (of === serial ? (took ?? of) : of)) });
     for (const of of [serial, one(model.serials)])
       patiently(() => changeUnitState(context, { serial: of, to: 'ready', reason: 'tried, and sound' }));
   }

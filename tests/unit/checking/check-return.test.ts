@@ -35,7 +35,8 @@ const RATES = {
 /**
  * By hand. More hire 90.00 − 72.00 = 18.00, its waiver 12 % = 2.16. Cleaning from sewage 90.00; water costs nothing and has no line.
  * Repair 1.25 h × 74.00 = 92.50 and parts for 12.35 make 104.85. Loss 2 × 31.00. Used 3 of 8 pegs: 5 × (145 × 85 % = 123.25, rounded to 123) back.
- * Taxed at 21 %: 1800 + 9000 + 10 485 + 6200 − 615 = 26 870, tax 5642.70; exempt 216.
+ * Found: 250.00 charged for the loss given back, 40.00 of hire taken off; another charged 30.00 with 45.00 of hire gives 30.00 and takes 30.00.
+ * Taxed at 21 %: 1800 + 9000 + 10 485 + 6200 − 615 − 25 000 + 4000 − 3000 + 3000 = 5870, tax 1232.70; exempt 216.
  */
 const ASKED: CheckedReturn = {
   terms: TERMS,
@@ -55,6 +56,9 @@ const ASKED: CheckedReturn = {
     },
     { kind: 'loss', about: 'item 1', count: 2, replacement_minor: 3100, cause: { kind: 'not known' } },
     { kind: 'sold', about: 'item 2', quoted: 8, used: 3, price_minor: 145 },
+    { kind: 'found', about: 'piece 3', charged_minor: 25_000, hire_minor: 4000 },
+    { kind: 'found', about: 'piece 4', charged_minor: 3000, hire_minor: 4500 },
+    { kind: 'found', about: 'piece 5', charged_minor: 0, hire_minor: 4500 },
   ],
 };
 const line = (
@@ -75,18 +79,22 @@ const LINES: readonly ChargeFigures[] = [
   line('repair', 'piece 1', 1, 10_485),
   line('loss', 'item 1', 2, 3100),
   line('unused', 'item 2', -5, 123),
+  line('found', 'piece 3', -1, 25_000),
+  line('until found', 'piece 3', 1, 4000),
+  line('found', 'piece 4', -1, 3000),
+  line('until found', 'piece 4', 1, 3000),
   line('waiver', 'waiver', 1, 216, 'E'),
 ];
 const TOTALS: ReturnFigures = {
   currency: 'EUR',
   lines: LINES,
   taxes: [
-    { code: 'S', percent: 21, taxable_minor: 26_870, tax_minor: 5643 },
+    { code: 'S', percent: 21, taxable_minor: 5870, tax_minor: 1233 },
     { code: 'E', percent: 0, taxable_minor: 216, tax_minor: 0 },
   ],
-  net_minor: 27_086,
-  tax_minor: 5643,
-  gross_minor: 32_729,
+  net_minor: 6086,
+  tax_minor: 1233,
+  gross_minor: 7319,
 };
 
 const codes = ({ lines = LINES, totals = TOTALS }: { lines?: readonly ChargeFigures[]; totals?: ReturnFigures }) =>
@@ -104,9 +112,9 @@ const VIOLATIONS: Readonly<Record<string, Parameters<typeof codes>[0]>> = {
   'return-amount': { totals: { ...TOTALS, lines: [{ ...line('loss', 'item 1', -2, -3100) }] } },
   'return-currency': { totals: { ...TOTALS, currency: 'GBP' } },
   'return-taxes': { totals: { ...TOTALS, taxes: TOTALS.taxes.slice(1) } },
-  'return-net': { totals: { ...TOTALS, net_minor: 27_087 } },
-  'return-tax-total': { totals: { ...TOTALS, tax_minor: 5642 } },
-  'return-gross': { totals: { ...TOTALS, gross_minor: 32_730 } },
+  'return-net': { totals: { ...TOTALS, net_minor: 6087 } },
+  'return-tax-total': { totals: { ...TOTALS, tax_minor: 1232 } },
+  'return-gross': { totals: { ...TOTALS, gross_minor: 7320 } },
 };
 
 describe('checking the charges of a return', () => {
@@ -196,6 +204,14 @@ const FACT = fc.oneof(
     quoted: fc.integer({ min: 0, max: 20 }),
     used: fc.integer({ min: 0, max: 20 }),
     price_minor: MONEY,
+  }),
+  fc.record({
+    kind: fc.constant('found' as const),
+    ...ABOUT,
+    charged_minor: MONEY,
+    note: fc.constant('N-00001'),
+    hire_minor: MONEY,
+    sentence: fc.constant('x'),
   }),
 );
 const RANDOM = fc.record({

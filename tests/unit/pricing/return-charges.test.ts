@@ -181,6 +181,34 @@ describe('charges of a return', () => {
   });
 });
 
+describe('a piece that was charged as lost and is found', () => {
+  const found = (change: Partial<Extract<ReturnFact, { kind: 'found' }>> = {}): ReturnFact => ({
+    ...ABOUT,
+    kind: 'found',
+    charged_minor: toMinor(240_000),
+    note: 'N-00007',
+    hire_minor: toMinor(31_500),
+    sentence: 'On hire until 2026-04-02.',
+    ...change,
+  });
+
+  it('is given back as it was charged, less the hire until it was found, without waiver on that hire', () => {
+    expect(charged([found()])).toMatchObject([
+      { kind: 'found', quantity: -1, unit_minor: 240_000, net_minor: -240_000, tax: 'S', open: null },
+      { kind: 'until found', quantity: 1, net_minor: 31_500, tax: 'S', sentence: 'On hire until 2026-04-02.' },
+    ]);
+    expect(charged([found()])[0]?.sentence).toContain('return note N-00007');
+  });
+
+  it('never costs anything in the end, and nothing at all where nothing was charged', () => {
+    const lines = charged([found({ charged_minor: toMinor(20_000) })]);
+    expect(lines.map(({ net_minor }) => net_minor)).toEqual([-20_000, 20_000]);
+    expect(lines[1]?.sentence).toContain('No more is taken than is given back');
+    expect(charged([found({ charged_minor: toMinor(0) })])).toEqual([]);
+    expect(charged([found({ hire_minor: toMinor(0) })])).toHaveLength(1);
+  });
+});
+
 describe("the Desk's word on a charge", () => {
   const [line] = charged([loss({ kind: 'left out', words: 'misuse' })]) as readonly [ReturnLine];
   const [open] = charged([loss({ kind: 'not known' })]) as readonly [ReturnLine];

@@ -17,10 +17,11 @@ import { toMinor } from '#lib/money/money.ts';
 import { returnCharges } from '#lib/pricing/return-charges.ts';
 import type { Cause, ReturnFact, ReturnLine } from '#lib/pricing/return-facts.ts';
 import type { Context } from '#lib/services/context.ts';
-import { knownModels } from '#lib/services/house/house-facts.ts';
-import { holds } from '#lib/stock/booking-life.ts';
-import { bookedUnitStateOf } from '../booking-record.ts';
+import { houseFacts, knownModels } from '#lib/services/house/house-facts.ts';
+import { hasEnded, holds } from '#lib/stock/booking-life.ts';
+import { bookedUnitStateOf, bookingStateOf } from '../booking-record.ts';
 import { hireOfBooking } from '../hire-of-booking.ts';
+import { type ChargedLoss, chargedAsLost, foundFact } from './charged-as-lost.ts';
 import { type CountedPieces, countedPieces } from './counted-pieces.ts';
 import { isAwaited } from './find-piece.ts';
 import { type QuotedTerms, quotedTerms } from './frozen-terms.ts';
@@ -53,8 +54,11 @@ export function chargesOf(db: DbOrTx, { context, booking }: Asked): Result<Charg
   if (!terms.ok) return terms;
   const pieces = piecesOfBooking(db, booking.id).filter(({ note_id }) => note_id === null);
   const isAllBack = isEverythingBack(db, booking);
-  const counted = isAllBack ? countedPieces(context, booking) : [];
-  const facts = factsOf({ db, context, booking, terms: terms.value, pieces, counted, isAllBack });
+  // The note with which a booking closed settled all but what was lost and is found since.
+  const isLast = isAllBack && !hasEnded(bookingStateOf(booking));
+  const counted = isLast ? countedPieces(context, booking) : [];
+  const losses = chargedAsLost(db, booking);
+  const facts = factsOf({ db, context, booking, terms: terms.value, pieces, counted, isLast, losses });
   const question = {
     terms: terms.value.papers.house.pricing,
     rates: terms.value.rates,
@@ -88,7 +92,9 @@ interface FactsAsked extends Asked {
   readonly terms: QuotedTerms;
   readonly pieces: readonly CheckedPiece[];
   readonly counted: readonly CountedPieces[];
-  readonly isAllBack: boolean;
+  /** The note that closes the booking: it settles what never left and what is counted, too. */
+  readonly isLast: boolean;
+  readonly losses: ReadonlyMap<number, ChargedLoss>;
 }
 
 function factsOf(asked: FactsAsked): readonly ReturnFact[] {
@@ -111,15 +117,30 @@ function factsOf(asked: FactsAsked): readonly ReturnFact[] {
         orders: orders.filter(({ piece_id }) => piece_id === piece.id),
       }),
     ),
+    ...foundFacts(asked, models),
     ...hireFacts(asked),
     ...counted.flatMap((one) => countedFacts({ counted: one, model: models.get(one.model), terms })),
   ];
 }
 
+/** What was charged as lost before and is here now. */
+function foundFacts(asked: FactsAsked, models: ReadonlyMap<string, Model>): readonly ReturnFact[] {
+  const { db, context, booking, terms, pieces, losses } = asked;
+  const house =
+    terms.papers.house.terms.hireUntilFound ?? houseFacts(context, terms.papers.site.startsOn).terms.hireUntilFound;
+  return pieces.flatMap((piece) => {
+    const loss = losses.get(piece.booking_unit_id);
+    const model = models.get(piece.model);
+    if (loss === undefined || model === undefined) return [];
+    return [foundFact(db, { context, booking, hireUntilFound: house ?? 'charged', piece, loss, model })];
+  });
+}
+
 /** Hire of what these pieces end; with the last note also of what never left and of counted pieces. */
-function hireFacts({ db, context, booking, pieces, isAllBack }: FactsAsked): readonly ReturnFact[] {
+function hireFacts({ db, context, booking, pieces, isLast, losses }: FactsAsked): readonly ReturnFact[] {
   const hire = hireOfBooking(db, { context, booking })?.pieces ?? [];
-  const here = new Set(pieces.map(({ booking_unit_id }) => booking_unit_id));
+  const ended = pieces.filter(({ booking_unit_id }) => !losses.has(booking_unit_id));
+  const here = new Set(ended.map(({ booking_unit_id }) => booking_unit_id));
   const settled = new Set(
     piecesOfBooking(db, booking.id).flatMap(({ note_id, booking_unit_id }) =>
       note_id === null ? [] : [booking_unit_id],
@@ -128,7 +149,7 @@ function hireFacts({ db, context, booking, pieces, isAllBack }: FactsAsked): rea
   return hire
     .filter(({ rows }) => {
       const last = rows.at(-1);
-      return (last !== undefined && here.has(last)) || (isAllBack && (last === undefined || !settled.has(last)));
+      return (last !== undefined && here.has(last)) || (isLast && (last === undefined || !settled.has(last)));
     })
     .map(({ change }) => change);
 }

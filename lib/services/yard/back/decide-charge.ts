@@ -11,11 +11,10 @@ import { type Decision, decide } from '#lib/pricing/return-decisions.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
 import { logChange } from '#lib/services/log-change.ts';
-import { hasEnded } from '#lib/stock/booking-life.ts';
-import { bookingNumbered, bookingStateOf } from '../booking-record.ts';
+import { bookingNumbered } from '../booking-record.ts';
 import { chargesOf } from './charges-of.ts';
 import { whoIs } from './open-return.ts';
-import { bookingEnded } from './return-record.ts';
+import { mayBeSettled } from './return-record.ts';
 
 export interface ChargeWord {
   readonly number: string;
@@ -40,7 +39,8 @@ interface Writing {
 function write(tx: DbOrTx, { context, word }: Writing): Result<{ readonly decision: string }> {
   const booking = bookingNumbered(tx, word.number);
   if (!booking.ok) return booking;
-  if (hasEnded(bookingStateOf(booking.value))) return bookingEnded(booking.value);
+  const open = mayBeSettled(tx, booking.value);
+  if (!open.ok) return open;
   const charges = chargesOf(tx, { context, booking: booking.value });
   if (!charges.ok) return charges;
   const charge = charges.value.charges.find(({ key }) => key === word.key);

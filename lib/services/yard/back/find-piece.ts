@@ -11,6 +11,7 @@ import { outWith } from '#db/queries/next-hires.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { readScan } from '#lib/stock/scan-code.ts';
 import { unitWith } from '../unit-places.ts';
+import { isFound } from './charged-as-lost.ts';
 
 export interface FoundPiece {
   readonly unit: UnitRow;
@@ -51,9 +52,10 @@ export function findBookedPiece(db: DbOrTx, { booking, scan }: Scanned): Result<
   return ok({ unit: unit.value, booked });
 }
 
-/** A unit that was swapped on hire is awaited too, until it is back. */
+/** A unit that was swapped on hire is awaited too, until it is back, and so is one that was lost, until it is found. */
 export function isAwaited({ state, out_on, back_on }: BookingUnitRow): boolean {
-  return ['out', 'back', 'lost'].includes(state) || (state === 'swapped' && out_on !== null && back_on === null);
+  if (state === 'lost') return !isFound({ state, back_on });
+  return ['out', 'back'].includes(state) || (state === 'swapped' && out_on !== null && back_on === null);
 }
 
 export function mayComeIn({ unit, booked }: FoundPiece): Result<true> {

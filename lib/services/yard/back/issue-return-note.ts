@@ -32,7 +32,7 @@ import { endBooking } from '../end-booking.ts';
 import { type ChargeOf, type ChargesOf, chargesOf } from './charges-of.ts';
 import { whoIs } from './open-return.ts';
 import { returnNoteInput } from './return-note-input.ts';
-import { bookingEnded } from './return-record.ts';
+import { mayBeSettled } from './return-record.ts';
 import { takeOffShelves } from './take-off-shelves.ts';
 
 export interface IssuedNote {
@@ -85,7 +85,8 @@ interface ReadyNote {
 function readyNote(db: DbOrTx, { context, number }: NoteWanted): Result<ReadyNote> {
   const booking = bookingNumbered(db, number);
   if (!booking.ok) return booking;
-  if (hasEnded(bookingStateOf(booking.value))) return bookingEnded(booking.value);
+  const open = mayBeSettled(db, booking.value);
+  if (!open.ok) return open;
   const charges = chargesOf(db, { context, booking: booking.value });
   if (!charges.ok) return charges;
   if (charges.value.pieces.length === 0)
@@ -150,7 +151,8 @@ function write(tx: DbOrTx, { context, ready, frozen, bytes }: Writing): Result<I
   });
   for (const { id } of charges.pieces) changePiece(tx, { id, set: { note_id: noteId } });
   putDecisionsOnNote(tx, { bookingId: booking.id, noteId });
-  if (charges.isAllBack) {
+  const closes = charges.isAllBack && !hasEnded(bookingStateOf(booking));
+  if (closes) {
     takeOffShelves(tx, { context, booking });
     const closed = endBooking(tx, { context, booking, to: 'closed', why: `return note ${noteNumber}` });
     invariant(closed.ok, closed.ok ? '' : closed.reason.sentence);
@@ -159,13 +161,13 @@ function write(tx: DbOrTx, { context, ready, frozen, bytes }: Writing): Result<I
     note: noteNumber,
     sha256: sha256(bytes),
     gross_minor: decided.gross_minor,
-    closed: charges.isAllBack,
+    closed: closes,
   };
   logChange(tx, { context, deed: { action: 'return note issued', subject: `booking ${booking.number}`, detail } });
   return ok({
     number: noteNumber,
     grossMinor: decided.gross_minor,
     currency: decided.currency,
-    isClosed: charges.isAllBack,
+    isClosed: closes,
   });
 }

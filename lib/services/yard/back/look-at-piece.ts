@@ -8,7 +8,7 @@ import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
 import { findBookedPiece, mayComeIn } from './find-piece.ts';
-import { returnUnderWay } from './return-record.ts';
+import { returnTakenIn } from './return-record.ts';
 
 export interface LookedAt {
   readonly returnId: number;
@@ -19,7 +19,7 @@ export function lookAtPiece(context: Context, { returnId, scan }: LookedAt): Res
   const allowed = authorise(context, 'read the yard');
   if (!allowed.ok) return allowed;
   const { db } = context.database;
-  const record = returnUnderWay(db, returnId);
+  const record = returnTakenIn(db, returnId);
   if (!record.ok) return record;
   const found = findBookedPiece(db, { booking: record.value.booking, scan });
   if (!found.ok) return found;

@@ -27,6 +27,7 @@ import { hasEnded } from '#lib/stock/booking-life.ts';
 import type { Contamination } from '#lib/stock/check-in.ts';
 import { bookingNumbered, bookingStateOf } from '../booking-record.ts';
 import { type Hit, hitsOf, wayFor } from '../engagements.ts';
+import { lastNotedReturn } from './charged-as-lost.ts';
 import { type CountedPieces, countedPieces } from './counted-pieces.ts';
 import { isAwaited } from './find-piece.ts';
 import { contaminationOf, contaminationWords } from './return-record.ts';
@@ -82,6 +83,8 @@ export interface BackView {
   readonly awaited: readonly AwaitedPiece[];
   readonly returns: readonly ReturnView[];
   readonly counted: readonly CountedPieces[];
+  /** The return that takes pieces in now; null before one is begun. Of a closed booking only one begun since it closed. */
+  readonly taking: number | null;
   /** Bookings that a late piece hits. */
   readonly hits: readonly Hit[];
   readonly notes: readonly { readonly number: string; readonly issuedAt: string }[];
@@ -114,10 +117,19 @@ export function openBack(context: Context, number: string): Result<BackView> {
       returnView(db, { row, pieces: pieces.filter(({ return_id }) => return_id === row.id) }),
     ),
     counted: countedPieces(context, booking),
+    taking: takingReturn(db, booking),
     hits: lateHits(db, { context, booking, awaited }),
     notes: notesOfBooking(db, booking.id).map(({ number: note, issued_at }) => ({ number: note, issuedAt: issued_at })),
     mayTake: authorise(context, 'take equipment back').ok,
   });
+}
+
+function takingReturn(db: DbOrTx, booking: BookingRow): number | null {
+  const last = returnsOfBooking(db, booking.id).at(-1);
+  if (last === undefined) return null;
+  if (!hasEnded(bookingStateOf(booking))) return last.id;
+  const isSince = booking.closed_at !== null && last.opened_at >= booking.closed_at;
+  return isSince && last.id > lastNotedReturn(db, booking) ? last.id : null;
 }
 
 interface AwaitedAsked {

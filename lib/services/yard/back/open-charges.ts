@@ -13,6 +13,7 @@ import { bookingNumbered, bookingStateOf } from '../booking-record.ts';
 import { type ChargeOf, type ChargesOf, chargesOf } from './charges-of.ts';
 import { decidedReturn } from './issue-return-note.ts';
 import { LABELS } from './return-note-input.ts';
+import { mayBeSettled } from './return-record.ts';
 
 export interface ChargeView {
   readonly key: string;
@@ -51,7 +52,8 @@ export interface ChargesView {
   readonly charges: readonly ChargeView[];
   /** Pieces that came back and stand on no note yet. */
   readonly pieces: number;
-  readonly isAllBack: boolean;
+  /** Whether the booking closes with the next note. */
+  readonly closes: boolean;
   /** What the note would come to; null while a charge waits for a word. */
   readonly total: { readonly net: number; readonly tax: number; readonly gross: number } | null;
   readonly notes: readonly NoteView[];
@@ -67,7 +69,8 @@ export function openCharges(context: Context, number: string): Result<ChargesVie
   const notes = notesOfBooking(db, booking.value.id).map(noteView);
   const found = chargesOf(db, { context, booking: booking.value });
   if (!found.ok) return found;
-  const isOver = hasEnded(bookingStateOf(booking.value));
+  const isOver = !mayBeSettled(db, booking.value).ok;
+  const closes = !hasEnded(bookingStateOf(booking.value));
   const { terms, charges, pieces, isAllBack } = found.value;
   const { pricing } = terms.papers.house;
   return ok({
@@ -77,7 +80,7 @@ export function openCharges(context: Context, number: string): Result<ChargesVie
     leavesOut: pricing.waiver.leavesOut,
     charges: isOver || pieces.length === 0 ? [] : charges.map((charge) => chargeView(charge, terms.waiver)),
     pieces: pieces.length,
-    isAllBack,
+    closes: closes && isAllBack,
     total: totalOf(found.value),
     notes,
     mayDecide: authorise(context, 'decide charges').ok && !isOver,

@@ -16,6 +16,7 @@ import { logChange } from '#lib/services/log-change.ts';
 import { hasEnded } from '#lib/stock/booking-life.ts';
 import type { Contamination } from '#lib/stock/check-in.ts';
 import { bookingNumbered, bookingStateOf } from '../booking-record.ts';
+import { isAwaited } from './find-piece.ts';
 import { bookingEnded } from './return-record.ts';
 
 export interface Declaration {
@@ -41,8 +42,9 @@ interface Opening {
 function open(tx: DbOrTx, { context, declared }: Opening): Result<{ readonly id: number }> {
   const booking = bookingNumbered(tx, declared.number);
   if (!booking.ok) return booking;
-  if (hasEnded(bookingStateOf(booking.value))) return bookingEnded(booking.value);
-  const isOut = unitsOfBooking(tx, booking.value.id).some(({ state }) => ['out', 'back', 'lost'].includes(state));
+  const state = bookingStateOf(booking.value);
+  const isOut = unitsOfBooking(tx, booking.value.id).some(isAwaited);
+  if (hasEnded(state) && !(state === 'closed' && isOut)) return bookingEnded(booking.value);
   if (!isOut)
     return failed({
       code: 'nothing-out',

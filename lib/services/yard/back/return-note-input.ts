@@ -17,6 +17,7 @@ import { knownModels } from '#lib/services/house/house-facts.ts';
 import { paperContext } from '#lib/services/quotes/papers-of.ts';
 import { CONDITIONS } from '#lib/stock/check-in.ts';
 import { unitWith } from '../unit-places.ts';
+import { chargedAsLost } from './charged-as-lost.ts';
 import type { ChargesOf } from './charges-of.ts';
 import { countedPieces } from './counted-pieces.ts';
 import { isAwaited } from './find-piece.ts';
@@ -42,12 +43,20 @@ export function returnNoteInput(db: DbOrTx, asked: NoteAsked): ReturnNoteInput {
     bookingNumber: booking.number,
     quote: `${quote.number} ${quote.revision}`,
     orderNumber: booking.order_number,
+    refersTo: earlierNotes(db, { booking, charges }),
     waiver,
     arrivals: returns.map((row) => arrival(db, { ...asked, row })),
     offHire: offHireNotices(db, booking),
     stillOut: stillOut(db, { context, booking }),
     charges: money(decided, papers.house.pricing.taxCategories),
   };
+}
+
+/** Of what was found: the note on which it was charged as lost. */
+function earlierNotes(db: DbOrTx, { booking, charges }: Pick<NoteAsked, 'booking' | 'charges'>): readonly string[] {
+  const losses = chargedAsLost(db, booking);
+  const notes = charges.pieces.flatMap(({ booking_unit_id }) => losses.get(booking_unit_id)?.note.number ?? []);
+  return [...new Set(notes)].toSorted();
 }
 
 interface ArrivalAsked extends NoteAsked {
@@ -159,4 +168,6 @@ export const LABELS: Readonly<Record<DecidedReturn['lines'][number]['kind'], str
   loss: 'Loss',
   consumed: 'Used up',
   unused: 'Unused',
+  found: 'Loss given back',
+  'until found': 'Hire until found',
 };

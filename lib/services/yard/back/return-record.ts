@@ -1,12 +1,12 @@
 /*
  * A return as its services read it, with its booking, and what stands for every return of it.
- * Invariant: nothing is checked in for a booking that has ended.
+ * Invariant: nothing is checked in for a booking that has ended, but what was charged as lost and is found after it closed.
  * Not here: deciding and writing (check-in.ts, count-back.ts).
  * Read next: open-return.ts.
  */
 import type { DbOrTx } from '#db/client.ts';
 import { type BookingRow, findBookingById } from '#db/queries/bookings.ts';
-import { findReturn, type ReturnRow } from '#db/queries/returns.ts';
+import { findReturn, piecesOfBooking, type ReturnRow } from '#db/queries/returns.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { hasEnded } from '#lib/stock/booking-life.ts';
@@ -33,6 +33,21 @@ export function returnUnderWay(db: DbOrTx, id: number): Result<ReturnRecord> {
   if (!record.ok) return record;
   const { booking } = record.value;
   return hasEnded(bookingStateOf(booking)) ? bookingEnded(booking) : record;
+}
+
+/** Of a closed booking only what was lost is awaited, so that every other piece is refused by itself. */
+export function returnTakenIn(db: DbOrTx, id: number): Result<ReturnRecord> {
+  const record = readReturn(db, id);
+  if (!record.ok || bookingStateOf(record.value.booking) === 'closed') return record;
+  return returnUnderWay(db, id);
+}
+
+/** Charges are decided while the booking runs, and after it for what was found since the last note. */
+export function mayBeSettled(db: DbOrTx, booking: BookingRow): Result<true> {
+  const state = bookingStateOf(booking);
+  if (!hasEnded(state)) return ok(true);
+  const isFound = piecesOfBooking(db, booking.id).some(({ note_id }) => note_id === null);
+  return state === 'closed' && isFound ? ok(true) : bookingEnded(booking);
 }
 
 export function bookingEnded(booking: BookingRow) {

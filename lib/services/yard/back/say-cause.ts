@@ -12,11 +12,10 @@ import type { Cause } from '#lib/pricing/return-facts.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
 import { logChange } from '#lib/services/log-change.ts';
-import { hasEnded } from '#lib/stock/booking-life.ts';
-import { bookingNumbered, bookingStateOf } from '../booking-record.ts';
+import { bookingNumbered } from '../booking-record.ts';
 import { chargesOf } from './charges-of.ts';
 import { whoIs } from './open-return.ts';
-import { bookingEnded } from './return-record.ts';
+import { mayBeSettled } from './return-record.ts';
 
 export interface CauseSaid {
   readonly number: string;
@@ -39,7 +38,8 @@ interface Saying {
 function say(tx: DbOrTx, { context, said }: Saying): Result<{ readonly cause: Cause['kind'] }> {
   const booking = bookingNumbered(tx, said.number);
   if (!booking.ok) return booking;
-  if (hasEnded(bookingStateOf(booking.value))) return bookingEnded(booking.value);
+  const open = mayBeSettled(tx, booking.value);
+  if (!open.ok) return open;
   const charges = chargesOf(tx, { context, booking: booking.value });
   if (!charges.ok) return charges;
   const isAsked = charges.value.charges.some(

@@ -14,9 +14,11 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
 import { logChange } from '#lib/services/log-change.ts';
+import { recordMove } from '../booking-record.ts';
 import { undoUnits } from '../undo-units.ts';
 import { moveUnit, unitWith } from '../unit-places.ts';
-import { returnUnderWay } from './return-record.ts';
+import { isFound } from './charged-as-lost.ts';
+import { returnTakenIn } from './return-record.ts';
 
 export interface CheckInUndo {
   readonly pieceId: number;
@@ -37,7 +39,7 @@ interface Undoing {
 function takeBack(tx: DbOrTx, { context, undo }: Undoing): Result<{ readonly serial: string }> {
   const piece = standingPiece(tx, undo.pieceId);
   if (!piece.ok) return piece;
-  const record = returnUnderWay(tx, piece.value.return_id);
+  const record = returnTakenIn(tx, piece.value.return_id);
   if (!record.ok) return record;
   if (piece.value.note_id !== null)
     return failed({
@@ -52,10 +54,15 @@ function takeBack(tx: DbOrTx, { context, undo }: Undoing): Result<{ readonly ser
   invariant(booked !== undefined, 'A checked-in piece is a unit of a booking.');
   const unit = unitWith(tx, booked.unit_serial);
   if (!unit.ok) return unit;
+  const before = BEFORE.parse(JSON.parse(piece.value.before_json));
+  if (isFound(booked) && before.state === 'lost' && unit.value.state !== 'quarantine')
+    return failed({
+      code: 'unit-taken-again',
+      sentence: `${booked.unit_serial} is ${unit.value.state} by now: the check-in stays.`,
+    });
   const { booking } = record.value;
   const undone = stepBack(tx, { context, booking, booked, why: undo.why });
   if (!undone.ok) return undone;
-  const before = BEFORE.parse(JSON.parse(piece.value.before_json));
   const at = timestamp(context);
   changePiece(tx, { id: piece.value.id, set: { undone_at: at, undone_why: undo.why } });
   for (const { id } of orders)
@@ -66,10 +73,10 @@ function takeBack(tx: DbOrTx, { context, undo }: Undoing): Result<{ readonly ser
   moveUnit(tx, {
     context,
     unit: unit.value,
-    set: before,
-    kind: 'out',
+    set: isFound(booked) && before.state !== 'lost' ? {} : before,
+    kind: isFound(booked) ? 'missing' : 'out',
     before: unit.value.state,
-    after: before.state,
+    after: isFound(booked) && before.state !== 'lost' ? unit.value.state : before.state,
     reason: `check-in taken back: ${undo.why}`,
     reference: booking.number,
   });
@@ -85,8 +92,14 @@ interface SteppingBack {
   readonly why: string;
 }
 
-/** A swapped unit stays swapped; it is only away again. */
+/** A swapped unit stays swapped and a lost one lost; it is only away again. */
 function stepBack(tx: DbOrTx, { context, booking, booked, why }: SteppingBack): Result<true> {
+  if (isFound(booked)) {
+    const found = { context, bookingId: booking.id, unit: booked.unit_serial, from: 'lost', to: 'lost' } as const;
+    changeBookingUnit(tx, { id: booked.id, set: { back_on: null } });
+    recordMove(tx, { ...found, what: 'not found after all', why });
+    return ok(true);
+  }
   if (booked.state !== 'swapped')
     return undoUnits(tx, { context, booking, units: [booked], to: 'out', what: 'check-in taken back', why });
   changeBookingUnit(tx, { id: booked.id, set: { back_on: null } });

@@ -30,7 +30,8 @@ export default async function BackPage({ params }: BackParams) {
     );
   }
   const view = back.value;
-  const current = view.returns.at(-1);
+  const current = view.returns.find(({ id }) => id === view.taking);
+  const isOver = view.hasEnded && (view.state !== 'closed' || view.awaited.length === 0);
   return (
     <>
       <div className="heading">
@@ -41,16 +42,13 @@ export default async function BackPage({ params }: BackParams) {
         </small>
       </div>
       <Late view={view} />
-      {view.hasEnded ? <p className="notice">This booking is {view.state}: nothing more comes back with it.</p> : null}
-      {view.hasEnded || view.awaited.length === 0 ? null : (
+      {isOver ? <p className="notice">This booking is {view.state}: nothing more comes back with it.</p> : null}
+      {view.hasEnded && !isOver ? <Found view={view} /> : null}
+      {isOver || view.awaited.length === 0 ? null : (
         <BackDeclare key={view.returns.length} view={view} isFirst={current === undefined} />
       )}
-      {view.hasEnded || current === undefined ? null : (
-        <>
-          <BackCheck key={current.id} current={current} awaited={view.awaited} />
-          <BackCounted current={current} counted={view.counted} />
-        </>
-      )}
+      {isOver || current === undefined ? null : <BackCheck key={current.id} current={current} awaited={view.awaited} />}
+      {view.hasEnded || current === undefined ? null : <BackCounted current={current} counted={view.counted} />}
       <BackIn returns={view.returns} />
       <p className="tools">
         <Link className="button main" href={`/yard/charges/${view.number}`}>
@@ -64,6 +62,19 @@ export default async function BackPage({ params }: BackParams) {
         </Link>
       </p>
     </>
+  );
+}
+
+/** A closed booking may still get back what was charged as lost. */
+function Found({ view }: { readonly view: BackView }) {
+  const lost = view.awaited.map(({ serial }) => serial).join(', ');
+  return (
+    <div className="notice">
+      <p>
+        <strong>This booking is closed.</strong> Charged as lost: {lost}. If one of them has been found, begin a return
+        and scan it: it goes to quarantine, and what is given back for it waits under Charges for the Desk.
+      </p>
+    </div>
   );
 }
 

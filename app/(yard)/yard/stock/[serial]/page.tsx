@@ -47,6 +47,7 @@ export default async function UnitPage({ params }: UnitPageProps) {
         · <Link href={`/yard/stock?model=${model.number}`}>all units of this model</Link> ·{' '}
         <a href={`/api/v1/labels?kind=unit&serial=${unit.serial}`}>Label to print</a>
       </p>
+      <LostOnHire detail={detail} />
       <div className="columns">
         <UnitFacts detail={detail} />
         <Engagements detail={detail} />
@@ -65,6 +66,19 @@ export default async function UnitPage({ params }: UnitPageProps) {
       )}
       <History detail={detail} />
     </>
+  );
+}
+
+/** What was lost on a hire comes in through its booking, so that what was charged for it is given back. */
+function LostOnHire({ detail: { unit, history } }: { readonly detail: UnitDetail }) {
+  const missing = unit.state === 'lost' ? history.find(({ kind }) => kind === 'missing') : undefined;
+  if (missing === undefined) return null;
+  return (
+    <p className="notice">
+      It was lost with booking {missing.reference}. If it has been found,{' '}
+      <Link href={`/yard/back/${missing.reference}`}>check it in there</Link>: what was charged for it is then given
+      back.
+    </p>
   );
 }
 
