@@ -30,7 +30,7 @@ const core = {
     ),
   // What is worth asking about a line: looks at the whole chain of one line, knows no storage and no words.
   questions: 'kernel units money engineering equipment duty intake rules kits pricing'.split(' '),
-  documents: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules'],
+  documents: ['kernel', 'units', 'money', 'equipment', 'duty', 'rules', 'wording'],
   alike: [],
   wording: ['kernel', 'money'],
   enquiry: ['kernel'],

@@ -19,6 +19,10 @@ export function baseFields(currencyUnit: string): readonly EquipmentField[] {
       'House number, one or two capital letters, a hyphen and three or four digits: D-214. It never changes.',
     ]),
     model.text(['name', 'name', 'What people call it, in plain words.']),
+    model.text(
+      ['name_de', 'name in German', 'What it is called on German papers and screens; empty keeps the English name.'],
+      { optional: true },
+    ),
     model.flag(['counted', 'counted', 'Pieces without serial numbers, such as pins and pegs, counted on the shelf.']),
     model.flag([
       'made_to_order',

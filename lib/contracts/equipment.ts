@@ -33,6 +33,8 @@ const minor = z.int().nonnegative();
 const base = {
   number: text.regex(/^[A-Z]{1,2}-\d{3,4}$/, 'is not of the form D-123'),
   name: text,
+  /** The name on German papers and screens; the English one stands in where it is missing. */
+  name_de: text.optional(),
   mass_kg: positive,
   case: z.strictObject({ length_mm: positive, width_mm: positive, height_mm: positive }),
   rates: z.strictObject({
@@ -119,6 +121,7 @@ function readBase(model: z.infer<typeof baseSchema>): Omit<Model, 'role' | 'fact
   return {
     number: model.number,
     name: model.name,
+    ...(model.name_de === undefined ? {} : { germanName: model.name_de }),
     mass: kilograms(model.mass_kg),
     case: {
       length: millimetres(model.case.length_mm),
@@ -145,6 +148,7 @@ function writeBase(model: Model): z.input<typeof baseSchema> {
   return {
     number: model.number,
     name: model.name,
+    ...(model.germanName === undefined ? {} : { name_de: model.germanName }),
     mass_kg: model.mass,
     case: {
       length_mm: toMillimetres(model.case.length),

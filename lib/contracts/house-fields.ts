@@ -79,6 +79,21 @@ export const STANDING_SECTIONS: readonly HouseSection[] = [
       { path: 'lift_limit_kg', label: 'One person lifts at most, kg', kind: 'number' },
     ],
   },
+  {
+    title: 'In German',
+    fields: [
+      {
+        path: 'german_words',
+        label: 'What the house writes itself',
+        kind: 'rows',
+        help: 'Terms, bands, exclusions, rules and items, each exactly as it stands in English. What has no German words stays English on German papers.',
+        columns: [
+          { path: 'english', label: 'English', kind: 'text' },
+          { path: 'german', label: 'German', kind: 'text' },
+        ],
+      },
+    ],
+  },
 ];
 
 const TAX_CODES = ['S', 'Z', 'E', 'AE', 'O'] as const;

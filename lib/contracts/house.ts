@@ -44,6 +44,12 @@ const termsSchema = z.strictObject({
   text: z.array(text).min(1),
 });
 
+/** The house's own words beside how it says them in German: terms, bands, exclusions, rules, items of the price list. */
+const germanWordsSchema = z
+  .array(z.strictObject({ english: text.max(1000), german: text.max(1000) }))
+  .max(300)
+  .default([]);
+
 const bandSchema = z.strictObject({
   id: text,
   name: text,
@@ -121,6 +127,7 @@ const standingFields = {
   terms: termsSchema,
   turnaround_days: z.int().min(0),
   lift_limit_kg: z.number().positive(),
+  german_words: germanWordsSchema,
 };
 
 export const houseStandingSchema = z.strictObject(standingFields);
@@ -224,6 +231,7 @@ export interface HouseFacts {
   /** What one unit of its own currency buys of others; absent in what was frozen before it was kept, as what follows. */
   readonly exchange?: readonly { readonly currency: string; readonly rate: number }[];
   readonly returns?: ReturnRates;
+  readonly germanWords?: readonly { readonly english: string; readonly german: string }[];
 }
 
 export function parseHouse(json: unknown): Result<HouseFacts> {
@@ -280,6 +288,7 @@ function readHouse(house: z.output<typeof houseSchema>): HouseFacts {
     priceList: house.price_list,
     exchange: house.exchange,
     returns: returnRates(house.returns ?? {}),
+    ...(house.german_words.length === 0 ? {} : { germanWords: house.german_words }),
     houseRules: house.house_rules
       .filter((rule) => rule.off !== true)
       .map(({ id, kind, value, sentence }) => ({ id, kind, value, sentence })),

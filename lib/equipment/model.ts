@@ -29,6 +29,8 @@ interface ModelBase {
   /** House number, e.g. `D-214`; unique. */
   readonly number: string;
   readonly name: string;
+  /** The name on German papers and screens. */
+  readonly germanName?: string;
   readonly mass: Kilograms;
   readonly case: CaseSize;
   readonly rates: RateCard;

@@ -98,7 +98,7 @@ function headBand(paper: Paper): Piece {
   const [name = '', ...address] = paper.to;
   const left = CONTENT_WIDTH * 0.38;
   const to = stacked([
-    textPiece({ text: 'For', style: TEXT.label, width: left - 12 }),
+    textPiece({ text: paper.toWords ?? 'For', style: TEXT.label, width: left - 12 }),
     textPiece({ text: name, style: TEXT.strong, width: left - 12 }),
     ...address.map((text) => textPiece({ text, style: TEXT.plain, width: left - 12 })),
   ]);

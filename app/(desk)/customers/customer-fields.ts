@@ -59,7 +59,7 @@ const PRINT: CustomerGroup = {
     {
       key: 'language',
       label: 'Language',
-      help: 'A tag such as en or pt-BR, for whoever writes to them; papers are drawn in English.',
+      help: 'A tag such as en, de or pt-BR, for whoever writes to them. Quotes, site sheets and return notes are drawn in German for de, in English for all others.',
       kind: 'text',
     },
   ],

@@ -27,6 +27,8 @@ export interface DriveLineSubject {
   readonly line: ScheduleLine;
   readonly duty: Duty;
   readonly system: UnitSystem;
+  /** Its lettering in another language; as it is where it is absent. */
+  readonly tell?: (words: string) => string;
 }
 
 type Words = Pick<CallOut, 'title' | 'detail'>;

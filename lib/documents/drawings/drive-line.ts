@@ -35,11 +35,13 @@ export function driveLine(subject: DriveLineSubject): Drawing {
   const faced = facing(upright, subject.line.place.faces?.value);
   const drawn = fitted(faced);
   const box = extentOf(drawn.shapes);
+  const { tell = same } = subject;
+  const calls = drawn.calls.map((call) => ({ ...call, title: tell(call.title), detail: tell(call.detail) }));
   const notes = setUpNote(subject, parts).flatMap((words) =>
-    wrapText(words, { size: NOTE_SIZE, bold: false, width: WIDTH - 12, maxLines: 12 }),
+    wrapText(tell(words), { size: NOTE_SIZE, bold: false, width: WIDTH - 12, maxLines: 12 }),
   );
   const labelled = drawCalls({
-    calls: drawn.calls,
+    calls,
     width: WIDTH,
     top: 4,
     bottom: Math.max(box.height + MARGIN * 2, 190),
@@ -48,14 +50,18 @@ export function driveLine(subject: DriveLineSubject): Drawing {
   const foot = notes.map(
     (words, index): Shape => text(point(6, labelled.bottom + 6 + index * 9), words, { size: NOTE_SIZE, role: 'muted' }),
   );
-  const told = drawn.calls.map((call) => `${call.title}: ${call.detail}`).join('. ');
+  const told = calls.map((call) => `${call.title}: ${call.detail}`).join('. ');
   return {
     width: WIDTH,
     height: height + 2,
-    title: `Drive line for ${subject.line.tag}`,
-    description: `Side view from power source to valve. ${told}.`,
+    title: tell(`Drive line for ${subject.line.tag}`),
+    description: `${tell('Side view from power source to valve.')} ${told}.`,
     shapes: [...drawn.shapes, ...labelled.shapes, ...foot],
   };
+}
+
+function same(words: string): string {
+  return words;
 }
 
 /** Puts the picture between the label columns: on the middle where it fits, moved or made smaller where it does not. */

@@ -36,6 +36,14 @@ export interface LadderSubject {
   readonly assembly?: Assembly;
   readonly models?: readonly Model[];
   readonly system: UnitSystem;
+  /** Its lettering in another language; as it is where it is absent. */
+  readonly tell?: (words: string) => string;
+}
+
+/** A figure stays with its unit, in whatever language. */
+export function lettering({ tell }: LadderSubject): (words: string) => string {
+  if (tell === undefined) return (words) => words;
+  return (words) => tell(words.replaceAll('\u00a0', ' ')).replace(/(?<=\d) (?=N·m|lbf)/g, '\u00a0');
 }
 
 /** Bounds above the lowest that a panel names one by one; the rest are counted. */

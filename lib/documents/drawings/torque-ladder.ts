@@ -6,7 +6,14 @@
  */
 import type { Drawing, PaintRole, Shape } from './drawing.ts';
 import { rungsBefore } from './ladder-before.ts';
-import { chainMarks, type DirectionMarks, directionMarks, type LadderSubject, type Mark } from './ladder-marks.ts';
+import {
+  chainMarks,
+  type DirectionMarks,
+  directionMarks,
+  type LadderSubject,
+  lettering,
+  type Mark,
+} from './ladder-marks.ts';
 import { neededHeight, placeLabels } from './place-labels.ts';
 import { circle, hatch, line, point, polygon, polyline, rect, text } from './shapes.ts';
 import { wrapText } from './text-width.ts';
@@ -28,9 +35,13 @@ const GAP = 2.6;
 const TOP_OF_SCALE = 3;
 
 export function torqueLadder(subject: LadderSubject): Drawing {
-  const sides = [directionMarks(subject, 'opening'), directionMarks(subject, 'closing')];
+  const letter = lettering(subject);
+  const sides = [directionMarks(subject, 'opening'), directionMarks(subject, 'closing')].map(({ labels, ...side }) => ({
+    ...side,
+    labels: labels.map((mark) => ({ ...mark, words: letter(mark.words) })),
+  }));
   const before = sidesBefore(subject);
-  const chain = chainMarks(subject);
+  const chain = chainMarks(subject).map((mark) => ({ ...mark, words: letter(mark.words) }));
   const scale = scaleFor({ sides: [...sides, ...before], chain, system: subject.system });
   const widths = chain.length > 0 ? [174, 174, 132] : [240, 240];
   const columns = widths.map((width, index) => ({
@@ -46,21 +57,27 @@ export function torqueLadder(subject: LadderSubject): Drawing {
   const shapes: Shape[] = [...frame({ scale, plot, y, panels })];
   for (const panel of panels) {
     shapes.push(
-      ...(panel.side === null ? chainLane({ panel, y, chain }) : directionLanes({ panel, side: panel.side, y, plot })),
+      ...(panel.side === null
+        ? chainLane({ panel, y, chain, letter })
+        : directionLanes({ panel, side: panel.side, y, plot, letter })),
     );
     shapes.push(...labelsOf({ panel, y, plot, scale }));
   }
   notes.forEach((note, index) => {
-    shapes.push(text(point(AXIS, TOP + plot + BOTTOM + index * 9), note.words, { size: SIZE, role: note.role }));
+    shapes.push(
+      text(point(AXIS, TOP + plot + BOTTOM + index * 9), letter(note.words), { size: SIZE, role: note.role }),
+    );
   });
   return {
     width: WIDTH,
     height: TOP + plot + BOTTOM + notes.length * 9,
-    title: `Torque ladder of ${subject.duty.tag}`,
-    description: described(sides, chain),
+    title: letter(`Torque ladder of ${subject.duty.tag}`),
+    description: described({ sides, chain, letter }),
     shapes,
   };
 }
+
+type Letter = (words: string) => string;
 
 function sidesBefore({ before, system }: LadderSubject): readonly DirectionMarks[] {
   if (before === undefined) return [];
@@ -159,12 +176,16 @@ function directionLanes(asked: {
   readonly side: DirectionMarks;
   readonly y: (torque: number) => number;
   readonly plot: number;
+  readonly letter: Letter;
 }): Shape[] {
-  const { panel, side, y, plot } = asked;
+  const { panel, side, y, plot, letter } = asked;
   const left = panel.x + 6;
   const lane = { run: left + 2, start: left + 21, window: left + 40 };
   const shapes: Shape[] = [
-    text(point(left, TOP - 10), side.direction === 'opening' ? 'Opening' : 'Closing', { size: 8.5, bold: true }),
+    text(point(left, TOP - 10), letter(side.direction === 'opening' ? 'Opening' : 'Closing'), {
+      size: 8.5,
+      bold: true,
+    }),
   ];
   const neverY = y(side.never);
   const neverBox = { x: left, y: TOP, width: panel.lanes - 6, height: Math.max(0.5, neverY - TOP) };
@@ -189,7 +210,7 @@ function directionLanes(asked: {
     ['limiter', lane.window + 9],
   ] as const;
   for (const [words, x] of captions)
-    shapes.push(text(point(x, TOP + plot + 9), words, { size: 6, anchor: 'middle', role: 'muted' }));
+    shapes.push(text(point(x, TOP + plot + 9), letter(words), { size: 6, anchor: 'middle', role: 'muted' }));
   return shapes;
 }
 
@@ -247,14 +268,15 @@ function chainLane(asked: {
   readonly panel: Panel;
   readonly y: (torque: number) => number;
   readonly chain: readonly Mark[];
+  readonly letter: Letter;
 }): Shape[] {
-  const { panel, y, chain } = asked;
+  const { panel, y, chain, letter } = asked;
   const x = panel.x + 8;
   const sure = chain[0]?.torque ?? 0;
   const stall = chain[1]?.torque ?? sure;
   const box = { x: x + 3, y: y(sure), width: 14, height: y(-Infinity) - y(sure) };
   const shapes: Shape[] = [
-    text(point(x, TOP - 10), 'Chain, at the valve', { size: 8.5, bold: true }),
+    text(point(x, TOP - 10), letter('Chain, at the valve'), { size: 8.5, bold: true }),
     rect(box, { fill: 'valve', stroke: 'capacity', weight: 'medium' }),
     hatch(box, { pattern: 'crossed', spacing: 5, stroke: 'grid' }),
     rect(
@@ -351,13 +373,23 @@ function footNotes({
   return notes;
 }
 
-function described(sides: readonly DirectionMarks[], chain: readonly Mark[]): string {
+function described({
+  sides,
+  chain,
+  letter,
+}: {
+  readonly sides: readonly DirectionMarks[];
+  readonly chain: readonly Mark[];
+  readonly letter: Letter;
+}): string {
   const told = sides.map(
     (side) =>
-      `${side.direction === 'opening' ? 'Opening' : 'Closing'}: ${side.labels.map((label) => label.words.replace(/\u00a0/g, ' ')).join('; ')}.`,
+      `${letter(side.direction === 'opening' ? 'Opening' : 'Closing')}: ${side.labels.map((label) => label.words.replace(/\u00a0/g, ' ')).join('; ')}.`,
   );
   return [
     ...told,
-    ...(chain.length > 0 ? [`Chain: ${chain.map((mark) => mark.words.replace(/\u00a0/g, ' ')).join('; ')}.`] : []),
+    ...(chain.length > 0
+      ? [`${letter('Chain')}: ${chain.map((mark) => mark.words.replace(/\u00a0/g, ' ')).join('; ')}.`]
+      : []),
   ].join(' ');
 }

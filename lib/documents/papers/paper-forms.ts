@@ -14,7 +14,11 @@ export function paperInForms(
   paper: Paper,
   { forms, names }: { readonly forms: WrittenForms; readonly names: readonly string[] },
 ): Paper {
-  const write = writer({ forms, names });
+  return rewritten(paper, writer({ forms, names }));
+}
+
+/** Everything that a paper says, word by word through `write`; not who it is from and to. */
+export function rewritten(paper: Paper, write: Write): Paper {
   return {
     ...paper,
     facts: paper.facts.map((fact) => factIn(fact, write)),

@@ -53,6 +53,8 @@ export interface PaperContext {
   readonly customer: CustomerInput;
   readonly site: SiteInput;
   readonly models: readonly Model[];
+  /** Pictures are lettered in the paper's language before they are set; absent where that is English. */
+  readonly tell?: (words: string) => string;
 }
 
 /** One line of the schedule with what was worked out for it; null where it is not served. */

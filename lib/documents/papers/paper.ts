@@ -34,6 +34,8 @@ export interface Paper {
   readonly foot: string;
   /** `Page {page} of {pages}` in the paper's language; English where it is absent. */
   readonly pageWords?: string;
+  /** Over whom it goes to; English where it is absent. */
+  readonly toWords?: string;
   readonly blocks: readonly Block[];
 }
 

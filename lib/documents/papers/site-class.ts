@@ -33,6 +33,7 @@ export function classBlocks(asked: {
   const { assembly } = one;
   if (assembly === null) return [];
   const { system, models } = context;
+  const lettered = { assembly, models, duty: one.duty, system, ...(context.tell ? { tell: context.tell } : {}) };
   const name = `Class ${one.number} of ${asked.of}: ${valveWords(one.line)}`;
   return [
     { kind: 'page break' },
@@ -42,13 +43,13 @@ export function classBlocks(asked: {
       tone: 'plain',
       text: `${countText(one.valves, 'valve')}: ${tagsText(one.tags, 14)}.${one.crews.length > 0 ? ` Crew ${one.crews.join(', ')}.` : ''} ${partNumbersText(assembly)}`,
     },
-    { kind: 'drawing', drawing: driveLine({ assembly, models, line: one.line, duty: one.duty, system }), share: 0.9 },
+    { kind: 'drawing', drawing: driveLine({ ...lettered, line: one.line }), share: 0.9 },
     ...limiterBlocks(assembly, system),
     { kind: 'facts', columns: 3, items: expected(one, assembly, system) },
     { kind: 'text', tone: 'plain', text: restraintWords(assembly, models, system) },
     { kind: 'page break' },
     { kind: 'heading', level: 2, text: `${name}: work and record` },
-    { kind: 'drawing', drawing: torqueLadder({ duty: one.duty, assembly, models, system }), share: 0.84 },
+    { kind: 'drawing', drawing: torqueLadder(lettered), share: 0.84 },
     ...findingBlocks(one, { told: asked.told, system }),
     ...(assembly.parts.adapters.length > 1
       ? [

@@ -15,6 +15,8 @@ export type NumberForm = (typeof NUMBER_FORMS)[number];
 export interface WrittenForms {
   readonly dates: DateForm;
   readonly numbers: NumberForm;
+  /** Commas between thousands, as sentences have them, are rewritten too; absent in what was frozen before they were. */
+  readonly commas?: 'rewritten';
 }
 
 /** A person chooses the decimal mark alone; spaces part the thousands (ISO 80000-1, 7.3.1). */
@@ -34,11 +36,13 @@ export function writer({
   readonly forms: WrittenForms;
   readonly names?: readonly string[];
 }): (words: string) => string {
-  const plain = (words: string) => rewritten(words, { forms, pattern: PATTERN });
+  const source = forms.commas === undefined ? PATTERN.source : COMMAS_TOO;
+  const all = new RegExp(source, 'gu');
+  const plain = (words: string) => rewritten(words, { forms, pattern: all });
   const kept = [...new Set(names)].filter((name) => plain(name) !== name).toSorted((a, b) => b.length - a.length);
   if (kept.length === 0) return plain;
   const literal = kept.map((name) => name.replace(/[\\^$.*+?()[\]{}|]/g, '\\$&')).join('|');
-  const pattern = new RegExp(`(?<![\\w.])(?:${literal})(?![\\w])|${PATTERN.source}`, 'gu');
+  const pattern = new RegExp(`(?<![\\w.])(?:${literal})(?![\\w])|${source}`, 'gu');
   return (words) => rewritten(words, { forms, pattern });
 }
 
@@ -46,6 +50,8 @@ const DATE = String.raw`(?<![\w.-])(?<day>\d{1,2}) (?<month>${MONTHS.join('|')})
 const ISO_DATE = String.raw`(?<![\w-])(?<iso>\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01]))(?![\w-])`;
 const NUMBER = String.raw`(?<![\w.,]|[\w)]-)(?<whole>\d{1,3}(?: \d{3})+(?![\d])|\d+)(?:\.(?<part>\d+))?(?![\w]|\.\d| \d{3}\.\d)`;
 const PATTERN = new RegExp(`“[^”]*”|${DATE}|${ISO_DATE}|${NUMBER}`, 'gu');
+/** `1,250 N·m` would read as one and a quarter where the comma is the decimal mark. German quotation marks hold quoted words too. */
+const COMMAS_TOO = `„[^“]*“|“[^”]*”|${DATE}|${ISO_DATE}|(?<![\\w.,])(?<grouped>\\d{1,3}(?:,\\d{3})+)(?:\\.(?<fraction>\\d+))?(?![\\w,])|${NUMBER}`;
 
 /** What a number after it belongs to: a place in a document, a thread, the clauses of a standard. */
 const CITED =
@@ -61,6 +67,8 @@ function rewritten(words: string, { forms, pattern }: Rewriting): string {
     const found = groupsOf(rest);
     if (found.year !== undefined) return dateIn(isoOf(found), forms.dates);
     if (found.iso !== undefined) return dateIn(found.iso, forms.dates);
+    if (found.grouped !== undefined)
+      return numberIn(found.grouped.replaceAll(',', ' '), { part: found.fraction, before: '', forms, all: true });
     if (found.whole === undefined) return whole;
     const at = rest.findIndex((value) => typeof value === 'number');
     const before = words.slice(0, Number(rest[at]));
@@ -68,7 +76,9 @@ function rewritten(words: string, { forms, pattern }: Rewriting): string {
   });
 }
 
-type Found = Readonly<Partial<Record<'day' | 'month' | 'year' | 'iso' | 'whole' | 'part', string>>>;
+type Found = Readonly<
+  Partial<Record<'day' | 'month' | 'year' | 'iso' | 'whole' | 'part' | 'grouped' | 'fraction', string>>
+>;
 
 function groupsOf(rest: readonly unknown[]): Found {
   const last = rest.at(-1);
@@ -80,7 +90,8 @@ function isoOf({ day = '', month = '', year = '' }: Found): string {
   return `${year}-${String(number).padStart(2, '0')}-${day.padStart(2, '0')}`;
 }
 
-interface NumberFound extends Found {
+interface NumberFound {
+  readonly part?: string | undefined;
   readonly before: string;
   readonly forms: WrittenForms;
   /** The words are this number and nothing else. */

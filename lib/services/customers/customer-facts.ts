@@ -17,6 +17,7 @@ import type { NumberForm, WrittenForms } from '#lib/documents/words/written-form
 import type { HouseRule } from '#lib/duty/site.ts';
 import type { Context } from '#lib/services/context.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import { type Language, languageNamed } from '#lib/wording/language.ts';
 
 export interface CustomerTerms {
   /** Id of a delivery band of the house; null where none is agreed. */
@@ -48,6 +49,8 @@ export interface CustomerFacts {
   readonly currency: string | null;
   /** How they write dates and figures; null where the house's own form holds for both. */
   readonly forms: WrittenForms | null;
+  /** What their papers are written in; English where there are no words in theirs. */
+  readonly language: Language;
   /** The customer's rules; each sentence names whose it is. */
   readonly houseRules: readonly HouseRule[];
 }
@@ -70,6 +73,7 @@ export function readCustomer(context: Context, customerId: number): CustomerFact
     },
     currency: facts.currency,
     forms: formsOf(facts),
+    language: languageOf(facts.language),
     houseRules: facts.house_rules
       .filter((rule) => rule.off !== true)
       .map(({ id, kind, value, sentence }) => ({
@@ -95,10 +99,17 @@ const NUMBERS: Readonly<Record<(typeof NUMBER_FORMATS)[number], NumberForm>> = {
   '1.234,5': 'point-comma',
 };
 
-function formsOf({ date_format, number_format }: CustomerSheet): WrittenForms | null {
-  const dates = date_format === null ? 'written' : DATES[date_format];
-  const numbers = number_format === null ? 'space-point' : NUMBERS[number_format];
-  return dates === 'written' && numbers === 'space-point' ? null : { dates, numbers };
+/** German papers have German dates and figures where nothing else is agreed; a month written out would be English. */
+function formsOf({ date_format, number_format, language }: CustomerSheet): WrittenForms | null {
+  const isGerman = languageOf(language) === 'de';
+  const chosen = date_format === null ? 'written' : DATES[date_format];
+  const dates = isGerman && chosen === 'written' ? 'day-month-year' : chosen;
+  const numbers = number_format === null ? (isGerman ? 'space-comma' : 'space-point') : NUMBERS[number_format];
+  return dates === 'written' && numbers === 'space-point' ? null : { dates, numbers, commas: 'rewritten' };
+}
+
+function languageOf(tag: string | null): Language {
+  return languageNamed(tag?.split('-')[0]) ?? 'en';
 }
 
 /** The facts as they are stored, every field present. */

@@ -50,6 +50,7 @@ export function gatherQuote(context: Context, { enquiryId, number }: Gathering):
     issuedOn: today(context),
     system: enquiry.paperUnits,
     ...(enquiry.customer.forms === null ? {} : { forms: enquiry.customer.forms }),
+    ...(enquiry.customer.language === 'en' ? {} : { language: enquiry.customer.language }),
     ...(first.option.exchange === null ? {} : { exchange: first.option.exchange }),
     house: houseFacts(context, enquiry.site.startsOn),
     customer: enquiry.customer.onPapers,

@@ -11,6 +11,8 @@ import { type WrittenForms, writer } from '#lib/documents/words/written-forms.ts
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Model } from '#lib/equipment/model.ts';
+import type { Language } from '#lib/wording/language.ts';
+import { type Teller, tellerFor } from '#lib/wording/told-in.ts';
 
 interface OfOption {
   readonly site: Pick<Site, 'name'>;
@@ -22,6 +24,7 @@ interface OfOption {
 interface NamesOnPapers extends OfOption {
   readonly number: string;
   readonly forms?: WrittenForms;
+  readonly language?: Language;
   readonly house: HouseFacts;
   readonly customer: CustomerInput;
   readonly title: string;
@@ -38,6 +41,28 @@ export function writerFor(input: NamesOnPapers): (words: string) => string {
   return forms === undefined ? (words) => words : writer({ forms, names: paperNames(input) });
 }
 
+/** Texts in the language of the papers, with the names of equipment and the house's own words in it. */
+export function tellerOf(input: NamesOnPapers): Teller {
+  const { language = 'en' } = input;
+  return tellerFor({ language, names: paperNames(input), own: ownWords(input) });
+}
+
+/** What the house has a German name for. */
+export function ownWords({
+  models,
+  house,
+}: {
+  readonly models: readonly Model[];
+  readonly house: Pick<HouseFacts, 'germanWords'>;
+}): ReadonlyMap<string, string> {
+  return new Map([
+    ...models.flatMap(({ name, germanName }): readonly (readonly [string, string])[] =>
+      germanName === undefined ? [] : [[name, germanName]],
+    ),
+    ...(house.germanWords ?? []).map(({ english, german }) => [english, german] as const),
+  ]);
+}
+
 export function paperNames(input: NamesOnPapers): readonly string[] {
   const { house, customer, models, lines, serials, others = [] } = input;
   return [
@@ -52,7 +77,7 @@ export function paperNames(input: NamesOnPapers): readonly string[] {
       option?.name ?? '',
       ...(choices?.lines ?? []).map(({ text }) => text),
     ]),
-    ...models.flatMap(({ number, name, marking }) => [number, name, marking ?? '']),
+    ...models.flatMap(({ number, name, germanName, marking }) => [number, name, germanName ?? '', marking ?? '']),
     ...lines.flatMap(({ tag, place }) => [tag, place.location ?? '']),
     ...Object.values(serials).flat(),
   ].filter((name) => name !== '');

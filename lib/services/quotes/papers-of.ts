@@ -19,6 +19,7 @@ import {
   SHORT_OF_TIME_OR_STOCK,
   type UnservedLine,
 } from '#lib/documents/papers/paper-inputs.ts';
+import { paperInLanguage } from '#lib/documents/papers/paper-language.ts';
 import type { QuoteOptionInput } from '#lib/documents/papers/quote-option-input.ts';
 import { type QuoteInput, quotePaper } from '#lib/documents/papers/quote-paper.ts';
 import { sitePaper } from '#lib/documents/papers/site-paper.ts';
@@ -38,8 +39,9 @@ import { crewDaysOf } from '#lib/services/plans/crew-days-of.ts';
 import { crewOffset, lackingSentences } from '#lib/services/plans/crew-numbers.ts';
 import { packKit } from '#lib/services/plans/pack-kit.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
+import type { Language } from '#lib/wording/language.ts';
 import { paperLines } from './paper-lines.ts';
-import { paperNames } from './paper-names.ts';
+import { paperNames, tellerOf } from './paper-names.ts';
 
 export const PAPER_KINDS = ['quote', 'packing-list', 'site-sheet', 'calculation'] as const;
 export type PaperKind = (typeof PAPER_KINDS)[number];
@@ -51,6 +53,8 @@ export interface PapersInput {
   readonly system?: UnitSystem;
   /** How the customer writes dates and figures; where it is absent the house's own form. */
   readonly forms?: WrittenForms;
+  /** What they are written in; English where it is absent. */
+  readonly language?: Language;
   /** Where another currency than the house's own is quoted: at which rate. */
   readonly exchange?: Exchange;
   readonly house: HouseFacts;
@@ -112,13 +116,25 @@ export function optionOf(input: PapersInput, slot: number): PapersInput | undefi
 }
 
 export function paperOf(kind: PaperKind, input: PapersInput): Paper {
-  const paper = inHouseForm(kind, input);
+  const paper = inLanguage(kind, input);
   const { forms } = input;
   return forms === undefined ? paper : paperInForms(paper, { forms, names: paperNames(input) });
 }
 
-function inHouseForm(kind: PaperKind, input: PapersInput): Paper {
+/** Packing list and calculation sheet stay in the house's own language. */
+function inLanguage(kind: PaperKind, input: PapersInput): Paper {
+  const { language = 'en' } = input;
   const context = paperContext(input);
+  if (language === 'en' || (kind !== 'quote' && kind !== 'site-sheet')) return inHouseForm(kind, { input, context });
+  const teller = tellerOf(input);
+  const paper = inHouseForm(kind, { input, context: { ...context, tell: teller.tell } });
+  return paperInLanguage(paper, { language, teller });
+}
+
+function inHouseForm(
+  kind: PaperKind,
+  { input, context }: { readonly input: PapersInput; readonly context: PaperContext },
+): Paper {
   switch (kind) {
     case 'quote':
       return quotePaper(quoteInput(input));
