@@ -13,16 +13,7 @@ const packs = fieldGroup('Lithium packs', { optional: true });
 
 export function baseFields(currencyUnit: string): readonly EquipmentField[] {
   return [
-    model.text([
-      'number',
-      'number',
-      'House number, one or two capital letters, a hyphen and three or four digits: D-214. It never changes.',
-    ]),
-    model.text(['name', 'name', 'What people call it, in plain words.']),
-    model.text(
-      ['name_de', 'name in German', 'What it is called on German papers and screens; empty keeps the English name.'],
-      { optional: true },
-    ),
+    ...nameFields(),
     model.flag(['counted', 'counted', 'Pieces without serial numbers, such as pins and pegs, counted on the shelf.']),
     model.flag([
       'made_to_order',
@@ -83,5 +74,20 @@ export function baseFields(currencyUnit: string): readonly EquipmentField[] {
       { unit: 'Wh', range: [0.1, 5000] },
     ),
     packs.count(['lithium.packs', 'packs', 'How many packs travel with it.'], { range: [1, 20] }),
+  ];
+}
+
+function nameFields(): readonly EquipmentField[] {
+  return [
+    model.text([
+      'number',
+      'number',
+      'House number, one or two capital letters, a hyphen and three or four digits: D-214. It never changes.',
+    ]),
+    model.text(['name', 'name', 'What people call it, in plain words.']),
+    model.text(
+      ['name_de', 'name in German', 'What it is called on German papers and screens; empty keeps the English name.'],
+      { optional: true },
+    ),
   ];
 }

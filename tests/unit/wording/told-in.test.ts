@@ -6,7 +6,7 @@ import type { FactsOf, Scope } from '#lib/rules/facts.ts';
 import { findingOf, type RuleOf } from '#lib/rules/rule.ts';
 import { GERMAN_TABLES } from '#lib/wording/german/all-sentences.ts';
 import { tellerFor } from '#lib/wording/told-in.ts';
-import { sourceTexts } from '#tests/support/text-templates.ts';
+import { sourceTexts } from '#tests/support/papers/text-templates.ts';
 
 const numbersIn = (text: string): readonly string[] =>
   (text.match(/\d+(?:[.,]\d+)*/g) ?? []).toSorted((a, b) => a.localeCompare(b));
