@@ -114,6 +114,8 @@ export const RETURN_WORDS: Readonly<Record<string, string>> = {
   'It did not come back': 'Es kam nicht zurück',
   '{0} did not come back': '{0} kamen nicht zurück',
   '{0}: replacement value {1}.': '{0}: Wiederbeschaffungswert {1}.',
+  'It was charged as lost on return note {0} and has been found: the {1} charged there are given back.':
+    'Es wurde auf dem Rückgabeschein {0} als verloren berechnet und ist gefunden: Die dort berechneten {1} werden erstattet.',
   'No damage waiver was taken.': 'Keine Haftungsbegrenzung war gewählt.',
   'The damage waiver covers it.': 'Die Haftungsbegrenzung gilt dafür.',
   'The damage waiver leaves out {0}.': 'Von der Haftungsbegrenzung ausgenommen: {0}.',
