@@ -116,6 +116,7 @@ const IN_PARTS: readonly string[] = [
   '7: there is nothing that an adapter can grip7; the Desk looks at it.',
   '77 at the cheapest mix of rates, 7: 7 each, times 7.7',
   '7: 7 came back unused and 7 credited at 7 % of 7 each.',
+  'It can be served with compressed air of 7 at the valve7.',
   '▲ 7 is below what the valve may need to start: it may not move at the torque allowed. Agree with the owner before the work; do not go higher.',
   'Sample house rule: 7 7.',
 ];
@@ -123,8 +124,8 @@ const IN_PARTS: readonly string[] = [
 describe('sentences in the source', () => {
   const teller = tellerFor({ language: 'de' });
   const texts = SOURCES.flatMap(({ folder, files, properties }) =>
-    readdirSync(folder)
-      .filter((name) => name.endsWith('.ts') && files.test(name))
+    readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((name) => name.endsWith('.ts') && files.test(path.basename(name)))
       .flatMap((name) => sourceTexts(path.join(folder, name), new Set<string>(properties))),
   );
 
