@@ -36,7 +36,7 @@ export default defineConfig({
     },
   },
   webServer: {
-    command: `node --import ./lib/launch/true-address.mjs node_modules/next/dist/bin/next start -p ${port} -H 127.0.0.1`,
+    command: `node --import ./lib/launch/true-address.mjs --import ./lib/launch/answer-status.mjs node_modules/next/dist/bin/next start -p ${port} -H 127.0.0.1`,
     url: `http://127.0.0.1:${port}/api/ping`,
     reuseExistingServer: false,
     timeout: 60_000,

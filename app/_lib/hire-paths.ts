@@ -1,3 +1,6 @@
+import type { Refused } from '#lib/kernel/result.ts';
+import { secondsToWait } from './respond.ts';
+
 /** Addresses inside self-service. */
 export const hirePaths = {
   start: '/hire',
@@ -14,4 +17,10 @@ export function inHire(path: string, said: Readonly<Record<string, string>> = {}
     status: 303,
     headers: { location: query.size === 0 ? path : `${path}?${query}`, 'cache-control': 'no-store' },
   });
+}
+
+/** What a page says of the form that was sent before it. */
+export function refusedSaid(reason: Refused): Readonly<Record<string, string>> {
+  const wait = secondsToWait(reason);
+  return { refused: reason.code, ...(wait === undefined ? {} : { wait: String(wait) }) };
 }

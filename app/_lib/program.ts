@@ -1,6 +1,7 @@
 import { headers } from 'next/headers';
 import type { z } from 'zod';
-import type { Result } from '#lib/kernel/result.ts';
+import { LIMITS } from '#lib/kernel/limits.ts';
+import { failed, type Result } from '#lib/kernel/result.ts';
 import type { Context } from '#lib/services/context.ts';
 import { once } from '#lib/services/self-service/once.ts';
 import { openKey } from '#lib/services/self-service/open-key.ts';
@@ -40,6 +41,8 @@ export async function changeOnce<Schema extends z.ZodType, Value>(
   const { program, request, schema, deed, run } = changing;
   const key = openKey(program.context, program.sent);
   if (!key.ok) return key;
+  if (Number(request.headers.get('content-length')) > LIMITS.self_service_file_bytes)
+    return failed({ code: 'body-too-large', sentence: 'A request has 8 MB at most: send fewer valves at once.' });
   const body = await readBody(request, schema);
   if (!body.ok) return body;
   return once(program.context, {

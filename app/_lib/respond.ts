@@ -20,6 +20,8 @@ const STATUS: Readonly<Record<string, number>> = {
   'changed-meanwhile': 409,
   'plan-not-current': 409,
   'body-unreadable': 400,
+  'file-too-large': 413,
+  'body-too-large': 413,
 };
 
 /** Answers JSON, or a problem document (RFC 9457) that carries the stable code and the sentence for the user. */
@@ -28,8 +30,13 @@ export function respond<Value>(result: Result<Value>, status = 200): Response {
   return problem(result);
 }
 
+export function statusOf(code: string): number {
+  return STATUS[code] ?? (code.startsWith('no-such-') ? 404 : 422);
+}
+
 export function problem({ reason }: Failed<Refused>): Response {
-  const status = STATUS[reason.code] ?? (reason.code.startsWith('no-such-') ? 404 : 422);
+  const status = statusOf(reason.code);
+  const wait = secondsToWait(reason);
   return Response.json(
     {
       type: `/problems/${reason.code}`,
@@ -39,9 +46,23 @@ export function problem({ reason }: Failed<Refused>): Response {
       // Single fields that are to be put right, where the refusal names them.
       ...('problems' in reason ? { problems: reason.problems } : {}),
     },
-    { status, headers: { 'content-type': 'application/problem+json' } },
+    {
+      status,
+      headers: {
+        'content-type': 'application/problem+json',
+        ...(wait === undefined ? {} : { 'retry-after': String(wait) }),
+      },
+    },
   );
 }
+
+/** Where the refusal says after how many seconds it is worth asking again. */
+export function secondsToWait(reason: Refused): number | undefined {
+  if ('retry_after_s' in reason && typeof reason.retry_after_s === 'number') return reason.retry_after_s;
+  return reason.code === 'busy' ? BUSY_S : undefined;
+}
+
+const BUSY_S = 20;
 
 /** Reads and checks a JSON body; says which field is wrong and how. */
 export async function readBody<Schema extends z.ZodType>(

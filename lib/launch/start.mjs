@@ -67,6 +67,8 @@ async function serve() {
       './lib/launch/end-with-parent.mjs',
       '--import',
       './lib/launch/true-address.mjs',
+      '--import',
+      './lib/launch/answer-status.mjs',
       packaged('next/dist/bin/next'),
       isDevelopment ? 'dev' : 'start',
       '-p',

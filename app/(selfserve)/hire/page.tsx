@@ -42,7 +42,7 @@ export default async function StartPage({ searchParams }: { readonly searchParam
     <>
       <h1>{say(language, 'start.title')}</h1>
       <p className={look.lead}>{say(language, 'start.lead')}</p>
-      <Refused code={refused} language={language} />
+      <Refused code={refused} wait={textIn(search.wait)} language={language} />
       <form
         method="post"
         action="/hire/start"
@@ -53,12 +53,14 @@ export default async function StartPage({ searchParams }: { readonly searchParam
         <Hidden ticket={ticket} language={language} />
         <Picture drawing={questionPicture('driven_by', language)} label={textOf(language, 'how', 'driven_by')} />
         <Choice
+          layout="beside"
           name="driven_by"
           legend={textOf(language, 'ask', 'driven_by')}
           options={options('driven_by')}
           chosen={given.driven_by ?? ''}
         />
         <Choice
+          layout="beside"
           name="valve_type"
           legend={textOf(language, 'ask', 'valve_type')}
           options={options('valve_type')}
@@ -76,6 +78,7 @@ export default async function StartPage({ searchParams }: { readonly searchParam
           <small>{textOf(language, 'how', 'size')}</small>
         </Field>
         <Choice
+          layout="beside"
           name="condition"
           legend={textOf(language, 'ask', 'condition')}
           options={options('condition')}
@@ -129,6 +132,7 @@ function ZoneAndDates({ language, firstDay, given }: ZoneAndDatesProps) {
   return (
     <Fragment>
       <Choice
+        layout="beside"
         name="zone"
         legend={say(language, 'start.zone')}
         chosen={given.zone ?? ''}

@@ -57,9 +57,11 @@ interface Tried {
 function tooMany({ tries, turn, now }: Tried): Result<never> | null {
   const oldest = tries.at(-TURNS[turn].most);
   if (oldest === undefined) return null;
-  const minutes = Math.max(1, Math.ceil((Date.parse(oldest) + WINDOW_MS - now.getTime()) / 60_000));
+  const seconds = Math.max(1, Math.ceil((Date.parse(oldest) + WINDOW_MS - now.getTime()) / 1000));
+  const minutes = Math.ceil(seconds / 60);
   return failed({
     code: 'too-many-tries',
+    retry_after_s: seconds,
     sentence: `That was asked too often. Wait ${minutes} ${minutes === 1 ? 'minute' : 'minutes'}, then try again.`,
   });
 }

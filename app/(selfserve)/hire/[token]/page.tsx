@@ -34,7 +34,7 @@ export default async function OrderPage({ params, searchParams }: OrderProps) {
   const { token } = await params;
   const search = await searchParams;
   const view = await openOrderView(context, { token, address });
-  if (!view.ok) return <NoPage code={view.reason.code} language={language} />;
+  if (!view.ok) return <NoPage reason={view.reason} language={language} />;
   const order = view.value;
   const until = textIn(search.until);
   const tried = until === undefined ? null : tryOrderExtension(context, { token, address, until });
@@ -45,7 +45,7 @@ export default async function OrderPage({ params, searchParams }: OrderProps) {
   return (
     <>
       <h1>{say(language, 'order.title')}</h1>
-      <Refused code={refused} language={language} />
+      <Refused code={refused} wait={textIn(search.wait)} language={language} />
       {handed !== undefined && (
         <p role="status" className={look.done}>
           {say(language, 'desk.done-apart', { number: handed })}

@@ -17,7 +17,8 @@ interface AnswerProps {
 
 /** What fits, what it costs, when it is free, what was assumed, and other ways. */
 export function AnswerSheet(props: AnswerProps) {
-  const { answer, language } = props;
+  const { answer, language, order } = props;
+  if (order.stage === 'accepted') return <Ordered {...props} />;
   return (
     <>
       <section className={look.sheet} aria-labelledby="answer">
@@ -32,6 +33,20 @@ export function AnswerSheet(props: AnswerProps) {
       </section>
       <ValveAnswers {...props} />
       <Cautions language={language} />
+    </>
+  );
+}
+
+/** Once it is ordered, what comes and how each valve is turned; price and dates stand in the quote and the booking. */
+function Ordered(props: AnswerProps) {
+  return (
+    <>
+      <details className={look.sheet}>
+        <summary className={look.summary}>{say(props.language, 'result.kit')}</summary>
+        <Kits {...props} />
+      </details>
+      <ValveAnswers {...props} />
+      <Cautions language={props.language} />
     </>
   );
 }
@@ -144,11 +159,11 @@ function Price({ answer, language }: AnswerProps) {
   );
 }
 
-function Kits({ answer, language }: AnswerProps) {
+function Kits({ answer, order, language }: AnswerProps) {
   if (answer.kits.length === 0) return null;
   return (
     <>
-      <h3>{say(language, 'result.kit')}</h3>
+      {order.stage !== 'accepted' && <h3>{say(language, 'result.kit')}</h3>}
       {answer.kits.map((kit, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: kits have no name but their place
         <div key={index}>

@@ -1,4 +1,19 @@
 import { LIMITS } from '#lib/kernel/limits.ts';
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
+
+/** Room beside a file for the other fields of its form. */
+const OTHER_FIELDS_BYTES = 512 * 1024;
+
+/** The form that was sent; what is too large is refused by its stated length, before it is read. */
+export async function formIn(request: Request): Promise<Result<FormData>> {
+  if (Number(request.headers.get('content-length')) > LIMITS.self_service_file_bytes + OTHER_FIELDS_BYTES)
+    return failed({ code: 'file-too-large', sentence: 'That is too large: 8 MB at most.' });
+  try {
+    return ok(await request.formData());
+  } catch {
+    return failed({ code: 'form-unreadable', sentence: 'The form cannot be read: send it again.' });
+  }
+}
 
 /** The texts of a form by their names; files are left out, and no text is longer than a cell may be. */
 export function textsIn(form: FormData): Readonly<Record<string, string>> {

@@ -1,12 +1,24 @@
 import type { ReactNode } from 'react';
+import { answerAsRefused } from '#app/_lib/answer-status.ts';
+import { secondsToWait } from '#app/_lib/respond.ts';
+import type { Refused as RefusedReason } from '#lib/kernel/result.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { refusalWords } from '#lib/wording/reason-words.ts';
 import { say } from '#lib/wording/wording.ts';
 import look from './hire.module.css';
 
+interface RefusedProps {
+  readonly code: string | undefined;
+  /** Seconds until it is worth asking again, where the refusal named them. */
+  readonly wait?: string | undefined;
+  readonly language: Language;
+}
+
 /** What was refused of the form that was sent before this page; nothing where nothing was. */
-export function Refused({ code, language }: { readonly code: string | undefined; readonly language: Language }) {
+export function Refused({ code, wait, language }: RefusedProps) {
   if (code === undefined || code === '') return null;
+  const seconds = Number(wait);
+  answerAsRefused(Number.isInteger(seconds) && seconds > 0 ? { code, retry_after_s: seconds } : { code });
   return (
     <p role="alert" className={look.refused}>
       {refusalWords(language, code)}
@@ -15,7 +27,10 @@ export function Refused({ code, language }: { readonly code: string | undefined;
 }
 
 /** Instead of a page that cannot be shown: a link that leads nowhere, has expired, or too many at once. */
-export function NoPage({ code, language }: { readonly code: string; readonly language: Language }) {
+export function NoPage({ reason, language }: { readonly reason: RefusedReason; readonly language: Language }) {
+  const { code } = reason;
+  const wait = secondsToWait(reason);
+  answerAsRefused(wait === undefined ? { code } : { code, retry_after_s: wait });
   return (
     <section className={look.sheet}>
       <h1>{say(language, 'trouble.title')}</h1>
@@ -49,12 +64,14 @@ interface ChoiceProps {
   readonly legend: string;
   readonly options: readonly { readonly value: string; readonly words: string }[];
   readonly chosen: string;
+  /** Short answers stand beside each other. */
+  readonly layout?: 'beside' | 'below';
 }
 
 /** A choice as large buttons; “I don’t know” is one of them. */
-export function Choice({ name, legend, options, chosen }: ChoiceProps) {
+export function Choice({ name, legend, options, chosen, layout = 'below' }: ChoiceProps) {
   return (
-    <fieldset className={look.choice}>
+    <fieldset className={layout === 'beside' ? `${look.choice} ${look.beside}` : look.choice}>
       <legend>{legend}</legend>
       {options.map(({ value, words }) => (
         <label key={value}>

@@ -1,13 +1,15 @@
-import { hirePaths, inHire } from '#app/_lib/hire-paths.ts';
+import { hirePaths, inHire, refusedSaid } from '#app/_lib/hire-paths.ts';
 import { strangerAsks } from '#app/_lib/stranger.ts';
 import { beginOrder } from '#lib/services/self-service/begin-order.ts';
-import { listIn, textsIn } from '../_blocks/form-texts.ts';
+import { formIn, listIn, textsIn } from '../_blocks/form-texts.ts';
 import { givenBack } from '../_blocks/given-back.ts';
 
 /** The first form: makes the order with its first valve or its list, and leads to it. */
 export async function POST(request: Request) {
   const { context, address, language } = await strangerAsks();
-  const form = await request.formData();
+  const sent = await formIn(request);
+  if (!sent.ok) return inHire(hirePaths.start, refusedSaid(sent.reason));
+  const form = sent.value;
   const fields = textsIn(form);
   const begun = await beginOrder(context, {
     address,
@@ -15,7 +17,7 @@ export async function POST(request: Request) {
     fields,
     list: form.get('what') === 'list' ? await listIn(form) : null,
   });
-  if (!begun.ok) return inHire(hirePaths.start, { ...givenBack(fields), refused: begun.reason.code });
+  if (!begun.ok) return inHire(hirePaths.start, { ...givenBack(fields), ...refusedSaid(begun.reason) });
   const { token, lineId } = begun.value;
   return inHire(lineId === null ? hirePaths.order(token) : hirePaths.valve(token, lineId));
 }

@@ -1,5 +1,6 @@
-import { hirePaths, inHire } from '#app/_lib/hire-paths.ts';
+import { hirePaths, inHire, refusedSaid } from '#app/_lib/hire-paths.ts';
 import { strangerAsks } from '#app/_lib/stranger.ts';
+import { formIn } from '../../../_blocks/form-texts.ts';
 import { orderDeed } from '../../../_blocks/order-deeds.ts';
 
 interface DeedParams {
@@ -10,8 +11,10 @@ interface DeedParams {
 export async function POST(request: Request, { params }: DeedParams) {
   const { context, address } = await strangerAsks();
   const { token, deed } = await params;
-  const { to, result } = await orderDeed(context, { asked: { token, address }, deed, form: await request.formData() });
-  return inHire(to, result.ok ? {} : { refused: result.reason.code });
+  const sent = await formIn(request);
+  if (!sent.ok) return inHire(hirePaths.order(token), refusedSaid(sent.reason));
+  const { to, result } = await orderDeed(context, { asked: { token, address }, deed, form: sent.value });
+  return inHire(to, result.ok ? {} : refusedSaid(result.reason));
 }
 
 /** An address that was kept of a form leads to its order. */

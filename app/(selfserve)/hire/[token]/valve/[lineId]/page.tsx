@@ -27,7 +27,7 @@ export default async function ValvePage({ params, searchParams }: ValveProps) {
   const { context, address, language } = await strangerAsks();
   const { token, lineId } = await params;
   const found = await askValve(context, { token, address, lineId: idOf(lineId) });
-  if (!found.ok) return <NoPage code={found.reason.code} language={language} />;
+  if (!found.ok) return <NoPage reason={found.reason} language={language} />;
   const valve = found.value;
   const { questions, findOut } = valve;
   const [next] = questions;
