@@ -4,6 +4,7 @@ import { cache } from 'react';
 import { type Asker, whoAsks } from '#lib/services/access/who-asks.ts';
 import { type Context, NOBODY } from '#lib/services/context.ts';
 import { openHouse } from '#lib/services/house/open-house.ts';
+import { forgetDraftsNowAndThen } from '#lib/services/self-service/forget-drafts.ts';
 import { expireHoldsNowAndThen } from '#lib/services/yard/expire-holds.ts';
 import { PATH_HEADER } from './open-paths.ts';
 import { SCREEN_HEADER } from './screen-name.ts';
@@ -17,6 +18,7 @@ export interface Asked {
 export const asked = cache(async (): Promise<Asked> => {
   const house = openHouse(NOBODY);
   expireHoldsNowAndThen(house);
+  forgetDraftsNowAndThen(house);
   const asker = await whoAsks(house.database, (await cookies()).toString());
   const screen = (await headers()).get(SCREEN_HEADER) ?? '';
   return { asker, context: { ...house, actor: asker.actor, screen: screen.slice(0, 60) } };

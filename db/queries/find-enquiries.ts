@@ -14,6 +14,8 @@ import { selfOrder } from '../schema/self-order.ts';
 
 export interface EnquiryFilter {
   readonly today: string;
+  /** Enquiries that strangers began and never sent. */
+  readonly drafts: 'left out' | 'only';
   readonly states: readonly string[];
   /** Id of a person; empty for nobody’s; null for anybody’s. */
   readonly assignedTo: string | null;
@@ -98,9 +100,9 @@ function stateOn(today: string): SQL<string> {
     WHERE ${quote.enquiry_id} = ${enquiry.id} ORDER BY ${quote.id} DESC LIMIT 1) < ${today} THEN 'lapsed' ELSE ${enquiry.state} END`;
 }
 
-function wanted({ today, states, assignedTo, customerId, siteId, due, found }: EnquiryFilter): SQL | undefined {
+function wanted({ today, drafts, states, assignedTo, customerId, siteId, due, found }: EnquiryFilter): SQL | undefined {
   return and(
-    notDraft(),
+    drafts === 'only' ? isDraft() : notDraft(),
     states.length === 0 ? undefined : inArray(stateOn(today), [...states]),
     assignedTo === null ? undefined : eq(enquiry.assigned_to, assignedTo),
     customerId === null ? undefined : eq(enquiry.customer_id, customerId),
@@ -113,9 +115,18 @@ function wanted({ today, states, assignedTo, customerId, siteId, due, found }: E
   );
 }
 
-/** What somebody is still filling in without the Desk is nobody's work yet. */
+/** What somebody is still filling in without the Desk, and has not said who they are, is nobody's work yet. */
 export function notDraft(): SQL {
-  return sql`NOT EXISTS (SELECT 1 FROM ${selfOrder} WHERE ${selfOrder.enquiry_id} = ${enquiry.id} AND ${selfOrder.stage} = 'draft')`;
+  return sql`NOT ${isDraft()}`;
+}
+
+function isDraft(): SQL {
+  return sql`EXISTS (SELECT 1 FROM ${selfOrder} WHERE ${selfOrder.enquiry_id} = ${enquiry.id} AND ${neverSent()})`;
+}
+
+/** Of a row of `self_order`. */
+export function neverSent(): SQL {
+  return sql`${selfOrder.stage} = 'draft' AND ${selfOrder.contact_json} = '{}' AND ${selfOrder.taken_by} = ''`;
 }
 
 function ordered(...[today, { order, way }]: readonly [string, EnquiryPage]): SQL[] {

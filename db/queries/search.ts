@@ -38,7 +38,7 @@ export function searchText(db: DbOrTx, { words, source, most }: Asked): readonly
       SELECT rowid AS row, bm25(search_text, ${TITLE_WEIGHT}, 1.0) AS fit FROM search_text
       WHERE search_text MATCH ${match} AND rowid BETWEEN ${low} AND ${high} ORDER BY rowid DESC LIMIT ${LOOKED_AT}
     ) AS hit JOIN ${sql.raw(SOURCES[source].table)} AS found ON found.id = hit.row - ${low}
-    ORDER BY over <> '', hit.fit, hit.row DESC LIMIT ${most}`);
+    ${sql.raw(BEGUN_BY_STRANGERS[source])} ORDER BY over <> '', hit.fit, hit.row DESC LIMIT ${most}`);
   const hits = new Map(
     db
       .all<SearchHit & { readonly row: number }>(sql`
@@ -75,6 +75,16 @@ const OVER: Readonly<Record<SearchSource, string>> = {
   attachment: OF_ENQUIRY,
   list: OF_ENQUIRY,
   note: OF_ENQUIRY,
+};
+
+const NEVER_SENT = `(SELECT enquiry_id FROM self_order WHERE stage = 'draft' AND contact_json = '{}' AND taken_by = '')`;
+const NOT_OF_A_DRAFT = `WHERE found.enquiry_id NOT IN ${NEVER_SENT}`;
+
+/** What strangers began and never sent is not found among the house's own work. */
+const BEGUN_BY_STRANGERS: Readonly<Record<SearchSource, string>> = {
+  enquiry: `WHERE found.id NOT IN ${NEVER_SENT}`,
+  ...{ customer: '', site: '', contact: '', quote: '' },
+  ...{ line: NOT_OF_A_DRAFT, attachment: NOT_OF_A_DRAFT, list: NOT_OF_A_DRAFT, note: NOT_OF_A_DRAFT },
 };
 
 /** Ids of every row of a source that holds the words, for lists that are filtered. */

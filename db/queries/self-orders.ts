@@ -10,8 +10,10 @@ import { customer } from '../schema/customer.ts';
 import { enquiry } from '../schema/enquiry.ts';
 import { lineAnswer } from '../schema/line-answer.ts';
 import { orderLink } from '../schema/order-link.ts';
+import { quote } from '../schema/quote.ts';
 import { scheduleLine } from '../schema/schedule-line.ts';
 import { selfOrder } from '../schema/self-order.ts';
+import { neverSent } from './find-enquiries.ts';
 
 export type OrderLinkRow = typeof orderLink.$inferSelect;
 export type SelfOrderRow = typeof selfOrder.$inferSelect;
@@ -69,6 +71,36 @@ export function insertSelfOrder(db: DbOrTx, row: typeof selfOrder.$inferInsert):
 
 export function findSelfOrder(db: DbOrTx, enquiryId: number): SelfOrderRow | undefined {
   return db.select().from(selfOrder).where(eq(selfOrder.enquiry_id, enquiryId)).get();
+}
+
+interface Outdated {
+  /** No link of it opened it after this moment. */
+  readonly linksEndedBefore: string;
+  /** Those without a link, made by programs, that were begun before. */
+  readonly begunBefore: string;
+}
+
+/** Drafts that were never sent and that nobody can open any more. */
+export function outdatedDrafts(db: DbOrTx, { linksEndedBefore, begunBefore }: Outdated): readonly number[] {
+  const links = sql`FROM ${orderLink} WHERE ${orderLink.enquiry_id} = ${selfOrder.enquiry_id}`;
+  return db
+    .select({ id: selfOrder.enquiry_id })
+    .from(selfOrder)
+    .where(
+      and(
+        neverSent(),
+        lt(selfOrder.created_at, begunBefore),
+        sql`NOT EXISTS (SELECT 1 ${links} AND ${orderLink.expires_at} >= ${linksEndedBefore})`,
+        sql`NOT EXISTS (SELECT 1 FROM ${quote} WHERE ${quote.enquiry_id} = ${selfOrder.enquiry_id})`,
+      ),
+    )
+    .all()
+    .map(({ id }) => id);
+}
+
+/** With everything that hangs on it: lines, list, photos, plans, links. */
+export function deleteDraft(db: DbOrTx, enquiryId: number): void {
+  db.delete(enquiry).where(eq(enquiry.id, enquiryId)).run();
 }
 
 export interface OrderPart {

@@ -94,6 +94,46 @@ export const STANDING_SECTIONS: readonly HouseSection[] = [
       },
     ],
   },
+  {
+    title: 'Self-service',
+    fields: [
+      {
+        path: 'self_service.value_limit',
+        label: 'Goes to the Desk above, without tax',
+        kind: 'number',
+        help: 'In whole units of the currency of the house.',
+      },
+      {
+        path: 'self_service.guessed_ceiling_nm',
+        label: 'Guessed never-exceed torque goes to the Desk above, N·m',
+        kind: 'number',
+        help: 'Starting torque at the valve above which what it must never see has to be known.',
+      },
+      {
+        path: 'self_service.wide_above_nm',
+        label: 'Too wide a range goes to the Desk above, N·m',
+        kind: 'number',
+      },
+      {
+        path: 'self_service.widest_ratio',
+        label: 'Too wide is high over low by more than',
+        kind: 'number',
+      },
+      { path: 'self_service.hold_hours', label: 'Orders are held unconfirmed, hours', kind: 'number' },
+      {
+        path: 'self_service.cancel_until_hour',
+        label: 'Cancelled until this hour of the day before, UTC',
+        kind: 'number',
+      },
+      { path: 'self_service.link_days', label: 'Links open an enquiry, days', kind: 'number' },
+      { path: 'self_service.link_days_after_hire', label: 'Links open an order after the hire, days', kind: 'number' },
+      {
+        path: 'self_service.draft_days',
+        label: 'Drafts never sent are thrown away, days after their link ended',
+        kind: 'number',
+      },
+    ],
+  },
 ];
 
 const TAX_CODES = ['S', 'Z', 'E', 'AE', 'O'] as const;

@@ -15,6 +15,7 @@ import type { ReturnRates } from '#lib/pricing/return-facts.ts';
 import { type Kilograms, kilograms } from '#lib/units/quantity.ts';
 import { wrongRuleValue } from './house-rule-values.ts';
 import { type PriceList, priceListSchema } from './price-list.ts';
+import { type SelfServiceFacts, selfServiceFactsSchema } from './self-service-facts.ts';
 
 const text = z.string().trim().min(1);
 const percent = z.number().min(0).max(100);
@@ -128,6 +129,7 @@ const standingFields = {
   turnaround_days: z.int().min(0),
   lift_limit_kg: z.number().positive(),
   german_words: germanWordsSchema,
+  self_service: selfServiceFactsSchema,
 };
 
 export const houseStandingSchema = z.strictObject(standingFields);
@@ -232,6 +234,7 @@ export interface HouseFacts {
   readonly exchange?: readonly { readonly currency: string; readonly rate: number }[];
   readonly returns?: ReturnRates;
   readonly germanWords?: readonly { readonly english: string; readonly german: string }[];
+  readonly selfService?: SelfServiceFacts;
 }
 
 export function parseHouse(json: unknown): Result<HouseFacts> {
@@ -289,6 +292,7 @@ function readHouse(house: z.output<typeof houseSchema>): HouseFacts {
     exchange: house.exchange,
     returns: returnRates(house.returns ?? {}),
     ...(house.german_words.length === 0 ? {} : { germanWords: house.german_words }),
+    selfService: house.self_service,
     houseRules: house.house_rules
       .filter((rule) => rule.off !== true)
       .map(({ id, kind, value, sentence }) => ({ id, kind, value, sentence })),

@@ -33,27 +33,28 @@ export interface HandOver {
   readonly facts: Readonly<Record<string, string | number>>;
 }
 
-/** Where self-service ends. House practice, no source: above these a person who knows valves looks first. */
-export const SELF_SERVICE_BOUNDS = {
+/** Where self-service ends, as the house decides it (lib/contracts/self-service-facts.ts). */
+export interface SelfServiceBounds {
+  /** Hire and all charges without tax, in whole units of the currency. */
+  readonly value_limit: number;
   /** Starting torque at the valve above which what it must never see has to be known and not guessed. */
-  guessedCeiling_nm: 400,
+  readonly guessed_ceiling_nm: number;
   /** A range of the starting torque as wide as this, high over low … */
-  widestRatio: 20,
+  readonly widest_ratio: number;
   /** … matters only where its high end is above this. */
-  wideAbove_nm: 300,
-  /** Hire and all charges without tax, in whole units of the house's currency. */
-  value: 10_000,
-} as const;
+  readonly wide_above_nm: number;
+}
 
 interface Judged {
   readonly line: ScheduleLine;
   readonly duty: Duty;
   readonly site: Site;
+  readonly bounds: SelfServiceBounds;
 }
 
 /** Reasons that follow from the line and its duty alone. */
-export function handOversOfDuty({ line, duty, site }: Judged): readonly HandOver[] {
-  return [...placeReasons({ line, site }), ...stateReasons({ line, duty }), ...torqueReasons(duty)];
+export function handOversOfDuty({ line, duty, site, bounds }: Judged): readonly HandOver[] {
+  return [...placeReasons({ line, site }), ...stateReasons({ line, duty }), ...torqueReasons(duty, bounds)];
 }
 
 /** Reasons that follow from what was found to serve it: the models that would go along, or none. */
@@ -63,15 +64,14 @@ export function handOversOfKit(kit: readonly Model[] | null): readonly HandOver[
   return made === undefined ? [] : [{ code: 'made-to-fit', facts: { part: made.name } }];
 }
 
-export function handOverOfValue({
-  net_minor,
-  minorPerUnit,
-}: {
+interface Valued {
   readonly net_minor: number;
   readonly minorPerUnit: number;
-}): readonly HandOver[] {
-  const value = net_minor / minorPerUnit;
-  return value > SELF_SERVICE_BOUNDS.value ? [{ code: 'value', facts: { limit: SELF_SERVICE_BOUNDS.value } }] : [];
+  readonly limit: number;
+}
+
+export function handOverOfValue({ net_minor, minorPerUnit, limit }: Valued): readonly HandOver[] {
+  return net_minor / minorPerUnit > limit ? [{ code: 'value', facts: { limit } }] : [];
 }
 
 function placeReasons({ line, site }: Pick<Judged, 'line' | 'site'>): readonly HandOver[] {
@@ -90,13 +90,12 @@ function stateReasons({ line, duty }: Pick<Judged, 'line' | 'duty'>): readonly H
   ];
 }
 
-function torqueReasons({ opening, closing }: Duty): readonly HandOver[] {
+function torqueReasons({ opening, closing }: Duty, bounds: SelfServiceBounds): readonly HandOver[] {
   const worse = closing.starting.high > opening.starting.high ? closing : opening;
   const { starting, neverExceed } = worse;
   const high = Math.round(starting.high);
-  const isGuessed = isGuess(neverExceed.torque) && high > SELF_SERVICE_BOUNDS.guessedCeiling_nm;
-  const isWide =
-    high > SELF_SERVICE_BOUNDS.wideAbove_nm && starting.high > starting.low * SELF_SERVICE_BOUNDS.widestRatio;
+  const isGuessed = isGuess(neverExceed.torque) && high > bounds.guessed_ceiling_nm;
+  const isWide = high > bounds.wide_above_nm && starting.high > starting.low * bounds.widest_ratio;
   // Where only the far ends of both ranges meet, the crew starts low and stops at the ceiling: a caution, no reason to stop here.
   const isEmpty = [opening, closing].some(
     (side) => side.limiter === null && side.starting.nominal > side.neverExceed.torque.nominal,

@@ -15,7 +15,7 @@ import { readLine } from '#lib/intake/read-line.ts';
 import { findChoices } from '#lib/kits/find-choices.ts';
 import { partsFromIds } from '#lib/kits/parts-of.ts';
 import { bestRate } from '#lib/pricing/best-rate.ts';
-import { type HandOver, handOversOfDuty, handOversOfKit } from './hand-over.ts';
+import { type HandOver, handOversOfDuty, handOversOfKit, type SelfServiceBounds } from './hand-over.ts';
 import type { ReadTold } from './question.ts';
 
 export interface KitPiece {
@@ -35,6 +35,7 @@ export interface LineOutcome {
 interface Asked {
   readonly site: Site;
   readonly models: readonly Model[];
+  readonly bounds: SelfServiceBounds;
 }
 
 const NO_WISHES = { lockedParts: [], excludedParts: [], pins: [] } as const;
@@ -46,13 +47,13 @@ export function readTold(cells: Cells, site: Site): ReadTold {
 
 /** The outcome in full, as it is shown. */
 export function lineOutcome(told: ReadTold, asked: Asked): LineOutcome {
-  const reasons = handOversOfDuty(told);
+  const reasons = handOversOfDuty({ ...told, bounds: asked.bounds });
   return told.duty.seized ? withoutKit(told, reasons) : withKit(told, { ...asked, reasons });
 }
 
 /** The outcome as far as it decides a question: what goes to the Desk by its duty alone needs no kit to be looked for. */
 export function triedOutcome(told: ReadTold, asked: Asked): LineOutcome {
-  const reasons = handOversOfDuty(told);
+  const reasons = handOversOfDuty({ ...told, bounds: asked.bounds });
   return reasons.length > 0 ? withoutKit(told, reasons) : withKit(told, { ...asked, reasons });
 }
 
@@ -62,7 +63,7 @@ function withoutKit({ duty }: ReadTold, reasons: readonly HandOver[]): LineOutco
 
 function withKit(
   { line, duty }: ReadTold,
-  { site, models, reasons }: Asked & { readonly reasons: readonly HandOver[] },
+  { site, models, reasons }: Omit<Asked, 'bounds'> & { readonly reasons: readonly HandOver[] },
 ) {
   const choices = findChoices({ lines: [{ line, duty }], site, models, constraints: NO_WISHES, told: 'not at all' });
   const hireOf = hirePrices(models, site.days);

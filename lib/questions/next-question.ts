@@ -8,6 +8,7 @@ import type { Site } from '#lib/duty/site.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import type { Column } from '#lib/intake/columns.ts';
 import type { Range } from '#lib/units/known-value.ts';
+import type { SelfServiceBounds } from './hand-over.ts';
 import { type LineOutcome, lineOutcome, outcomeKey, readTold, triedOutcome } from './line-outcome.ts';
 import type { Answer, QuestionSpec, ReadTold, Told } from './question.ts';
 import { QUESTIONS } from './question-table.ts';
@@ -38,19 +39,20 @@ interface Asked {
   readonly told: Told;
   readonly site: Site;
   readonly models: readonly Model[];
+  readonly bounds: SelfServiceBounds;
 }
 
-export function askLine({ told, site, models }: Asked): Asking {
+export function askLine({ told, site, models, bounds }: Asked): Asking {
   const effort = { duties: 1, kits: 1 };
   const now = readTold(told.cells, site);
-  const outcome = lineOutcome(now, { site, models });
-  const tried = triedOutcome(now, { site, models });
+  const outcome = lineOutcome(now, { site, models, bounds });
+  const tried = triedOutcome(now, { site, models, bounds });
   const open: Question[] = [];
   const unknown: Question[] = [];
   for (const trial of ranked(now, effort)) {
     if (effort.kits + trial.tries.length > MOST_KITS) continue;
     effort.kits += trial.tries.length;
-    const question = weighed({ trial, now: tried, site, models });
+    const question = weighed({ trial, now: tried, site, models, bounds });
     if (question !== null) (told.unknown.includes(question.column) ? unknown : open).push(question);
   }
   const byGain = (a: Question, b: Question): number => b.gain - a.gain;
@@ -94,14 +96,15 @@ interface Weighing {
   readonly now: LineOutcome;
   readonly site: Site;
   readonly models: readonly Model[];
+  readonly bounds: SelfServiceBounds;
 }
 
 /** Shares of the gain: how far the torque narrows, pieces saved, price moved, the Desk needed or not, for how many reasons. House practice, no source. */
 const SHARE = { torque: 1, piece: 0.25, price: 2, desk: 1.5, reason: 0.5 } as const;
 
-function weighed({ trial, now, site, models }: Weighing): Question | null {
+function weighed({ trial, now, site, models, bounds }: Weighing): Question | null {
   const { spec, tries } = trial;
-  const outcomes = tries.map(({ answer, told }) => ({ answer, after: triedOutcome(told, { site, models }) }));
+  const outcomes = tries.map(({ answer, told }) => ({ answer, after: triedOutcome(told, { site, models, bounds }) }));
   if (outcomes.every(({ after }) => outcomeKey(after) === outcomeKey(now))) return null;
   const gain = expected(outcomes, ({ after }) => gainOf(now, after));
   const turns = outcomes.filter(({ after }) => isForDesk(after) !== isForDesk(now));

@@ -40,9 +40,9 @@ export const ENGLISH_HIRE = {
 
   'notice.title': 'End the hire',
   'notice.lead-notice':
-    'Say here that pieces are no longer needed. The charge for them ends with the day on which you say it; the house fetches them or you bring them.',
+    'Say here that pieces are no longer needed. The charge for them ends with the day on which you say it; the house fetches them or you bring them. A notice cannot be taken back here.',
   'notice.lead-collection':
-    'Say here that pieces are no longer needed, and the house arranges the collection. The charge ends when they are collected.',
+    'Say here that pieces are no longer needed, and the house arranges the collection. The charge ends when they are collected. A notice cannot be taken back here.',
   'notice.pieces': 'Which pieces?',
   'notice.give': 'Give off-hire notice',
   'notice.given': 'Off-hire notice {number}: {date}, {hour} UTC, said by {name}',

@@ -43,9 +43,9 @@ export const GERMAN_HIRE: Readonly<Record<keyof typeof ENGLISH_HIRE, string>> = 
 
   'notice.title': 'Miete beenden',
   'notice.lead-notice':
-    'Hier sagen, dass Teile nicht mehr gebraucht werden. Ihre Miete endet mit dem Tag der Abmeldung; das Haus holt sie, oder sie werden gebracht.',
+    'Hier sagen, dass Teile nicht mehr gebraucht werden. Ihre Miete endet mit dem Tag der Abmeldung; das Haus holt sie, oder sie werden gebracht. Zurücknehmen lässt sich eine Abmeldung hier nicht.',
   'notice.lead-collection':
-    'Hier sagen, dass Teile nicht mehr gebraucht werden; das Haus verabredet die Abholung. Die Miete endet mit der Abholung.',
+    'Hier sagen, dass Teile nicht mehr gebraucht werden; das Haus verabredet die Abholung. Die Miete endet mit der Abholung. Zurücknehmen lässt sich eine Abmeldung hier nicht.',
   'notice.pieces': 'Welche Teile?',
   'notice.give': 'Abmelden',
   'notice.given': 'Abmeldung {number}: {date}, {hour} UTC, durch {name}',

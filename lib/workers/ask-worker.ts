@@ -7,6 +7,7 @@
 import { parentPort } from 'node:worker_threads';
 import type { Site } from '#lib/duty/site.ts';
 import type { Model } from '#lib/equipment/model.ts';
+import type { SelfServiceBounds } from '#lib/questions/hand-over.ts';
 import { type Asking, askLine } from '#lib/questions/next-question.ts';
 import type { Told } from '#lib/questions/question.ts';
 
@@ -14,6 +15,7 @@ export interface AskJob {
   readonly told: Told;
   readonly site: Site;
   readonly models: readonly Model[];
+  readonly bounds: SelfServiceBounds;
 }
 
 export interface AskOrder {

@@ -2,7 +2,7 @@ import Link from 'next/link';
 import { enquiryAddress } from '#app/_lib/enquiry-list-address.ts';
 import { ENQUIRY_STATES } from '#lib/enquiry/moves.ts';
 import type { ActingPerson } from '#lib/services/access/acting-person.ts';
-import type { EnquiriesAsked, EnquiriesFound } from '#lib/services/enquiries/find-enquiries.ts';
+import { DRAFTS, type EnquiriesAsked, type EnquiriesFound } from '#lib/services/enquiries/find-enquiries.ts';
 import styles from './enquiry-list.module.css';
 
 interface FiltersProps {
@@ -18,7 +18,7 @@ export function EnquiryFilters({ asked, found, people, customer }: FiltersProps)
   return (
     <>
       <nav className={styles.states} aria-label="State">
-        {['open', ...ENQUIRY_STATES, 'all'].map((state) => (
+        {['open', ...ENQUIRY_STATES, 'all', DRAFTS].map((state) => (
           <Link
             key={state}
             href={enquiryAddress({ asked, change: { state } })}

@@ -37,8 +37,11 @@ const STATE_GROUPS: Readonly<Record<string, readonly EnquiryState[]>> = {
   closed: ['accepted', 'declined', 'lapsed'],
 };
 
+/** Enquiries that strangers began by self-service and never sent. */
+export const DRAFTS = 'never sent';
+
 export interface EnquiriesAsked {
-  /** One state, or open, closed or all. */
+  /** One state, or open, closed, all or never sent. */
   readonly state: string;
   /** Id of a person; `me`, `nobody`, or empty for anybody. */
   readonly assigned: string;
@@ -78,9 +81,11 @@ export function findEnquiries(context: Context, asked: EnquiriesAsked): Result<E
   if (!allowed.ok) return allowed;
   const db = context.database.db;
   const filter = filterOf(context, asked);
-  const byState = countEnquiries(db, filter);
+  const byState = countEnquiries(db, { ...filter, drafts: 'left out' });
   const countOf = (states: readonly string[]): number => states.reduce((sum, state) => sum + (byState[state] ?? 0), 0);
-  const total = countOf(filter.states.length === 0 ? ENQUIRY_STATES : filter.states);
+  const drafts = totalOf(countEnquiries(db, { ...filter, drafts: 'only' }));
+  const listed = countOf(filter.states.length === 0 ? ENQUIRY_STATES : filter.states);
+  const total = filter.drafts === 'only' ? drafts : listed;
   const pages = Math.max(1, Math.ceil(total / ENQUIRIES_A_PAGE));
   const page = Math.min(Math.max(1, asked.page), pages);
   const from = (page - 1) * ENQUIRIES_A_PAGE;
@@ -90,10 +95,15 @@ export function findEnquiries(context: Context, asked: EnquiriesAsked): Result<E
     counts: {
       ...byState,
       all: countOf(ENQUIRY_STATES),
+      [DRAFTS]: drafts,
       ...Object.fromEntries(Object.entries(STATE_GROUPS).map(([name, states]) => [name, countOf(states)])),
     },
     today: filter.today,
   });
+}
+
+function totalOf(counts: Readonly<Record<string, number>>): number {
+  return Object.values(counts).reduce((sum, count) => sum + count, 0);
 }
 
 const FOUND_MOST = 20_000;
@@ -106,6 +116,7 @@ function filterOf(context: Context, asked: EnquiriesAsked): EnquiryFilter {
   const idsOf = (source: 'enquiry' | 'customer') => searchIds(db, { words, source, most: FOUND_MOST });
   return {
     today: day,
+    drafts: asked.state === DRAFTS ? 'only' : 'left out',
     states: STATE_GROUPS[asked.state] ?? ENQUIRY_STATES.filter((state) => state === asked.state),
     assignedTo:
       asked.assigned === ''

@@ -17,6 +17,7 @@ import {
   houseRulesSchema,
   houseStandingSchema,
 } from '#lib/contracts/house.ts';
+import { SELF_SERVICE_FACTS } from '#lib/contracts/self-service-facts.ts';
 import { heldOn } from '#lib/equipment/rate-on.ts';
 import type { IsoDate } from '#lib/kernel/date-range.ts';
 import { type Failed, failed, ok, type Refused, type Result } from '#lib/kernel/result.ts';
@@ -186,7 +187,8 @@ function write(
 }
 
 function storedHouse(db: DbOrTx): HouseJson {
-  return JSON.parse(readHouse(db) ?? '{}');
+  const stored: HouseJson = JSON.parse(readHouse(db) ?? '{}');
+  return { ...stored, self_service: { ...SELF_SERVICE_FACTS, ...stored.self_service } };
 }
 
 function pick<Part extends object>(json: object, keys: readonly string[]): Part {

@@ -33,6 +33,8 @@ export interface Acceptance {
   readonly acceptedBy?: string;
   /** Number of the customer's order; needed where the customer's terms say so. */
   readonly orderNumber?: string;
+  /** How long it is held unconfirmed, where the terms do not say it. */
+  readonly heldHours?: number;
   /** Slot of the option ordered, where the quote offers several. */
   readonly option?: number;
 }
@@ -130,6 +132,12 @@ function takenMeanwhile({ code, sentence }: Refused): Failed<Refused> {
   return failed({ code, sentence: `Equipment was taken meanwhile, so nothing was booked. ${sentence}` });
 }
 
+/** To the end of a day by the terms, or for a number of hours. */
+function heldUntil(context: Context, { heldHours }: Acceptance): string {
+  if (heldHours === undefined) return endOfDay(addDays(today(context), houseFacts(context).terms.holdDays));
+  return new Date(context.now().getTime() + heldHours * 3_600_000).toISOString();
+}
+
 interface Holding extends Accepting, Chosen {
   readonly quote: QuoteRow;
   readonly slot: number;
@@ -141,7 +149,7 @@ function hold(tx: DbOrTx, { context, acceptance, quote, slot, ...chosen }: Holdi
     context,
     quote: { id: quote.id, slot },
     ...chosen,
-    heldUntil: endOfDay(addDays(today(context), houseFacts(context).terms.holdDays)),
+    heldUntil: heldUntil(context, acceptance),
     acceptedBy,
     orderNumber,
   });

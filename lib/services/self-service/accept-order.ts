@@ -20,6 +20,7 @@ import { type LinkAsked, openToAct } from './open-link.ts';
 import { quotesOfOrder } from './order-quotes.ts';
 import { writeStage } from './order-record.ts';
 import { stageOf } from './order-stage.ts';
+import { selfServiceFacts } from './self-facts.ts';
 
 export interface OrderAccepted {
   readonly booking: string;
@@ -48,13 +49,14 @@ export function acceptOrder(
     quoteId: quote.id,
     acceptedBy: acceptance.name,
     orderNumber: acceptance.order_number,
+    heldHours: selfServiceFacts(context).hold_hours,
     ...(acceptance.option === undefined ? {} : { option: acceptance.option }),
   });
   if (!accepted.ok) return TOLD_AS_IT_IS.has(accepted.reason.code) ? accepted : taken();
   const { enquiry_id: enquiryId } = order;
   if (stageOf(order) !== 'accepted')
     db.transaction((tx) => writeStage(tx, { context: desk, enquiryId, stage: 'accepted' }));
-  const until = linksOpenUntil(rangeOfDays(quote.starts_on, quote.days).ends_before);
+  const until = linksOpenUntil(context, rangeOfDays(quote.starts_on, quote.days).ends_before);
   prolongLinks(db, { enquiryId, now: timestamp(context), until });
   return ok({ booking: accepted.value.number, held_until: bookingOfQuote(db, quote.id)?.held_until ?? null });
 }
@@ -90,7 +92,7 @@ export function cancelOrder(
   const { db } = context.database;
   const quote = listQuotes(db, order.enquiry_id).find(({ id }) => bookingOfQuote(db, id) !== undefined);
   if (quote === undefined) return failed({ code: 'no-such-booking', sentence: 'Nothing is booked for this order.' });
-  if (timestamp(context) >= cancelUntil(quote.starts_on))
+  if (timestamp(context) >= cancelUntil(context, quote.starts_on))
     return failed({
       code: 'too-late-to-cancel',
       sentence: 'It is too late to cancel here, because the equipment is being made ready. Telephone the house.',

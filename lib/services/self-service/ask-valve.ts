@@ -19,6 +19,7 @@ import { askInWorker } from '#lib/workers/ask.ts';
 import type { AskJob } from '#lib/workers/ask-worker.ts';
 import { type LinkAsked, openOrder } from './open-link.ts';
 import { noSuchValve, unknownOf } from './order-lines.ts';
+import { selfServiceFacts } from './self-facts.ts';
 import { takeTurn } from './self-throttle.ts';
 import { type ToldRange, torqueView } from './valve-answer.ts';
 
@@ -59,6 +60,7 @@ export async function askValve(
     told: { cells, unknown },
     site: enquiry.site,
     models: houseModels(desk, enquiry.site.startsOn),
+    bounds: selfServiceFacts(desk),
   };
   const kept = keptAsking(job);
   const hasPhoto = lineAnswers(context.database.db, order.enquiry_id).get(input.lineId)?.photo_id != null;
@@ -100,8 +102,8 @@ function outcomeView(
 const MOST_KEPT = 300;
 const kept = new Map<string, Promise<Asking>>();
 
-function keyOf({ told, site, models }: AskJob): string {
-  return sha256(JSON.stringify([told, site, models.map(({ number, rates }) => [number, rates])]));
+function keyOf({ told, site, models, bounds }: AskJob): string {
+  return sha256(JSON.stringify([told, site, bounds, models.map(({ number, rates }) => [number, rates])]));
 }
 
 function keptAsking(job: AskJob): Promise<Asking> | undefined {

@@ -1,12 +1,14 @@
 /*
  * Until when an acceptance may be taken back without the Desk.
- * Invariant: a moment that follows from the first day of hire alone, the same wherever it is shown or asked.
+ * Invariant: a moment that follows from the first day of hire and the house's hour alone, the same wherever it is shown or asked.
  * Not here: taking it back (accept-order.ts).
- * Read next: accept-order.ts.
+ * Read next: accept-order.ts, self-facts.ts.
  */
 import { addDays, type IsoDate } from '#lib/kernel/date-range.ts';
+import type { Context } from '#lib/services/context.ts';
+import { selfServiceFacts } from './self-facts.ts';
 
-/** Noon of the day before (UTC): the yard picks in the afternoon. House practice, no source. */
-export function cancelUntil(startsOn: IsoDate): string {
-  return `${addDays(startsOn, -1)}T12:00:00.000Z`;
+export function cancelUntil(context: Context, startsOn: IsoDate): string {
+  const hour = String(selfServiceFacts(context).cancel_until_hour).padStart(2, '0');
+  return `${addDays(startsOn, -1)}T${hour}:00:00.000Z`;
 }

@@ -21,6 +21,7 @@ import type { Earnest } from '../yard/with-booking.ts';
 import { linksOpenUntil } from './link-days.ts';
 import { type LinkAsked, type OpenOrder, openOrder, openToAct } from './open-link.ts';
 import { mayStayLonger } from './order-hire.ts';
+import { selfServiceFacts } from './self-facts.ts';
 
 export interface OrderExtension extends LinkAsked {
   /** The new last day of hire. */
@@ -72,7 +73,7 @@ export function extendOrder(
       prolongLinks(tx, {
         enquiryId: order.enquiry_id,
         now: timestamp(context),
-        until: linksOpenUntil(endsBefore),
+        until: linksOpenUntil(context, endsBefore),
       });
       return ok(done.answer);
     },
@@ -118,7 +119,7 @@ function decided(desk: Context, { booking, endsBefore, askedBy = '', earnest }: 
   const until = addDays(endsBefore, -1);
   const extension = { number: booking.number, endsBefore, serials: [], askedBy, why: BY_LINK };
   const tried = extendBooking(desk, extension, earnest);
-  const whyNot = tried.ok ? needsAWord(tried.value) : tried.reason.code;
+  const whyNot = tried.ok ? needsAWord(desk, tried.value) : tried.reason.code;
   if (whyNot !== '' || !tried.ok) return { answer: { kind: 'for the desk', until }, whyNot };
   const { hire } = tried.value;
   return {
@@ -134,10 +135,12 @@ function decided(desk: Context, { booking, endsBefore, askedBy = '', earnest }: 
 
 const BY_LINK = 'asked for through the link of the order';
 
-function needsAWord({ moved, hire }: Extended): string {
+function needsAWord(desk: Context, { moved, hire }: Extended): string {
   if (moved.length > 0) return 'others-would-move';
   if (hire === null) return '';
-  const dear = handOverOfValue({ net_minor: hire.after_minor, minorPerUnit: 10 ** currencyDecimals(hire.currency) });
+  const minorPerUnit = 10 ** currencyDecimals(hire.currency);
+  const limit = selfServiceFacts(desk).value_limit;
+  const dear = handOverOfValue({ net_minor: hire.after_minor, minorPerUnit, limit });
   return dear.length > 0 ? 'value' : '';
 }
 

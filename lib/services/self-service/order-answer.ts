@@ -19,6 +19,7 @@ import { OWN_SLOT } from '#lib/services/quotes/option-record.ts';
 import { priceOutcome } from '#lib/services/quotes/price-outcome.ts';
 import { type Availability, availabilityOf } from './availability.ts';
 import type { OpenOrder } from './open-link.ts';
+import { selfServiceFacts } from './self-facts.ts';
 import { type ValveResult, valveResults } from './valve-answer.ts';
 
 export interface AnswerPrice {
@@ -78,7 +79,11 @@ export function orderAnswer(context: Context, opened: OpenOrder): Result<OrderAn
   const { outcome, price } = planned;
   const availability = availabilityOf(desk, { option: option.value, outcome });
   const handOver = [
-    ...handOverOfValue({ net_minor: price.net_minor, minorPerUnit: 10 ** currencyDecimals(price.currency) }),
+    ...handOverOfValue({
+      net_minor: price.net_minor,
+      minorPerUnit: 10 ** currencyDecimals(price.currency),
+      limit: selfServiceFacts(context).value_limit,
+    }),
     ...(availability.kind === 'free' ? [] : [{ code: 'not-in-these-days', facts: {} } as const]),
   ];
   const valves = valveResults(context, { opened, option: option.value, outcome });

@@ -89,7 +89,7 @@ interface Booked {
 function bookingView(context: Context, { opened: { desk }, booking }: Booked): OrderBooking {
   const state = bookingStateOf(booking);
   const hire = orderHire(desk, booking);
-  const until = cancelUntil(hire.startsOn);
+  const until = cancelUntil(context, hire.startsOn);
   const isEarly = state === 'held' || state === 'confirmed';
   return {
     ...{ number: booking.number, state, hire },

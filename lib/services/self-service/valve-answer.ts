@@ -13,7 +13,7 @@ import type { Assembly } from '#lib/equipment/assembly.ts';
 import type { Model, Role } from '#lib/equipment/model.ts';
 import type { Cells, Column } from '#lib/intake/columns.ts';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';
-import { type HandOver, handOversOfDuty, handOversOfKit } from '#lib/questions/hand-over.ts';
+import { type HandOver, handOversOfDuty, handOversOfKit, type SelfServiceBounds } from '#lib/questions/hand-over.ts';
 import { QUESTIONS } from '#lib/questions/question-table.ts';
 import type { Context } from '#lib/services/context.ts';
 import type { OptionPrice } from '#lib/services/quotes/option-price.ts';
@@ -22,6 +22,7 @@ import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
 import type { OpenOrder } from './open-link.ts';
 import { readUnknown } from './order-lines.ts';
+import { selfServiceFacts } from './self-facts.ts';
 
 /** A range as it is told; `guessed` where nobody stated, measured or computed it from what was. */
 export interface ToldRange {
@@ -67,6 +68,7 @@ export function valveResults(context: Context, { opened, option, outcome }: Aske
   const answers = lineAnswers(context.database.db, enquiry.row.id);
   const duties = new Map(planned?.worked.duties.map((duty) => [duty.tag, duty]));
   const records = readSchedule(opened.desk, enquiry);
+  const bounds = selfServiceFacts(context);
   return input.lines.flatMap((line, index): readonly ValveResult[] => {
     const duty = duties.get(line.tag);
     const record = records[index];
@@ -89,7 +91,7 @@ export function valveResults(context: Context, { opened, option, outcome }: Aske
         }),
         hasPhoto: answer?.photo_id != null,
         ...torqueView(duty),
-        handOver: reasonsOf({ line, duty, site, assembly, option, outcome }),
+        handOver: reasonsOf({ line, duty, site, assembly, option, bounds }),
         kit: assembly === null ? null : kitOf({ assembly, models: input.models, line, duty }),
       },
     ];
@@ -103,10 +105,10 @@ function reasonsOf(asked: {
   readonly site: OptionPrice['enquiry']['site'];
   readonly assembly: Assembly | null;
   readonly option: OptionPrice;
-  readonly outcome: PlanOutcome;
+  readonly bounds: SelfServiceBounds;
 }): readonly HandOver[] {
-  const { line, duty, site, assembly, option } = asked;
-  const own = handOversOfDuty({ line, duty, site });
+  const { line, duty, site, assembly, option, bounds } = asked;
+  const own = handOversOfDuty({ line, duty, site, bounds });
   const isUnserved = option.planned?.worked.unserved.some(({ tag }) => tag === line.tag) ?? false;
   if (assembly === null) return isUnserved && !duty.seized ? [...own, ...handOversOfKit(null)] : own;
   return [...own, ...handOversOfKit(modelsOf(assembly, option.input.models).map(({ model }) => model))];

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { it } from 'vitest';
+import { SELF_SERVICE_FACTS as bounds } from '#lib/contracts/self-service-facts.ts';
 import { parseSite } from '#lib/contracts/site.ts';
 import type { Cells } from '#lib/intake/columns.ts';
 import { type LineOutcome, lineOutcome, readTold } from '#lib/questions/line-outcome.ts';
@@ -41,10 +42,10 @@ it('no question is asked of which no answer changes the outcome, worked out anew
     cases: lines,
     runs: 12,
     check: (cells) => {
-      const { questions, outcome } = askLine({ told: { cells, unknown: [] }, site, models });
+      const { questions, outcome } = askLine({ told: { cells, unknown: [] }, site, models, bounds });
       for (const { column, answers } of questions) {
         const after = answers.map((text) =>
-          seen(lineOutcome(readTold({ ...cells, [column]: text }, site), { site, models })),
+          seen(lineOutcome(readTold({ ...cells, [column]: text }, site), { site, models, bounds })),
         );
         if (after.every((one) => one === seen(outcome)))
           throw new Error(`${column} changes nothing of ${JSON.stringify(cells)}: ${after.join(' / ')}`);
@@ -60,9 +61,9 @@ it('what one does not know is not asked again, and is named as what to find out'
     cases: lines,
     runs: 6,
     check: (cells) => {
-      const first = askLine({ told: { cells, unknown: [] }, site, models }).questions[0];
+      const first = askLine({ told: { cells, unknown: [] }, site, models, bounds }).questions[0];
       if (first === undefined) return false;
-      const then = askLine({ told: { cells, unknown: [first.column] }, site, models });
+      const then = askLine({ told: { cells, unknown: [first.column] }, site, models, bounds });
       if (then.questions.some(({ column }) => column === first.column))
         throw new Error(`${first.column} is asked again`);
       if (then.findOut?.column !== first.column) throw new Error(`${first.column} is not named`);

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { SELF_SERVICE_FACTS as bounds } from '#lib/contracts/self-service-facts.ts';
 import { parseSite, type SiteJson } from '#lib/contracts/site.ts';
 import { COLUMN_GUIDE } from '#lib/documents/guide/field-guide.ts';
 import type { Site } from '#lib/duty/site.ts';
 import type { Cells, Column } from '#lib/intake/columns.ts';
 import { readLine } from '#lib/intake/read-line.ts';
-import { handOverOfValue, SELF_SERVICE_BOUNDS } from '#lib/questions/hand-over.ts';
+import { handOverOfValue } from '#lib/questions/hand-over.ts';
 import { lineOutcome, readTold } from '#lib/questions/line-outcome.ts';
 import { type Asking, askLine } from '#lib/questions/next-question.ts';
 import { QUESTIONS } from '#lib/questions/question-table.ts';
@@ -19,7 +20,7 @@ function siteOf(facts: SiteJson = {}): Site {
 }
 
 function codesOf(cells: Cells, site = siteOf({ zone: 'none' })): readonly string[] {
-  return lineOutcome(readTold(cells, site), { site, models }).handOver.map(({ code }) => code);
+  return lineOutcome(readTold(cells, site), { site, models, bounds }).handOver.map(({ code }) => code);
 }
 
 const FIRM: Cells = {
@@ -53,7 +54,7 @@ describe('questions about a valve', () => {
     const asked: Column[] = [];
     let asking: Asking | undefined;
     for (let turn = 0; turn < QUESTIONS.length + 1; turn += 1) {
-      asking = askLine({ told: { cells: { tag: 'V1' }, unknown: asked }, site: siteOf(), models });
+      asking = askLine({ told: { cells: { tag: 'V1' }, unknown: asked }, site: siteOf(), models, bounds });
       const next = asking.questions[0];
       if (next === undefined) break;
       asked.push(next.column);
@@ -69,15 +70,20 @@ describe('questions about a valve', () => {
   });
 
   it('ask for the size before the shape of the wheel, and never what was answered', () => {
-    const { questions } = askLine({ told: { cells: { tag: 'V1' }, unknown: [] }, site: siteOf(), models });
+    const { questions } = askLine({ told: { cells: { tag: 'V1' }, unknown: [] }, site: siteOf(), models, bounds });
     expect(questions[0]?.column).toBe('size');
-    const again = askLine({ told: { cells: { tag: 'V1', size: 'DN 150' }, unknown: [] }, site: siteOf(), models });
+    const again = askLine({
+      told: { cells: { tag: 'V1', size: 'DN 150' }, unknown: [] },
+      site: siteOf(),
+      models,
+      bounds,
+    });
     expect(again.questions.map(({ column }) => column)).not.toContain('size');
   });
 
   it('leave the nut alone where a wheel is turned, and the wheel where a nut is', () => {
     const about = (cells: Cells): readonly string[] =>
-      askLine({ told: { cells, unknown: [] }, site: siteOf({ zone: 'none' }), models }).questions.map(
+      askLine({ told: { cells, unknown: [] }, site: siteOf({ zone: 'none' }), models, bounds }).questions.map(
         ({ column }) => column,
       );
     const wheel = about({ ...FIRM, wheel_diameter: '' });
@@ -89,8 +95,8 @@ describe('questions about a valve', () => {
   });
 
   it('take a counted effort, the same for the same line', () => {
-    const once = askLine({ told: { cells: { tag: 'V1' }, unknown: [] }, site: siteOf(), models });
-    const twice = askLine({ told: { cells: { tag: 'V1' }, unknown: [] }, site: siteOf(), models });
+    const once = askLine({ told: { cells: { tag: 'V1' }, unknown: [] }, site: siteOf(), models, bounds });
+    const twice = askLine({ told: { cells: { tag: 'V1' }, unknown: [] }, site: siteOf(), models, bounds });
     expect(once.effort).toEqual(twice.effort);
     expect(once.effort.kits).toBeLessThanOrEqual(36);
   });
@@ -134,9 +140,9 @@ describe('whether the Desk must look', () => {
   });
 
   it('is yes above a value, and not at it', () => {
-    const limit = SELF_SERVICE_BOUNDS.value;
-    expect(handOverOfValue({ net_minor: limit * 100, minorPerUnit: 100 })).toEqual([]);
-    expect(handOverOfValue({ net_minor: limit * 100 + 1, minorPerUnit: 100 })).toEqual([
+    const limit = bounds.value_limit;
+    expect(handOverOfValue({ net_minor: limit * 100, minorPerUnit: 100, limit })).toEqual([]);
+    expect(handOverOfValue({ net_minor: limit * 100 + 1, minorPerUnit: 100, limit })).toEqual([
       { code: 'value', facts: { limit } },
     ]);
   });

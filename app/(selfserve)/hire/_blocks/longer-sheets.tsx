@@ -34,8 +34,8 @@ function NoticeSheet({ order, booking, token, language }: LongerProps) {
   const { toNotice, notices, chargeEnds } = booking.hire;
   if (notices.length === 0 && (toNotice.length === 0 || !order.mayAct)) return null;
   return (
-    <section className={look.sheet} aria-labelledby="notice">
-      <h2 id="notice">{say(language, 'notice.title')}</h2>
+    <details className={look.sheet} open={notices.length > 0 || booking.hire.isLate}>
+      <summary className={look.summary}>{say(language, 'notice.title')}</summary>
       {notices.map(({ number, at, saidBy, serials }) => (
         <p key={number} role="status" className={look.done}>
           {say(language, 'notice.given', { number, date: dayIn(language, at), hour: hourOf(at), name: saidBy })}
@@ -61,7 +61,7 @@ function NoticeSheet({ order, booking, token, language }: LongerProps) {
           </button>
         </form>
       )}
-    </section>
+    </details>
   );
 }
 

@@ -26,7 +26,11 @@ export function ValveAnswers({ order, answer, token, language }: AnswersProps) {
     <section className={look.sheet} aria-labelledby="valves-answered">
       <h2 id="valves-answered">{say(language, 'order.valves')}</h2>
       {answer.valves.map((valve) => (
-        <details key={valve.lineId} className={look.valve} open={order.stage !== 'accepted' && answer.valves.length <= OPEN_UP_TO}>
+        <details
+          key={valve.lineId}
+          className={look.valve}
+          open={order.stage !== 'accepted' && answer.valves.length <= OPEN_UP_TO}
+        >
           <summary>
             <strong>{valve.tag}</strong>
             <span className={valve.handOver.length === 0 ? look.firm : look.open}>
