@@ -1,17 +1,25 @@
-import type { APIRequestContext, Browser } from '@playwright/test';
+import { execFileSync } from 'node:child_process';
+import type { APIRequestContext, Browser, Page } from '@playwright/test';
+import type { UserRole } from '#lib/services/context.ts';
 import { PEOPLE } from '#tests/support/houses/people.ts';
-import { expect, PASSWORD } from './signed-in.ts';
+import { expect, PASSWORD, patient } from './signed-in.ts';
 
-/** The Desk's own session beside that of the person the story is about. */
-export async function deskRequest(browser: Browser, baseURL: string): Promise<APIRequestContext> {
-  const context = await browser.newContext({ baseURL, storageState: { cookies: [], origins: [] } });
-  const page = await context.newPage();
+interface Beside {
+  readonly browser: Browser;
+  readonly baseURL: string | undefined;
+  readonly role: UserRole;
+}
+
+/** Another person's own session and screen beside that of the person the story is about. */
+export async function personBeside({ browser, baseURL, role }: Beside): Promise<Page> {
+  const context = await browser.newContext({ baseURL: baseURL ?? '', storageState: { cookies: [], origins: [] } });
+  const page = patient(await context.newPage());
   await page.goto('/sign-in');
-  await page.getByLabel('Email').fill(PEOPLE.desk.email);
+  await page.getByLabel('Email').fill(PEOPLE[role].email);
   await page.getByLabel('Password').fill(PASSWORD);
   await page.getByRole('button', { name: 'Sign in' }).click();
   await expect(page).not.toHaveURL(/sign-in/);
-  return context.request;
+  return page;
 }
 
 /** An enquiry of two buried valves, planned, quoted, accepted and confirmed; answers the number of its booking. */
@@ -35,4 +43,11 @@ export async function bookedByTheDesk(request: APIRequestContext, title: string)
   const { number } = await accepted.json();
   await request.post(`/api/v1/yard/bookings/${number}/confirm`);
   return number;
+}
+
+/** All of a booking picked by the yard's own services: for a story that begins at the gate. */
+export function pickedByTheYard(number: string): void {
+  execFileSync(process.execPath, ['--import', 'tsx', 'tests/support/houses/pick-booking.ts', number], {
+    stdio: 'pipe',
+  });
 }

@@ -5,7 +5,6 @@ import { checkIn, type PieceSeen } from '#lib/services/yard/back/check-in.ts';
 import { countBack } from '#lib/services/yard/back/count-back.ts';
 import { decideCharge } from '#lib/services/yard/back/decide-charge.ts';
 import { issueReturnNote } from '#lib/services/yard/back/issue-return-note.ts';
-import { lookAtPiece } from '#lib/services/yard/back/look-at-piece.ts';
 import { openBack } from '#lib/services/yard/back/open-back.ts';
 import { openCharges } from '#lib/services/yard/back/open-charges.ts';
 import { openReturn } from '#lib/services/yard/back/open-return.ts';
@@ -28,6 +27,7 @@ import {
   send,
   yes,
 } from '#tests/support/houses/out-and-back.ts';
+import { scanned } from '#tests/support/houses/yard-scans.ts';
 import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
@@ -164,7 +164,7 @@ describe('a return', () => {
     const [one = '', two = '', ...rest] = serials;
     send(context, { number, serials: [one, ...rest] });
     const returnId = declare(context, number);
-    const look = (scan: string) => lookAtPiece(context, { returnId, scan });
+    const look = (code: string) => scanned({ context, number }, { kind: 'look', code, return: returnId });
     expect(look('?')).toMatchObject(REFUSED('scan-unreadable'));
     expect(look('MODEL:X501')).toMatchObject(REFUSED('scan-not-a-unit'));
     expect(look('CASE:B-00001/1')).toMatchObject(REFUSED('scan-not-a-unit'));
@@ -172,7 +172,9 @@ describe('a return', () => {
     expect(look(two)).toMatchObject(REFUSED('piece-never-left'));
     const other = first(context, 'SELECT serial FROM unit WHERE serial NOT IN (SELECT unit_serial FROM booking_unit)');
     expect(look(other)).toMatchObject(REFUSED('not-of-this-booking'));
-    expect(lookAtPiece(context, { returnId: 999, scan: one })).toMatchObject(REFUSED('no-such-return'));
+    expect(scanned({ context, number }, { kind: 'look', code: one, return: 999 })).toMatchObject(
+      REFUSED('no-such-return'),
+    );
     backGood(context, { returnId, serials: [one] });
     expect(checkIn(context, { ...GOOD, returnId, scan: one })).toMatchObject(REFUSED('piece-in-already'));
   });

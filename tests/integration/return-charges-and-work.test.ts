@@ -4,7 +4,6 @@ import { checkIn } from '#lib/services/yard/back/check-in.ts';
 import { countBack } from '#lib/services/yard/back/count-back.ts';
 import { decideCharge } from '#lib/services/yard/back/decide-charge.ts';
 import { issueReturnNote } from '#lib/services/yard/back/issue-return-note.ts';
-import { lookAtPiece } from '#lib/services/yard/back/look-at-piece.ts';
 import { openBack } from '#lib/services/yard/back/open-back.ts';
 import { openCharges } from '#lib/services/yard/back/open-charges.ts';
 import { openReturn } from '#lib/services/yard/back/open-return.ts';
@@ -22,6 +21,7 @@ import { openWorkOrder } from '#lib/services/yard/work/open-work-order.ts';
 import { beginWork, endWork, type WorkEnd } from '#lib/services/yard/work/step-work-order.ts';
 import { bookAgain } from '#tests/support/houses/booked-house.ts';
 import { as, declare, GOOD, LEAVING, outHouse, pickedHouse, send } from '#tests/support/houses/out-and-back.ts';
+import { scanned } from '#tests/support/houses/yard-scans.ts';
 import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
@@ -132,7 +132,7 @@ describe('who may do what at the gate', () => {
       readReturnNote(context, 'N-1'),
       readDespatch(context, 1),
       readPhoto(context, 1),
-      lookAtPiece(context, { returnId: 1, scan: why }),
+      scanned({ context, number }, { kind: 'look', code: why, return: 1 }),
     ])
       expect(refused(answer)).toBe(!isStaff);
     const open = { number, depot: 'VEN', broughtBy: '', contamination: 'none', note: '' } as const;
@@ -177,7 +177,9 @@ describe('two bookings at once', () => {
     const other = await bookAgain({ ...context, actor: as(context, 'desk').actor }, '2026-05-04');
     const [theirs = ''] = other.serials.filter((serial) => !serials.includes(serial));
     if (theirs !== '')
-      expect(lookAtPiece(context, { returnId, scan: theirs })).toMatchObject(REFUSED('not-of-this-booking'));
+      expect(scanned({ context, number }, { kind: 'look', code: theirs, return: returnId })).toMatchObject(
+        REFUSED('not-of-this-booking'),
+      );
     expect(granted(openBack(context, other.number)).awaited).toEqual([]);
   });
 });

@@ -1,23 +1,34 @@
 'use client';
 
+import { ShownMoment } from '#app/_ui/shown-forms.client.tsx';
+import type { Sending } from './ask-house.ts';
 import type { QueuedScan } from './scan-queue.ts';
-import type { Sending } from './send-scans.ts';
+import type { ScanQueue } from './use-scan-queue.client.tsx';
 
-interface QueuePanelProps {
-  readonly scans: readonly QueuedScan[];
-  readonly sending: Sending;
-  readonly onForget: (key: string) => void;
-}
+const DID: Readonly<Record<QueuedScan['scan']['kind'], string>> = {
+  pick: 'pick',
+  walk: 'pick',
+  count: 'count',
+  undo: 'put back',
+  pack: 'pack',
+  unpack: 'take out',
+  load: 'load',
+  'take off': 'take off',
+  'count on': 'count on',
+  look: 'look up',
+  'check in': 'check in',
+  'count back': 'count back',
+};
 
-const DID = { pick: 'pick', count: 'count', undo: 'put back', pack: 'pack', unpack: 'take out' } as const;
-
-/** What waits to be sent and what was refused, scan by scan; nothing where all is well. */
-export function QueuePanel({ scans, sending, onForget }: QueuePanelProps) {
+/** What waits to be sent, what was refused and why, and what arrived; nothing before the first scan. */
+export function QueuePanel({ queue }: { readonly queue: ScanQueue }) {
+  const { scans, sending, takeAway } = queue;
   const waiting = scans.filter(({ state }) => state === 'waiting');
   const refused = scans.filter(({ state }) => state === 'refused');
-  if (waiting.length === 0 && refused.length === 0) return null;
+  const sent = scans.filter(({ state }) => state === 'sent');
+  if (scans.length === 0) return null;
   return (
-    <section className="card scan-queue" aria-label="Scans">
+    <section className={waiting.length + refused.length > 0 ? 'card scan-queue' : 'scan-queue'} aria-label="Scans">
       {waiting.length > 0 && (
         <>
           <h2>
@@ -25,10 +36,20 @@ export function QueuePanel({ scans, sending, onForget }: QueuePanelProps) {
             <span className="mark warning">{WHY[sending]}</span>
           </h2>
           <ul className="queued">
-            {waiting.map(({ key, scan }) => (
-              <li key={key}>
-                <strong className="tag">{scan.code}</strong> {DID[scan.kind]}{' '}
+            {waiting.map((one) => (
+              <li key={one.key}>
+                <span>
+                  <strong className="tag">{one.scan.code}</strong> {tell(one)}
+                </span>
                 <span className="mark warning">waiting</span>
+                <button
+                  type="button"
+                  className="quiet"
+                  onClick={() => takeAway(one)}
+                  aria-label={`Take away: ${one.scan.code}`}
+                >
+                  Take away
+                </button>
               </li>
             ))}
           </ul>
@@ -38,12 +59,18 @@ export function QueuePanel({ scans, sending, onForget }: QueuePanelProps) {
         <>
           <h2>Refused</h2>
           <ul className="queued">
-            {refused.map(({ key, scan, sentence }) => (
-              <li key={key}>
+            {refused.map((one) => (
+              <li key={one.key}>
                 <span>
-                  <strong className="tag">{scan.code}</strong> <span className="mark refusal">refused</span> {sentence}
+                  <strong className="tag">{one.scan.code}</strong> <span className="mark refusal">refused</span>{' '}
+                  {one.sentence}
                 </span>
-                <button type="button" className="quiet" onClick={() => onForget(key)} aria-label={`Seen: ${scan.code}`}>
+                <button
+                  type="button"
+                  className="quiet"
+                  onClick={() => takeAway(one)}
+                  aria-label={`Seen: ${one.scan.code}`}
+                >
                   Seen
                 </button>
               </li>
@@ -51,11 +78,39 @@ export function QueuePanel({ scans, sending, onForget }: QueuePanelProps) {
           </ul>
         </>
       )}
+      <SentScans sent={sent} />
     </section>
   );
 }
 
-const WHY: Readonly<Record<Sending, string>> = {
+function SentScans({ sent }: { readonly sent: readonly QueuedScan[] }) {
+  const last = sent.at(-1);
+  if (last === undefined) return null;
+  return (
+    <details className="sent-scans">
+      <summary>
+        ✓ {sent.length} sent, the last <ShownMoment at={new Date(last.at).toISOString()} />
+      </summary>
+      <ul className="queued">
+        {sent.toReversed().map((one) => (
+          <li key={one.key}>
+            <span>
+              <strong className="tag">{one.scan.code}</strong> {one.sentence}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function tell({ scan }: QueuedScan): string {
+  if (scan.kind === 'check in') return `check in as ${scan.seen.condition}`;
+  if (scan.kind === 'count' || scan.kind === 'count on') return `count ${scan.count}`;
+  return scan.kind === 'count back' ? `count ${scan.back} back` : DID[scan.kind];
+}
+
+export const WHY: Readonly<Record<Sending, string>> = {
   'all sent': 'being sent',
   'no connection': 'no connection: sent when the line is back',
   'sign in': 'sign in again, then they are sent',

@@ -2,17 +2,23 @@
  * Scans of this browser that the house has not answered yet, kept over reloads and sent in the order they were made, each under a key of
  * its own: the house answers a key once, so a scan that was sent twice is done once.
  */
-import type { YardScanRequest } from '#lib/contracts/yard-scan.ts';
+import type { WalkScanRequest, YardScanRequest } from '#lib/contracts/yard-scan.ts';
 
 type WithoutKey<Scan> = Scan extends unknown ? Omit<Scan, 'key'> : never;
-export type NewScan = WithoutKey<YardScanRequest>;
+/** On a walk through the bays the house finds the booking that a piece is for. */
+export type NewScan = WithoutKey<YardScanRequest | WalkScanRequest>;
 
 export interface QueuedScan {
   readonly key: string;
+  /** The booking it is sent for; on a walk the house finds it. */
   readonly booking: string;
+  /** What the screen was about where it was made: a booking, or the walk of a day. */
+  readonly screen: string;
   readonly scan: NewScan;
   readonly at: number;
   readonly state: 'waiting' | 'sent' | 'refused';
+  /** It was sent at least once, so it may have arrived although no answer came. */
+  readonly tried: boolean;
   /** What the house said. */
   readonly sentence: string;
 }
@@ -23,10 +29,17 @@ const KEPT_ANSWERS = 30;
 
 let known: readonly QueuedScan[] | undefined;
 const listeners = new Set<() => void>();
+const answerListeners = new Set<(scan: QueuedScan) => void>();
 
 export function subscribe(listener: () => void): () => void {
   listeners.add(listener);
   return () => listeners.delete(listener);
+}
+
+/** Told of every answer of the house as it comes. */
+export function onAnswer(listener: (scan: QueuedScan) => void): () => void {
+  answerListeners.add(listener);
+  return () => answerListeners.delete(listener);
 }
 
 export function queuedScans(): readonly QueuedScan[] {
@@ -39,18 +52,34 @@ export function noScans(): readonly QueuedScan[] {
   return NONE;
 }
 
-export function addScan({ booking, scan }: { readonly booking: string; readonly scan: NewScan }): void {
-  const added: QueuedScan = { key: newKey(), booking, scan, at: Date.now(), state: 'waiting', sentence: '' };
+export function addScan({ booking, screen, scan }: Pick<QueuedScan, 'booking' | 'screen' | 'scan'>): void {
+  const added: QueuedScan = {
+    key: newKey(),
+    booking,
+    screen,
+    scan,
+    at: Date.now(),
+    state: 'waiting',
+    tried: false,
+    sentence: '',
+  };
   write([...read(), added]);
 }
 
-export function answerScan(key: string, answer: Pick<QueuedScan, 'state' | 'sentence'>): void {
-  write(read().map((one) => (one.key === key ? { ...one, ...answer } : one)));
+export function markTried(key: string): void {
+  write(read().map((one) => (one.key === key ? { ...one, tried: true } : one)));
 }
 
-/** Takes away what was looked at; what still waits stays. */
-export function forgetScan(key: string): void {
-  write(read().filter((one) => one.key !== key || one.state === 'waiting'));
+export function answerScan(key: string, answer: Pick<QueuedScan, 'state' | 'sentence'>): void {
+  const before = read();
+  write(before.map((one) => (one.key === key ? { ...one, ...answer } : one)));
+  const answered = before.find((one) => one.key === key);
+  if (answered) for (const listener of answerListeners) listener({ ...answered, ...answer });
+}
+
+/** Takes a scan away: a refusal that was looked at, or one that is not to be sent after all. */
+export function takeAwayScan(key: string): void {
+  write(read().filter((one) => one.key !== key));
 }
 
 /** Another window of this browser wrote. */
@@ -89,7 +118,7 @@ function isQueued(one: unknown): one is QueuedScan {
 }
 
 /** Also where the page came over plain HTTP, where a browser has no randomUUID. */
-function newKey(): string {
+export function newKey(): string {
   const bytes = crypto.getRandomValues(new Uint8Array(16));
   return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }

@@ -1,40 +1,98 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { useCallback, useEffect, useState, useSyncExternalStore, useTransition } from 'react';
+import { useCallback, useEffect, useRef, useState, useSyncExternalStore, useTransition } from 'react';
+import type { Sending } from './ask-house.ts';
+import { noPhotos, queuedPhotos, subscribeToPhotos } from './photo-queue.ts';
 import type { Said } from './said.tsx';
-import { addScan, forgetScan, type NewScan, noScans, queuedScans, reread, subscribe } from './scan-queue.ts';
-import { type Sending, sendScans } from './send-scans.ts';
+import {
+  addScan,
+  type NewScan,
+  noScans,
+  onAnswer,
+  type QueuedScan,
+  queuedScans,
+  reread,
+  subscribe,
+  takeAwayScan,
+} from './scan-queue.ts';
+import { sendScans } from './send-scans.ts';
 import { useSound } from './use-sound.client.ts';
 
 /** Waiting scans are tried again so often where the browser does not say that the line is back. */
 const AGAIN_MS = 4_000;
 
-/** The queue of one booking's screen: takes scans at once, sends them when the line is there, says and sounds what came of each. */
-export function useScanQueue(booking: string) {
+/** The queue of one screen, about a booking or a walk: takes scans at once, sends them when the line is there, says and sounds what came of each. */
+export function useScanQueue(screen: string) {
   const router = useRouter();
   const scans = useSyncExternalStore(subscribe, queuedScans, noScans);
   const { sound, isMuted, toggleSound } = useSound();
   const [said, setSaid] = useState<Said | null>(null);
   const [sending, setSending] = useState<Sending>('all sent');
   const [, startShowing] = useTransition();
+  const answered = useRef(0);
 
   const flush = useCallback(async () => {
-    let answered = 0;
-    const came = await sendScans((scan) => {
-      answered += 1;
-      const good = scan.state === 'sent';
-      sound(good ? 'good' : 'bad');
-      setSaid({ tone: good ? 'good' : 'refusal', words: scan.sentence });
-    });
-    setSending(came);
-    if (answered > 0) startShowing(() => router.refresh());
-  }, [router, sound]);
+    setSending(await sendScans());
+    if (answered.current > 0) startShowing(() => router.refresh());
+    answered.current = 0;
+  }, [router]);
 
+  useEffect(
+    () =>
+      onAnswer((scan) => {
+        if (scan.screen !== screen) return;
+        answered.current += 1;
+        const isGood = scan.state === 'sent';
+        sound(isGood ? 'good' : 'bad');
+        setSaid({ tone: isGood ? 'good' : 'refusal', words: scan.sentence });
+      }),
+    [screen, sound],
+  );
+  useSending(flush);
+
+  const add = useCallback(
+    (scan: NewScan, booking = screen) => {
+      addScan({ booking, screen, scan });
+      setSaid(null);
+      void flush();
+    },
+    [screen, flush],
+  );
+  const takeAway = useCallback(({ key, state, tried, scan: { code } }: QueuedScan) => {
+    takeAwayScan(key);
+    setSaid(state === 'waiting' ? { tone: 'warning', words: tellTaken({ code, tried }) } : null);
+  }, []);
+  const mine = scans.filter((scan) => scan.screen === screen);
+  return { screen, scans: mine, add, takeAway, said, setSaid, sending, flush, sound, isMuted, toggleSound };
+}
+
+export type ScanQueue = ReturnType<typeof useScanQueue>;
+
+function tellTaken({ code, tried }: { readonly code: string; readonly tried: boolean }): string {
+  return tried
+    ? `${code} is not sent again. An answer is missing: if it had arrived already, the list shows it.`
+    : `${code} is taken away. Nothing of it was sent.`;
+}
+
+/** Photographs of this device that wait or were refused. */
+export function useQueuedPhotos() {
+  return useSyncExternalStore(subscribeToPhotos, queuedPhotos, noPhotos);
+}
+
+/** Scans of a booking that wait in this browser, whichever screen they were made on. */
+export function useWaitingScans(booking: string): readonly QueuedScan[] {
+  const scans = useSyncExternalStore(subscribe, queuedScans, noScans);
+  return scans.filter((scan) => scan.booking === booking && scan.state === 'waiting');
+}
+
+/** Sends when the screen opens, when the line is back, and every few seconds while something waits. */
+export function useSending(flush: () => Promise<void>): void {
   useEffect(() => {
     void flush();
     const again = window.setInterval(() => {
-      if (queuedScans().some(({ state }) => state === 'waiting')) void flush();
+      const all = [...queuedScans(), ...queuedPhotos()];
+      if (all.some(({ state }) => state === 'waiting')) void flush();
     }, AGAIN_MS);
     const back = () => void flush();
     window.addEventListener('online', back);
@@ -45,15 +103,4 @@ export function useScanQueue(booking: string) {
       window.removeEventListener('storage', reread);
     };
   }, [flush]);
-
-  const add = useCallback(
-    (scan: NewScan) => {
-      addScan({ booking, scan });
-      setSaid(null);
-      void flush();
-    },
-    [booking, flush],
-  );
-  const mine = scans.filter((scan) => scan.booking === booking);
-  return { scans: mine, add, forget: forgetScan, said, setSaid, sending, sound, isMuted, toggleSound };
 }

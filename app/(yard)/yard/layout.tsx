@@ -1,6 +1,7 @@
 import '../_blocks/yard.css';
 import type { ReactNode } from 'react';
 import { asking } from '#app/_lib/asking.ts';
+import { QueueLamp } from '../_blocks/queue-lamp.client.tsx';
 import { YardNav } from '../_blocks/yard-nav.client.tsx';
 
 /** Every screen of the yard: its places, then the screen, in sizes for gloves. */
@@ -9,6 +10,7 @@ export default async function YardLayout({ children }: { readonly children: Reac
   return (
     <div className="yard">
       <YardNav />
+      <QueueLamp />
       {children}
     </div>
   );

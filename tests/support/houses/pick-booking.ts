@@ -1,17 +1,14 @@
 /**
- * Confirms and picks all of a booking in the database that KITWRIGHT_DATABASE names, as the yard's own services do, for a story that begins at the gate:
+ * Picks all of a confirmed booking in the database that KITWRIGHT_DATABASE names, as the yard's own services do, for a story that begins at the gate:
  * `node --import tsx tests/support/houses/pick-booking.ts B-00001`
  */
 import { findBooking, unitsOfBooking } from '#db/queries/bookings.ts';
 import { HOUSE_ITSELF } from '#lib/services/context.ts';
 import { openHouse } from '#lib/services/house/open-house.ts';
-import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
 import { stepUnits } from '#lib/services/yard/step-units.ts';
 
 const number = process.argv[2] ?? '';
 const context = openHouse(HOUSE_ITSELF);
-const confirmed = confirmBooking(context, { number });
-if (!confirmed.ok) throw new Error(confirmed.reason.sentence);
 context.database.db.transaction((tx) => {
   for (const to of ['allocated', 'picked'] as const) {
     const booking = findBooking(tx, number);

@@ -5,7 +5,7 @@ import { finishPicking } from '#lib/services/yard/picking/finish-picking.ts';
 import { openPicking, type PickingView } from '#lib/services/yard/picking/open-picking.ts';
 import { recordChainTried, recordTorqueTest } from '#lib/services/yard/picking/record-check.ts';
 import type { ScanAnswer } from '#lib/services/yard/picking/scan-work.ts';
-import { takeScan } from '#lib/services/yard/picking/take-scan.ts';
+import { takeScan } from '#lib/services/yard/take-scan.ts';
 import { granted } from '../stock/granted.ts';
 import type { BookedJob } from './booked-job.ts';
 

@@ -45,7 +45,7 @@ export interface CheckedIn {
 export function checkIn(context: Context, seen: PieceSeen): Result<CheckedIn> {
   const allowed = authorise(context, 'take equipment back');
   if (!allowed.ok) return allowed;
-  return context.database.db.transaction((tx) => take(tx, { context, seen }), { behavior: 'immediate' });
+  return context.database.db.transaction((tx) => takePieceIn(tx, { context, seen }), { behavior: 'immediate' });
 }
 
 interface Taking {
@@ -53,7 +53,8 @@ interface Taking {
   readonly seen: PieceSeen;
 }
 
-function take(tx: DbOrTx, { context, seen }: Taking): Result<CheckedIn> {
+/** Within a transaction of whoever asks. */
+export function takePieceIn(tx: DbOrTx, { context, seen }: Taking): Result<CheckedIn> {
   const record = returnTakenIn(tx, seen.returnId);
   if (!record.ok) return record;
   const found = findBookedPiece(tx, { booking: record.value.booking, scan: seen.scan });

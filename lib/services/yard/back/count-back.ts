@@ -24,7 +24,7 @@ export interface CountSeen {
 export function countBack(context: Context, seen: CountSeen): Result<{ readonly back: number }> {
   const allowed = authorise(context, 'take equipment back');
   if (!allowed.ok) return allowed;
-  return context.database.db.transaction((tx) => count(tx, { context, seen }), { behavior: 'immediate' });
+  return context.database.db.transaction((tx) => countPiecesBack(tx, { context, seen }), { behavior: 'immediate' });
 }
 
 interface Counting {
@@ -32,7 +32,8 @@ interface Counting {
   readonly seen: CountSeen;
 }
 
-function count(tx: DbOrTx, { context, seen }: Counting): Result<{ readonly back: number }> {
+/** Within a transaction of whoever asks. */
+export function countPiecesBack(tx: DbOrTx, { context, seen }: Counting): Result<{ readonly back: number }> {
   const record = returnUnderWay(tx, seen.returnId);
   if (!record.ok) return record;
   const { booking, row } = record.value;

@@ -4,6 +4,7 @@
  * Not here: files of an enquiry (../../enquiries/attachments.ts).
  * Read next: check-in.ts.
  */
+import type { DbOrTx } from '#db/client.ts';
 import { findPhoto, insertPhoto, type PhotoRow, photosOfPieces, putPhotoAway } from '#db/queries/returns.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import { LIMITS } from '#lib/kernel/limits.ts';
@@ -28,11 +29,23 @@ interface NewPhoto {
   readonly bytes: Uint8Array;
 }
 
-export function addPhoto(context: Context, { pieceId, fileName, bytes }: NewPhoto): Result<{ readonly id: number }> {
+export function addPhoto(context: Context, photo: NewPhoto): Result<{ readonly id: number }> {
   const allowed = authorise(context, 'take equipment back');
   if (!allowed.ok) return allowed;
-  const { db } = context.database;
-  const piece = standingPiece(db, pieceId);
+  return context.database.db.transaction((tx) => keepPhoto(tx, { context, photo }), { behavior: 'immediate' });
+}
+
+interface Keeping {
+  readonly context: Context;
+  readonly photo: NewPhoto;
+}
+
+/** Within a transaction of whoever asks. */
+export function keepPhoto(
+  tx: DbOrTx,
+  { context, photo: { pieceId, fileName, bytes } }: Keeping,
+): Result<{ readonly id: number }> {
+  const piece = standingPiece(tx, pieceId);
   if (!piece.ok) return piece;
   if (piece.value.note_id !== null)
     return failed({
@@ -47,32 +60,27 @@ export function addPhoto(context: Context, { pieceId, fileName, bytes }: NewPhot
   const mime = PICTURES.find(({ at, bytes: mark }) => mark.every((byte, index) => bytes[at + index] === byte))?.mime;
   if (mime === undefined)
     return failed({ code: 'photo-unreadable', sentence: 'That is no photograph: JPEG, PNG and WebP are kept.' });
-  const held = photosOfPieces(db, [pieceId]).filter(({ removed_at }) => removed_at === null);
+  const held = photosOfPieces(tx, [pieceId]).filter(({ removed_at }) => removed_at === null);
   if (held.length >= LIMITS.photos_of_piece)
     return failed({
       code: 'photos-enough',
       sentence: `A piece has at most ${LIMITS.photos_of_piece} photographs; put one away first.`,
     });
-  return context.database.db.transaction(
-    (tx) => {
-      const id = insertPhoto(tx, {
-        piece_id: pieceId,
-        file_name: fileName.replace(/[\p{Cc}\p{Cf}\\/]/gu, '').slice(-120) || 'photograph',
-        mime,
-        size_bytes: bytes.length,
-        sha256: sha256(bytes),
-        bytes: Buffer.from(bytes),
-        added_at: timestamp(context),
-        ...whoIs(context),
-      });
-      logChange(tx, {
-        context,
-        deed: { action: 'photograph added', subject: `piece ${pieceId}`, detail: { photo: id } },
-      });
-      return ok({ id });
-    },
-    { behavior: 'immediate' },
-  );
+  const id = insertPhoto(tx, {
+    piece_id: pieceId,
+    file_name: fileName.replace(/[\p{Cc}\p{Cf}\\/]/gu, '').slice(-120) || 'photograph',
+    mime,
+    size_bytes: bytes.length,
+    sha256: sha256(bytes),
+    bytes: Buffer.from(bytes),
+    added_at: timestamp(context),
+    ...whoIs(context),
+  });
+  logChange(tx, {
+    context,
+    deed: { action: 'photograph added', subject: `piece ${pieceId}`, detail: { photo: id } },
+  });
+  return ok({ id });
 }
 
 export function readPhoto(

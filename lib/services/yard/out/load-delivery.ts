@@ -80,15 +80,21 @@ export interface Loaded {
 export function scanLoad(context: Context, { deliveryId, scan }: LoadScan): Result<Loaded> {
   const allowed = authorise(context, 'send equipment out');
   if (!allowed.ok) return allowed;
-  return context.database.db.transaction(
-    (tx): Result<Loaded> => {
-      const record = deliveryBeingLoaded(tx, deliveryId);
-      if (!record.ok) return record;
-      const meant = unitsMeant(tx, { record: record.value, scan });
-      return meant.ok ? load(tx, { context, record: record.value, ...meant.value }) : meant;
-    },
-    { behavior: 'immediate' },
-  );
+  return context.database.db.transaction((tx) => loadOnto(tx, { context, deliveryId, scan }), {
+    behavior: 'immediate',
+  });
+}
+
+interface By {
+  readonly context: Context;
+}
+
+/** Within a transaction of whoever asks; so are the two below. */
+export function loadOnto(tx: DbOrTx, { context, deliveryId, scan }: LoadScan & By): Result<Loaded> {
+  const record = deliveryBeingLoaded(tx, deliveryId);
+  if (!record.ok) return record;
+  const meant = unitsMeant(tx, { record: record.value, scan });
+  return meant.ok ? load(tx, { context, record: record.value, ...meant.value }) : meant;
 }
 
 interface ScanOn {
@@ -181,19 +187,23 @@ export interface Unload {
 export function takeOff(context: Context, { deliveryId, serial }: Unload): Result<{ readonly serial: string }> {
   const allowed = authorise(context, 'send equipment out');
   if (!allowed.ok) return allowed;
-  return context.database.db.transaction(
-    (tx): Result<{ readonly serial: string }> => {
-      const record = deliveryBeingLoaded(tx, deliveryId);
-      if (!record.ok) return record;
-      const on = unitsOfDelivery(tx, deliveryId).find((unit) => unit.serial === serial);
-      if (!on) return failed({ code: 'not-loaded', sentence: `${serial} is not on this delivery.` });
-      unloadUnit(tx, { deliveryId, bookingUnitId: on.bookingUnitId });
-      const subject = `booking ${record.value.booking.number}`;
-      logChange(tx, { context, deed: { action: 'taken off', subject, detail: { serial } } });
-      return ok({ serial });
-    },
-    { behavior: 'immediate' },
-  );
+  return context.database.db.transaction((tx) => takeOffFrom(tx, { context, deliveryId, serial }), {
+    behavior: 'immediate',
+  });
+}
+
+export function takeOffFrom(
+  tx: DbOrTx,
+  { context, deliveryId, serial }: Unload & By,
+): Result<{ readonly serial: string }> {
+  const record = deliveryBeingLoaded(tx, deliveryId);
+  if (!record.ok) return record;
+  const on = unitsOfDelivery(tx, deliveryId).find((unit) => unit.serial === serial);
+  if (!on) return failed({ code: 'not-loaded', sentence: `${serial} is not on this delivery.` });
+  unloadUnit(tx, { deliveryId, bookingUnitId: on.bookingUnitId });
+  const subject = `booking ${record.value.booking.number}`;
+  logChange(tx, { context, deed: { action: 'taken off', subject, detail: { serial } } });
+  return ok({ serial });
 }
 
 export interface CountedLoad {
@@ -208,23 +218,26 @@ export function countLoad(
 ): Result<{ readonly count: number }> {
   const allowed = authorise(context, 'send equipment out');
   if (!allowed.ok) return allowed;
-  return context.database.db.transaction(
-    (tx): Result<{ readonly count: number }> => {
-      const record = deliveryBeingLoaded(tx, deliveryId);
-      if (!record.ok) return record;
-      const wanted = countedToSend(tx, record.value.booking).find((one) => one.model === model);
-      if (!wanted)
-        return failed({ code: 'not-booked', sentence: `No ${model} is booked here: add it at the Desk first.` });
-      if (count > wanted.booked - wanted.sent)
-        return failed({
-          code: 'more-than-booked',
-          sentence: `${wanted.booked} of ${model} are booked and ${wanted.sent} have left: ${count} are too many.`,
-        });
-      loadItem(tx, { delivery_id: deliveryId, model_number: model, count });
-      const subject = `booking ${record.value.booking.number}`;
-      logChange(tx, { context, deed: { action: 'counted on', subject, detail: { model, count } } });
-      return ok({ count });
-    },
-    { behavior: 'immediate' },
-  );
+  return context.database.db.transaction((tx) => countOnto(tx, { context, deliveryId, model, count }), {
+    behavior: 'immediate',
+  });
+}
+
+export function countOnto(
+  tx: DbOrTx,
+  { context, deliveryId, model, count }: CountedLoad & By,
+): Result<{ readonly count: number }> {
+  const record = deliveryBeingLoaded(tx, deliveryId);
+  if (!record.ok) return record;
+  const wanted = countedToSend(tx, record.value.booking).find((one) => one.model === model);
+  if (!wanted) return failed({ code: 'not-booked', sentence: `No ${model} is booked here: add it at the Desk first.` });
+  if (count > wanted.booked - wanted.sent)
+    return failed({
+      code: 'more-than-booked',
+      sentence: `${wanted.booked} of ${model} are booked and ${wanted.sent} have left: ${count} are too many.`,
+    });
+  loadItem(tx, { delivery_id: deliveryId, model_number: model, count });
+  const subject = `booking ${record.value.booking.number}`;
+  logChange(tx, { context, deed: { action: 'counted on', subject, detail: { model, count } } });
+  return ok({ count });
 }

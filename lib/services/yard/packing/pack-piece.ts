@@ -1,7 +1,7 @@
 /*
  * A piece is scanned into a case, or out of it again.
  * Invariant: only what was picked is packed; no case goes over its lift limit or its room.
- * Not here: keeping the answer (../picking/take-scan.ts).
+ * Not here: keeping the answer (../answer-once.ts).
  * Read next: load-facts.ts.
  */
 import { changeLoadPiece, insertLoadPiece } from '#db/queries/picking.ts';

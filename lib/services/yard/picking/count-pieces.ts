@@ -2,7 +2,7 @@
  * Counted pieces are picked by number: what is counted must be what is booked.
  * Invariant: too few are refused, so that nothing is left behind unseen.
  * Not here: how many the house has (lib/services/stock).
- * Read next: take-scan.ts.
+ * Read next: ../take-scan.ts.
  */
 import { changeBookingItem } from '#db/queries/bookings.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';

@@ -1,7 +1,7 @@
 /*
  * What a person sees who picks a booking: pieces in walking order, what was tried, and what still keeps it from being picked.
  * Invariant: reads only; the reasons are those that finishing would give.
- * Not here: scans (take-scan.ts), finishing (finish-picking.ts).
+ * Not here: scans (../take-scan.ts), finishing (finish-picking.ts).
  * Read next: pick-facts.ts, ../../../stock/pick-checks.ts.
  */
 import type { DbOrTx } from '#db/client.ts';

@@ -1,8 +1,8 @@
 /*
  * What a scan works on and what it answers.
  * Invariant: the booking is as it stands in this transaction.
- * Not here: keeping the answer (take-scan.ts).
- * Read next: take-scan.ts.
+ * Not here: keeping the answer (../answer-once.ts).
+ * Read next: ../take-scan.ts.
  */
 import type { DbOrTx } from '#db/client.ts';
 import type { BookingRow } from '#db/queries/bookings.ts';

@@ -2,7 +2,7 @@
  * Whether a booking may be worked on in the yard: confirmed, and not gone.
  * Invariant: what is only held may lapse, so nobody picks it.
  * Not here: confirming (../confirm-booking.ts).
- * Read next: take-scan.ts.
+ * Read next: ../take-scan.ts.
  */
 import type { BookingRow } from '#db/queries/bookings.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';

@@ -2,7 +2,7 @@
  * Takes a scan back: the piece is held again and waits in its bay; what was packed of it comes out of its case.
  * Invariant: nothing that has left is undone here.
  * Not here: taking back a delivery (../undo-units.ts).
- * Read next: take-scan.ts.
+ * Read next: ../take-scan.ts.
  */
 import { changeBookingItem } from '#db/queries/bookings.ts';
 import { piecesOfLoad, removeLoadPiece } from '#db/queries/picking.ts';

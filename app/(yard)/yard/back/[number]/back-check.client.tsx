@@ -1,49 +1,57 @@
 'use client';
 
 import { useState } from 'react';
-import { send } from '#app/_lib/send.client.tsx';
 import type { AwaitedPiece, ReturnView } from '#lib/services/yard/back/open-back.ts';
-import { beep } from '../../../_blocks/beep.ts';
+import { readScan } from '#lib/stock/scan-code.ts';
 import styles from '../../../_blocks/moves.module.css';
 import { SaidLine } from '../../../_blocks/said.tsx';
 import { ScanField } from '../../../_blocks/scan-field.client.tsx';
-import { useDeed } from '../../../_blocks/use-deed.client.tsx';
+import type { QueuedScan } from '../../../_blocks/scan-queue.ts';
+import { SoundSwitch } from '../../../_blocks/sound-switch.client.tsx';
+import type { ScanQueue } from '../../../_blocks/use-scan-queue.client.tsx';
 import { BackPiece, type Seen } from './back-piece.client.tsx';
+import { TakePhoto } from './take-photo.client.tsx';
 
 interface CheckProps {
   readonly current: ReturnView;
   readonly awaited: readonly AwaitedPiece[];
+  readonly queue: ScanQueue;
 }
 
-/** Check-in piece by piece: scan it, say how it is, next. */
-export function BackCheck({ current, awaited }: CheckProps) {
-  const { busy, said, say, run } = useDeed();
+type CheckingIn = Extract<QueuedScan['scan'], { readonly kind: 'check in' }>;
+
+/** Check-in piece by piece: scan it, say how it is, next; what is said waits in this browser until the house has it. */
+export function BackCheck({ current, awaited, queue }: CheckProps) {
   const [piece, setPiece] = useState<AwaitedPiece | null>(null);
-  const path = `/api/v1/yard/returns/${current.id}/pieces`;
-  const take = async (text: string) => {
-    const answer = await send<{ readonly serial: string }>({
-      method: 'GET',
-      path: `${path}?scan=${encodeURIComponent(text)}`,
-    });
-    const found = answer.ok ? awaited.find(({ serial }) => serial === answer.value.serial) : undefined;
-    beep(found === undefined ? 'bad' : 'good');
-    setPiece(found ?? null);
-    say(answer.ok ? null : { tone: 'refusal', words: answer.sentence });
+  const waiting = new Map(
+    queue.scans.flatMap(({ scan, state }): readonly (readonly [string, CheckingIn])[] =>
+      scan.kind === 'check in' && state === 'waiting' ? [[scan.code, scan]] : [],
+    ),
+  );
+  const take = (text: string) => {
+    const read = readScan(text);
+    const found = read.kind === 'unit' ? awaited.find(({ serial }) => serial === read.serial) : undefined;
+    if (found === undefined || waiting.has(found.serial)) {
+      setPiece(null);
+      queue.add({ kind: 'look', code: text, return: current.id });
+      return;
+    }
+    queue.sound('good');
+    queue.setSaid(null);
+    setPiece(found);
   };
-  const check = async (one: AwaitedPiece, seen: Seen) => {
-    const answer = await run<{ readonly unitState: string; readonly orders: readonly string[] }>({
-      path,
-      body: { ...seen, scan: one.serial },
-      words: ({ unitState, orders }) =>
-        `${one.serial}: ${unitState}${orders.length === 0 ? '' : `, ${orders.join(', ')} opened`}.`,
-    });
-    if (answer.ok) setPiece(null);
+  const check = (one: AwaitedPiece, seen: Seen) => {
+    queue.add({ kind: 'check in', code: one.serial, return: current.id, seen });
+    setPiece(null);
   };
   return (
     <section className="panel" aria-label="Check in">
-      <h2>
-        Check in, return {current.sequence}: {awaited.length} awaited
-      </h2>
+      <div className="heading">
+        <h2>
+          Check in, return {current.sequence}: {awaited.length} awaited
+        </h2>
+        <SoundSwitch isMuted={queue.isMuted} onToggle={queue.toggleSound} />
+      </div>
       <p className={current.contamination === 'none' ? 'soft' : 'notice warning'}>
         Declared: {current.contaminationWords}.
         {current.contamination === 'none' ? '' : ' Every piece goes to quarantine and is washed first.'}
@@ -53,33 +61,55 @@ export function BackCheck({ current, awaited }: CheckProps) {
         <BackPiece
           key={piece.serial}
           piece={piece}
-          busy={busy}
           onSeen={(seen) => check(piece, seen)}
           onLeave={() => setPiece(null)}
         />
       )}
-      <SaidLine said={said} />
+      <SaidLine said={queue.said} />
       <ul className={styles.list} aria-label="Awaited">
         {awaited.map((one) => (
-          <li key={one.serial}>
-            <Named piece={one} />
-            <span className={styles.acts}>
-              <button
-                type="button"
-                aria-label={`${one.serial} is good`}
-                disabled={busy}
-                onClick={() => check(one, GOOD)}
-              >
-                ✓ Good
-              </button>
-              <button type="button" aria-label={`${one.serial} is not as it should be`} onClick={() => setPiece(one)}>
-                Not good…
-              </button>
-            </span>
-          </li>
+          <AwaitedRow
+            key={one.serial}
+            one={one}
+            waits={waiting.get(one.serial)}
+            queue={queue}
+            onGood={() => check(one, GOOD)}
+            onElse={() => setPiece(one)}
+          />
         ))}
       </ul>
     </section>
+  );
+}
+
+interface RowProps {
+  readonly one: AwaitedPiece;
+  readonly waits: CheckingIn | undefined;
+  readonly queue: ScanQueue;
+  readonly onGood: () => void;
+  readonly onElse: () => void;
+}
+
+function AwaitedRow({ one, waits, queue, onGood, onElse }: RowProps) {
+  return (
+    <li>
+      <Named piece={one} />
+      {waits === undefined ? (
+        <span className={styles.acts}>
+          <button type="button" aria-label={`${one.serial} is good`} onClick={onGood}>
+            ✓ Good
+          </button>
+          <button type="button" aria-label={`${one.serial} is not as it should be`} onClick={onElse}>
+            Not good…
+          </button>
+        </span>
+      ) : (
+        <span className={styles.acts}>
+          <span className="mark warning">waiting: {waits.seen.condition}</span>
+          <TakePhoto serial={one.serial} queue={queue} />
+        </span>
+      )}
+    </li>
   );
 }
 

@@ -3,26 +3,25 @@
 import type { FormEvent } from 'react';
 import type { CountedPieces } from '#lib/services/yard/back/counted-pieces.ts';
 import type { ReturnView } from '#lib/services/yard/back/open-back.ts';
+import { modelCode } from '#lib/stock/scan-code.ts';
 import styles from '../../../_blocks/moves.module.css';
-import { SaidLine } from '../../../_blocks/said.tsx';
-import { type Doing, useDeed } from '../../../_blocks/use-deed.client.tsx';
+import type { ScanQueue } from '../../../_blocks/use-scan-queue.client.tsx';
 
 interface CountedProps {
   readonly current: ReturnView;
   readonly counted: readonly CountedPieces[];
+  readonly queue: ScanQueue;
 }
 
 /** Counted pieces: how many are back with this return, and of what is sold how many are unused. */
-export function BackCounted({ current, counted }: CountedProps) {
-  const doing = useDeed();
+export function BackCounted({ current, counted, queue }: CountedProps) {
   if (counted.length === 0) return null;
   return (
     <section className="panel" aria-label="Counted pieces">
       <h2>Count these</h2>
-      <SaidLine said={doing.said} />
       <ul className={styles.list}>
         {counted.map((one) => (
-          <CountedRow key={one.model} one={one} current={current} doing={doing} />
+          <CountedRow key={one.model} one={one} current={current} queue={queue} />
         ))}
       </ul>
     </section>
@@ -32,21 +31,20 @@ export function BackCounted({ current, counted }: CountedProps) {
 interface RowProps {
   readonly one: CountedPieces;
   readonly current: ReturnView;
-  readonly doing: Doing;
+  readonly queue: ScanQueue;
 }
 
-function CountedRow({ one, current, doing }: RowProps) {
+function CountedRow({ one, current, queue }: RowProps) {
   const here = one.returns.find(({ returnId }) => returnId === current.id);
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
-    const back = Number(form.get('back'));
-    doing.run({
-      path: `/api/v1/yard/returns/${current.id}/counts`,
-      body: { model: one.model, back, unused: Number(form.get('unused') ?? 0) },
-      words: () => `${back} of ${one.model} are back.`,
-    });
+    const [back, unused] = [Number(form.get('back')), Number(form.get('unused') ?? 0)];
+    queue.add({ kind: 'count back', code: modelCode(one.model), return: current.id, back, unused });
   };
+  const waits = queue.scans.some(
+    ({ scan, state }) => state === 'waiting' && scan.kind === 'count back' && scan.code === modelCode(one.model),
+  );
   return (
     <li>
       <div className={styles.what}>
@@ -83,7 +81,8 @@ function CountedRow({ one, current, doing }: RowProps) {
             />
           </label>
         ) : null}
-        <button type="submit" disabled={doing.busy} aria-label={`Keep the count of ${one.model}`}>
+        {waits ? <span className="mark warning">waiting</span> : null}
+        <button type="submit" aria-label={`Keep the count of ${one.model}`}>
           Keep
         </button>
       </form>

@@ -6,9 +6,16 @@ import type { PieceView, ReturnView } from '#lib/services/yard/back/open-back.ts
 import styles from '../../../_blocks/moves.module.css';
 import { SaidLine } from '../../../_blocks/said.tsx';
 import { type Doing, useDeed } from '../../../_blocks/use-deed.client.tsx';
+import type { ScanQueue } from '../../../_blocks/use-scan-queue.client.tsx';
+import { TakePhoto } from './take-photo.client.tsx';
+
+interface InProps {
+  readonly returns: readonly ReturnView[];
+  readonly queue: ScanQueue;
+}
 
 /** What is in: each return with its pieces, where each went, its photographs, and taking a check-in back. */
-export function BackIn({ returns }: { readonly returns: readonly ReturnView[] }) {
+export function BackIn({ returns, queue }: InProps) {
   const doing = useDeed();
   const filled = returns.filter(({ pieces }) => pieces.length > 0);
   if (filled.length === 0) return null;
@@ -24,7 +31,7 @@ export function BackIn({ returns }: { readonly returns: readonly ReturnView[] })
           </h3>
           <ul className={styles.list}>
             {one.pieces.map((piece) => (
-              <PieceRow key={piece.id} piece={piece} doing={doing} />
+              <PieceRow key={piece.id} piece={piece} doing={doing} queue={queue} />
             ))}
           </ul>
         </div>
@@ -35,7 +42,13 @@ export function BackIn({ returns }: { readonly returns: readonly ReturnView[] })
 
 const SIGNS: Readonly<Record<string, string>> = { good: '✓', dirty: '≈', damaged: '✗', missing: '?' };
 
-function PieceRow({ piece, doing }: { readonly piece: PieceView; readonly doing: Doing }) {
+interface RowProps {
+  readonly piece: PieceView;
+  readonly doing: Doing;
+  readonly queue: ScanQueue;
+}
+
+function PieceRow({ piece, doing, queue }: RowProps) {
   const told = [
     piece.note,
     piece.missingParts === '' ? '' : `missing from it: ${piece.missingParts}`,
@@ -58,36 +71,20 @@ function PieceRow({ piece, doing }: { readonly piece: PieceView; readonly doing:
           <img className={styles.photo} src={`/api/v1/yard/photos/${id}`} alt={`${piece.serial}, photograph P-${id}`} />
         </a>
       ))}
-      {piece.isSettled ? <span className="soft">on a note</span> : <PieceTools piece={piece} doing={doing} />}
+      {piece.isSettled ? (
+        <span className="soft">on a note</span>
+      ) : (
+        <PieceTools piece={piece} doing={doing} queue={queue} />
+      )}
     </li>
   );
 }
 
-function PieceTools({ piece, doing }: { readonly piece: PieceView; readonly doing: Doing }) {
+function PieceTools({ piece, doing, queue }: RowProps) {
   const [isAsked, setAsked] = useState(false);
-  const upload = (file: File | undefined) => {
-    if (!file) return;
-    const body = new FormData();
-    body.set('file', file);
-    doing.run({
-      path: `/api/v1/yard/pieces/${piece.id}/photos`,
-      body,
-      words: () => `Photograph of ${piece.serial} is kept.`,
-    });
-  };
   return (
     <>
-      <label className="button">
-        Photograph
-        <input
-          className="unseen"
-          type="file"
-          accept="image/jpeg,image/png,image/webp"
-          capture="environment"
-          aria-label={`Photograph of ${piece.serial}`}
-          onChange={(event) => upload(event.currentTarget.files?.[0])}
-        />
-      </label>
+      <TakePhoto serial={piece.serial} queue={queue} />
       {isAsked ? (
         <button
           type="button"

@@ -24,13 +24,12 @@ const CONDITIONS: readonly { readonly kind: Condition; readonly words: string }[
 
 interface PieceProps {
   readonly piece: AwaitedPiece;
-  readonly busy: boolean;
   readonly onSeen: (seen: Seen) => void;
   readonly onLeave: () => void;
 }
 
 /** One piece under the eyes of the yard: how it is, what it has run, what is missing from it. */
-export function BackPiece({ piece, busy, onSeen, onLeave }: PieceProps) {
+export function BackPiece({ piece, onSeen, onLeave }: PieceProps) {
   const [condition, setCondition] = useState<Condition>('good');
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -85,7 +84,7 @@ export function BackPiece({ piece, busy, onSeen, onLeave }: PieceProps) {
         </div>
       ) : null}
       <div className="tools">
-        <button type="submit" className="main" disabled={busy}>
+        <button type="submit" className="main">
           Check it in
         </button>
         <button type="button" onClick={onLeave}>

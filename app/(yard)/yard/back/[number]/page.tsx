@@ -3,10 +3,8 @@ import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import { type BackView, openBack } from '#lib/services/yard/back/open-back.ts';
-import { BackCheck } from './back-check.client.tsx';
-import { BackCounted } from './back-counted.client.tsx';
 import { BackDeclare } from './back-declare.client.tsx';
-import { BackIn } from './back-in.client.tsx';
+import { BackWork } from './back-work.client.tsx';
 
 export const dynamic = 'force-dynamic';
 
@@ -47,9 +45,7 @@ export default async function BackPage({ params }: BackParams) {
       {isOver || view.awaited.length === 0 ? null : (
         <BackDeclare key={view.returns.length} view={view} isFirst={current === undefined} />
       )}
-      {isOver || current === undefined ? null : <BackCheck key={current.id} current={current} awaited={view.awaited} />}
-      {view.hasEnded || current === undefined ? null : <BackCounted current={current} counted={view.counted} />}
-      <BackIn returns={view.returns} />
+      <BackWork key={current?.id ?? 0} view={view} current={current} isOver={isOver} />
       <p className="tools">
         <Link className="button main" href={`/yard/charges/${view.number}`}>
           Charges and return note

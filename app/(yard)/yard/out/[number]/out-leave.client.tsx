@@ -6,8 +6,10 @@ import styles from '../../../_blocks/moves.module.css';
 import { SaidLine } from '../../../_blocks/said.tsx';
 import { SignaturePad, type Stroke } from '../../../_blocks/signature-pad.client.tsx';
 import { useDeed } from '../../../_blocks/use-deed.client.tsx';
+import { useWaitingScans } from '../../../_blocks/use-scan-queue.client.tsx';
 
 interface LeaveProps {
+  readonly number: string;
   readonly deliveryId: number;
   readonly units: number;
   readonly questions: readonly LoadQuestion[];
@@ -15,8 +17,9 @@ interface LeaveProps {
 }
 
 /** The look at the load, the instruction, and the hand-over with a signature, drawn or typed. */
-export function OutLeave({ deliveryId, units, questions, points }: LeaveProps) {
+export function OutLeave({ number, deliveryId, units, questions, points }: LeaveProps) {
   const { busy, said, run } = useDeed();
+  const waiting = useWaitingScans(number).length;
   const [how, setHow] = useState<'drawn' | 'typed'>('drawn');
   const [strokes, setStrokes] = useState<readonly Stroke[]>([]);
   const submit = (event: FormEvent<HTMLFormElement>) => {
@@ -74,10 +77,15 @@ export function OutLeave({ deliveryId, units, questions, points }: LeaveProps) {
         Local rules, the carrier’s terms and trained persons decide what may travel and how; this list approves nothing.
       </p>
       <div>
-        <button type="submit" className="main" disabled={busy || units === 0}>
+        <button type="submit" className="main" disabled={busy || units === 0 || waiting > 0}>
           It leaves
         </button>
       </div>
+      {waiting > 0 ? (
+        <p className="notice warning">
+          {waiting} {waiting === 1 ? 'scan waits' : 'scans wait'} in this browser: it can leave once they are sent.
+        </p>
+      ) : null}
       <SaidLine said={said} />
     </form>
   );

@@ -58,6 +58,7 @@ export default async function OutPage({ params }: OutParams) {
         <>
           <OutLoad view={view} loading={view.loading} />
           <OutLeave
+            number={view.number}
             deliveryId={view.loading.id}
             units={view.loading.units.length}
             questions={view.questions}

@@ -48,7 +48,7 @@ export function PackScreen({ view }: { readonly view: PackingView }) {
         onScan={scan}
       />
       <SaidLine said={queue.said} />
-      <QueuePanel scans={queue.scans} sending={queue.sending} onForget={queue.forget} />
+      <QueuePanel queue={queue} />
       {view.unassigned.length > 0 && (
         <section className="card asks" aria-label="In no case yet">
           <h2>In no case yet</h2>

@@ -34,7 +34,7 @@ export function PickScreen({ view }: { readonly view: PickingView }) {
       {view.state === 'held' && <p className="notice warning">Only held: the Desk confirms it before it is picked.</p>}
       <ScanField label="Scan a piece" onScan={(code) => queue.add({ kind: 'pick', code })} />
       <SaidLine said={queue.said} />
-      <QueuePanel scans={queue.scans} sending={queue.sending} onForget={queue.forget} />
+      <QueuePanel queue={queue} />
       <PickLines lines={view.lines} scans={queue.scans} onAdd={queue.add} />
       {view.lacking.length > 0 && (
         <section className="card asks" aria-label="Not in this load">
