@@ -33,7 +33,6 @@ export const walkScanRequest = z.strictObject({
   kind: z.literal('walk'),
   code,
   day: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'a day as 2026-03-16'),
-  depot: z.string().trim().min(1).max(8),
 });
 export type WalkScanRequest = z.output<typeof walkScanRequest>;
 

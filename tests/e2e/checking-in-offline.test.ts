@@ -79,7 +79,7 @@ test('what is checked in while the line is down waits over a reload, arrives onc
   await loseFirstAnswer(page, sent);
   const inside = page.getByRole('region', { name: 'Checked in' });
   await expect(queue.getByText(`${doubled} is checked in already.`)).toBeVisible({ timeout: 40_000 });
-  await expect(queue.getByText('D999-99 is no unit of the house', { exact: false })).toBeVisible();
+  await expect(queue.getByText('There is no unit D999-99', { exact: false })).toBeVisible();
   await expect(inside.getByRole('img', { name: new RegExp(`${damaged}, photograph P-`) })).toBeVisible();
   expect(sent).toEqual([good, good, damaged, doubled, 'D999-99']);
   await expect(photographs).toHaveCount(0);

@@ -130,6 +130,17 @@ describe('the papers of a load', () => {
     expect(granted(await loadPaper(job.context, { number, kind: 'site-sheet' })).bytes.length).toBeGreaterThan(5_000);
   });
 
+  it('the certificates of a load stand on a paper of their own, a line for each that is kept', async () => {
+    const job = pickedJob(await bookedJob());
+    const paper = granted(await loadPaper(job.context, { number: job.number, kind: 'certificates' }));
+    const list = granted(await loadPaper(job.context, { number: job.number, kind: 'packing-list' }));
+    const lines = (bytes: Uint8Array) => readPdf(bytes).text.match(/^.*\b(inspection|calibration) +\d.*$/gm) ?? [];
+    expect(lines(paper.bytes).length).toBeGreaterThan(3);
+    expect(lines(paper.bytes).length).toBe(lines(list.bytes).length);
+    expect(readPdf(paper.bytes).text).toContain(job.number);
+    await expect(readPrintedBarcodes(paper.bytes)).resolves.toMatchObject([{ text: job.number }]);
+  });
+
   it('the despatch advice names the cases and serial numbers as they are packed', async () => {
     const job = pickedJob(await bookedJob());
     const xml = granted(await loadPaper(job.context, { number: job.number, kind: 'despatch-xml' }));

@@ -4,7 +4,7 @@
  */
 import { LIMITS } from '#lib/kernel/limits.ts';
 import { askHouse, type Sending } from './ask-house.ts';
-import { newKey } from './scan-queue.ts';
+import { newKey, tellAnswer } from './scan-queue.ts';
 
 export interface QueuedPhoto {
   readonly key: string;
@@ -98,8 +98,10 @@ export async function sendPhotos(): Promise<Sending> {
       body: formOf(photo),
     });
     if (typeof answer === 'string') return answer;
-    if (answer.state === 'sent') await inStore('readwrite', (store) => store.delete(key));
-    else await inStore('readwrite', (store) => store.put({ ...photo, state: 'refused', sentence: answer.sentence }));
+    const { state, sentence } = answer;
+    if (state === 'sent') await inStore('readwrite', (store) => store.delete(key));
+    else await inStore('readwrite', (store) => store.put({ ...photo, state, sentence }));
+    tellAnswer({ screen: photo.booking, state, sentence });
     await refresh();
   }
   return 'all sent';

@@ -1,8 +1,15 @@
 import Link from 'next/link';
+import type { ReactNode } from 'react';
 import type { YardMovement } from '#lib/services/yard/open-yard.ts';
 
+interface LinksProps {
+  readonly row: YardMovement;
+  /** What else can be done with it. */
+  readonly children?: ReactNode;
+}
+
 /** Where a booking that is still here is worked on. */
-export function PickLinks({ row }: { readonly row: YardMovement }) {
+export function PickLinks({ row, children }: LinksProps) {
   if (row.state === 'held') return <span className="mark">not confirmed</span>;
   return (
     <span className="tools">
@@ -20,6 +27,7 @@ export function PickLinks({ row }: { readonly row: YardMovement }) {
       >
         Pack
       </Link>
+      {children}
     </span>
   );
 }

@@ -23,13 +23,20 @@ export interface QueuedScan {
   readonly sentence: string;
 }
 
+/** What the house said to a scan or a photograph, for the screen where it was made. */
+export interface HouseAnswer {
+  readonly screen: string;
+  readonly state: 'sent' | 'refused';
+  readonly sentence: string;
+}
+
 const STORE = 'kitwright.scans';
 /** Answered scans that stay to be looked at. */
 const KEPT_ANSWERS = 30;
 
 let known: readonly QueuedScan[] | undefined;
 const listeners = new Set<() => void>();
-const answerListeners = new Set<(scan: QueuedScan) => void>();
+const answerListeners = new Set<(answer: HouseAnswer) => void>();
 
 export function subscribe(listener: () => void): () => void {
   listeners.add(listener);
@@ -37,7 +44,7 @@ export function subscribe(listener: () => void): () => void {
 }
 
 /** Told of every answer of the house as it comes. */
-export function onAnswer(listener: (scan: QueuedScan) => void): () => void {
+export function onAnswer(listener: (answer: HouseAnswer) => void): () => void {
   answerListeners.add(listener);
   return () => answerListeners.delete(listener);
 }
@@ -70,11 +77,15 @@ export function markTried(key: string): void {
   write(read().map((one) => (one.key === key ? { ...one, tried: true } : one)));
 }
 
-export function answerScan(key: string, answer: Pick<QueuedScan, 'state' | 'sentence'>): void {
+export function answerScan(key: string, answer: Omit<HouseAnswer, 'screen'>): void {
   const before = read();
   write(before.map((one) => (one.key === key ? { ...one, ...answer } : one)));
   const answered = before.find((one) => one.key === key);
-  if (answered) for (const listener of answerListeners) listener({ ...answered, ...answer });
+  if (answered) tellAnswer({ ...answer, screen: answered.screen });
+}
+
+export function tellAnswer(answer: HouseAnswer): void {
+  for (const listener of answerListeners) listener(answer);
 }
 
 /** Takes a scan away: a refusal that was looked at, or one that is not to be sent after all. */

@@ -28,6 +28,13 @@ export default async function YardPage() {
           <ShownDate on={today} />
         </small>
       </div>
+      {outs.length > 0 && (
+        <p className="tools">
+          <Link className="button main" href="/yard/walk">
+            Pick all of today in one walk
+          </Link>
+        </p>
+      )}
       <div className="yard-cards">
         <div className="columns">
           <MovementList
@@ -36,14 +43,11 @@ export default async function YardPage() {
             empty="Nothing leaves today."
             day={({ startsOn, late }) => ({ label: late ? 'was to leave' : 'leaves', on: startsOn })}
             act={(row) => (
-              <>
-                <PickLinks row={row} />
-                <span className="tools">
-                  <Link className="button" href={`/yard/out/${row.booking}`}>
-                    Out<span className="unseen"> {row.booking}</span>
-                  </Link>
-                </span>
-              </>
+              <PickLinks row={row}>
+                <Link className="button" href={`/yard/out/${row.booking}`}>
+                  Out<span className="unseen"> {row.booking}</span>
+                </Link>
+              </PickLinks>
             )}
           />
           <MovementList

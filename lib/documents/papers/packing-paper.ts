@@ -8,6 +8,7 @@
 import { countText, dateText, massText } from '#lib/documents/words/print-values.ts';
 import type { UnitSystem } from '#lib/units/format-quantity.ts';
 import { sourceIn } from '#lib/units/us-beside.ts';
+import { certificatesTable } from './certificates-paper.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
 import { paperHead, siteFacts } from './paper-head.ts';
 import type { CaseInput, CertificateInput, PaperContext } from './paper-inputs.ts';
@@ -57,7 +58,7 @@ export function packingPaper(input: PackingInput): Paper {
       ...overview(cases, system),
       ...dangerousGoods(input),
       ...cases.flatMap((one) => caseBlocks(one, system)),
-      ...certificates(input.certificates ?? []),
+      ...certificatesTable(input.certificates ?? []),
       ...loadCheck(),
     ],
   };
@@ -156,28 +157,6 @@ function caseBlocks(one: CaseInput, system: UnitSystem): readonly Block[] {
     dense: true,
   };
   return [rows.length <= WHOLE_CASE ? { kind: 'together', blocks: [table] } : table];
-}
-
-function certificates(all: readonly CertificateInput[]): readonly Block[] {
-  if (all.length === 0) return [];
-  return [
-    {
-      kind: 'table',
-      caption: { level: 1, text: 'Certificates that travel with it' },
-      columns: [
-        { label: 'With', share: 8, align: 'centre' },
-        { label: 'Serial number', share: 18 },
-        { label: 'Piece', share: 40 },
-        { label: 'Of', share: 16 },
-        { label: 'Made out', share: 18 },
-        { label: 'Good until', share: 18 },
-      ],
-      rows: all.map(({ serial, name, kind, doneOn, dueOn }) => ({
-        cells: ['☐', serial, name, kind, dateText(doneOn), dateText(dueOn)],
-      })),
-      dense: true,
-    },
-  ];
 }
 
 function loadCheck(): readonly Block[] {

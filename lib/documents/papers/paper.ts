@@ -6,7 +6,7 @@
  */
 import type { Drawing } from '#lib/documents/drawings/drawing.ts';
 
-export type PaperKind = 'quote' | 'packing list' | 'site sheet' | 'calculation sheet' | 'return note';
+export type PaperKind = 'quote' | 'packing list' | 'site sheet' | 'calculation sheet' | 'return note' | 'certificates';
 
 export interface LabelledText {
   readonly label: string;

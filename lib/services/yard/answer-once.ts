@@ -24,17 +24,17 @@ export interface AskedOnce {
   readonly bookingId: number | null;
 }
 
-/** The booking that it came to, and what to do for it. */
-interface Doing {
+/** What came of it, and the booking that it came to. */
+export interface Done {
   readonly booking: BookingRow;
-  readonly work: (inner: Tx) => Result<ScanAnswer>;
+  readonly answer: Result<ScanAnswer>;
 }
 
-/** `decide` is asked only where the key is new; without a booking its refusal is answered and not kept. */
+/** `decide` is asked only where the key is new; where it finds no booking, its refusal is answered and not kept. */
 export function answerOnce(
   tx: Tx,
   { context, key, asked, bookingId }: AskedOnce,
-  decide: () => Result<Doing>,
+  decide: () => Result<Done>,
 ): Result<ScanAnswer> {
   const askedJson = JSON.stringify(asked);
   const before = findScan(tx, key);
@@ -45,8 +45,7 @@ export function answerOnce(
   }
   const decided = decide();
   if (!decided.ok) return decided;
-  const { booking, work } = decided.value;
-  const answer = orNothing(tx, work);
+  const { booking, answer } = decided.value;
   const person = actingPerson(context);
   insertScan(tx, {
     key,

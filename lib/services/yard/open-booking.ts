@@ -13,7 +13,7 @@ import {
   noticesOfBooking,
   type OffHireNoticeRow,
 } from '#db/queries/booking-history.ts';
-import { type BookingRow, type BookingUnitRow, itemsOfBooking, unitsOfBooking } from '#db/queries/bookings.ts';
+import { type BookingRow, type BookingUnitRow, unitsOfBooking } from '#db/queries/bookings.ts';
 import { bookingFound, type FoundBooking } from '#db/queries/bookings-found.ts';
 import { findUnit } from '#db/queries/stock.ts';
 import { addDays } from '#lib/kernel/date-range.ts';
@@ -25,6 +25,7 @@ import { type BookingState, hasEnded } from '#lib/stock/booking-life.ts';
 import { freeUnits } from '#lib/stock/free-units.ts';
 import { hasRunOut } from '#lib/stock/hold.ts';
 import { bookingNumbered, bookingStateOf, noSuchBooking } from './booking-record.ts';
+import { countedStanding } from './counted-standing.ts';
 import { engagementsNow, type Hit, hitsOf, wayFor } from './engagements.ts';
 import { type HireSoFar, hireSoFar } from './hire-so-far.ts';
 
@@ -60,7 +61,8 @@ export interface BookingView extends Omit<FoundBooking, 'units'> {
     readonly model: string;
     readonly name: string;
     readonly count: number;
-    readonly state: string;
+    /** How far they are, such as `4 out, 2 back`. */
+    readonly stands: string;
   }[];
   readonly moves: readonly BookingMoveRow[];
   readonly notices: readonly OffHireNoticeRow[];
@@ -92,12 +94,7 @@ export function openBooking(context: Context, number: string): Result<BookingVie
     confirmedAt: booking.confirmed_at,
     closedAt: booking.closed_at,
     units: unitViews({ context, booking, names }),
-    items: itemsOfBooking(db, booking.id).map(({ model_number, count, state }) => ({
-      model: model_number,
-      name: names.get(model_number) ?? model_number,
-      count,
-      state,
-    })),
+    items: countedStanding(context, booking).map((item) => ({ ...item, name: names.get(item.model) ?? item.model })),
     moves: movesOfBooking(db, booking.id),
     notices: noticesOfBooking(db, booking.id),
     extensions: extensionsOfBooking(db, booking.id),

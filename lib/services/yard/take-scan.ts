@@ -11,7 +11,7 @@ import { authorise, type Permission } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
 import { logChange } from '#lib/services/log-change.ts';
 import { readScan } from '#lib/stock/scan-code.ts';
-import { answerOnce, type Tx } from './answer-once.ts';
+import { answerOnce, orNothing, type Tx } from './answer-once.ts';
 import { scanForReturn } from './back/scan-for-return.ts';
 import { bookingNumbered } from './booking-record.ts';
 import { scanForDelivery } from './out/scan-for-delivery.ts';
@@ -36,7 +36,7 @@ export function takeScan(context: Context, { number, scan }: BookingScan): Resul
       if (!found.ok) return found;
       const booking = found.value;
       return answerOnce(tx, { context, key: scan.key, asked: scan, bookingId: booking.id }, () =>
-        ok({ booking, work: (inner: Tx) => workOnScan(inner, { context, booking, scan }) }),
+        ok({ booking, answer: orNothing(tx, (inner) => workOnScan(inner, { context, booking, scan })) }),
       );
     },
     { behavior: 'immediate' },
@@ -58,12 +58,13 @@ function permissionFor({ kind }: YardScanRequest): Permission {
   }
 }
 
-export interface ScanOfBooking {
+interface ScanOfBooking {
   readonly context: Context;
   readonly booking: BookingRow;
   readonly scan: YardScanRequest;
 }
 
+/** Within a transaction of whoever asks. */
 export function workOnScan(tx: Tx, { context, booking, scan }: ScanOfBooking): Result<ScanAnswer> {
   switch (scan.kind) {
     case 'load':

@@ -9,7 +9,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
 import { sha256 } from '#lib/services/sha256.ts';
-import { answerOnce, type Tx } from '../answer-once.ts';
+import { answerOnce, orNothing, type Tx } from '../answer-once.ts';
 import { bookingNumbered } from '../booking-record.ts';
 import type { ScanAnswer } from '../picking/scan-work.ts';
 import { keepPhoto } from './return-photos.ts';
@@ -41,7 +41,9 @@ export function takePhoto(context: Context, { number, key, serial, fileName, byt
         const kept = keepPhoto(inner, { context, photo: { pieceId: piece.id, fileName, bytes } });
         return kept.ok ? ok({ sentence: `Photograph of ${serial} is kept.`, about: serial }) : kept;
       };
-      return answerOnce(tx, { context, key, asked, bookingId: booking.id }, () => ok({ booking, work }));
+      return answerOnce(tx, { context, key, asked, bookingId: booking.id }, () =>
+        ok({ booking, answer: orNothing(tx, work) }),
+      );
     },
     { behavior: 'immediate' },
   );

@@ -1,11 +1,12 @@
 /*
- * The papers of a load: case labels, packing list with serial numbers and certificates, site sheets, despatch advice.
+ * The papers of a load: case labels, packing list with serial numbers, certificates, site sheets, despatch advice.
  * Invariant: they say what lies in the cases as they are packed, or proposed where nobody has packed yet.
  * Not here: papers as issued with the quote (../../quotes/booked-papers.ts).
  * Read next: open-packing.ts.
  */
 import { despatchXml } from '#lib/documents/exchange/despatch-xml.ts';
 import type { CaseLabel, CaseLabelSheet } from '#lib/documents/labels/case-label.ts';
+import { certificatesPaper } from '#lib/documents/papers/certificates-paper.ts';
 import { packingPaper } from '#lib/documents/papers/packing-paper.ts';
 import type { CaseInput, CertificateInput } from '#lib/documents/papers/paper-inputs.ts';
 import { massText } from '#lib/documents/words/print-values.ts';
@@ -21,7 +22,7 @@ import { type PickFacts, pickFacts } from '../picking/pick-facts.ts';
 import { loadOfBooking } from './load-facts.ts';
 import { type CaseView, type PackingView, packingView } from './open-packing.ts';
 
-export const LOAD_PAPERS = ['case-labels', 'packing-list', 'site-sheet', 'despatch-xml'] as const;
+export const LOAD_PAPERS = ['case-labels', 'packing-list', 'site-sheet', 'certificates', 'despatch-xml'] as const;
 export type LoadPaper = (typeof LOAD_PAPERS)[number];
 
 export interface LoadFile {
@@ -41,7 +42,8 @@ export async function loadPaper(
   if (!found.ok) return found;
   const facts = pickFacts(db, { context, booking: found.value });
   const view = packingView({ facts, load: loadOfBooking(db, { context, facts }) });
-  if (view.cases.length === 0)
+  // What a crew needs at the valves can be printed again when the load is on its way or back.
+  if (kind !== 'site-sheet' && view.cases.length === 0)
     return failed({ code: 'nothing-to-pack', sentence: `${number} holds nothing any more: there is nothing to pack.` });
   if (kind === 'case-labels') {
     const bytes = await drawCaseLabels(labelSheet(context, { facts, view }));
@@ -74,6 +76,11 @@ async function quoted(kind: Exclude<LoadPaper, 'case-labels'>, at: Quoted): Prom
         fileName: `${number}-site-sheets.pdf`,
         bytes: await drawPaper(paperOf('site-sheet', at.papers)),
       };
+    case 'certificates': {
+      const { context } = inputOf(at);
+      const paper = certificatesPaper({ context, bookingNumber: number, certificates: certificatesOf(at.facts) });
+      return { ...pdf, fileName: `${number}-certificates.pdf`, bytes: await drawPaper(paper) };
+    }
     case 'despatch-xml': {
       const { booking } = at.facts;
       const orderNumber = booking.order_number === '' ? at.papers.number : booking.order_number;

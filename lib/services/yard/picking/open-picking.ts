@@ -6,7 +6,6 @@
  */
 import type { DbOrTx } from '#db/client.ts';
 import { checksOfBooking, type PickCheckRow } from '#db/queries/picking.ts';
-import { listBays, listShelves } from '#db/queries/stock.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
@@ -14,29 +13,8 @@ import { lackingSentences } from '#lib/services/plans/crew-numbers.ts';
 import { missingObligatory } from '#lib/stock/obligatory.ts';
 import { chainsToTry, type LimiterFacts, torqueTests } from '#lib/stock/pick-checks.ts';
 import { bookingNumbered } from '../booking-record.ts';
-import {
-  isPicked,
-  obligatoryNeeds,
-  type PickFacts,
-  pickedCounts,
-  pickedUnits,
-  pickFacts,
-  plannedChains,
-} from './pick-facts.ts';
-
-export interface PickLine {
-  readonly kind: 'unit' | 'counted';
-  /** Serial number, or the model's number where pieces are counted. */
-  readonly code: string;
-  readonly model: string;
-  readonly name: string;
-  readonly count: number;
-  readonly depot: string;
-  readonly bay: string;
-  readonly picked: boolean;
-  /** Why it cannot be left behind. */
-  readonly why: string | null;
-}
+import { obligatoryNeeds, type PickFacts, pickedCounts, pickedUnits, pickFacts, plannedChains } from './pick-facts.ts';
+import { type PickLine, pickLines } from './pick-lines.ts';
 
 export interface DoneCheck {
   readonly who: string;
@@ -106,7 +84,7 @@ export function pickingView(db: DbOrTx, facts: PickFacts): PickingView {
       done: done === null ? null : { ...told(done), set_nm, measured_nm: measured_nm ?? 0, instrument },
     };
   });
-  const lines = linesOf(db, facts);
+  const lines = pickLines(db, facts);
   return {
     number: booking.number,
     state: booking.state,
@@ -120,59 +98,6 @@ export function pickingView(db: DbOrTx, facts: PickFacts): PickingView {
     open: openReasons({ facts, lines, chains, tests }),
     lacking: papers === null ? [] : lackingSentences(papers),
   };
-}
-
-function linesOf(db: DbOrTx, facts: PickFacts): readonly PickLine[] {
-  const walk = new Map(listBays(db).map(({ depot, code, walk_order }) => [`${depot} ${code}`, walk_order]));
-  const shelves = listShelves(db);
-  const why = new Map(obligatoryNeeds(facts).map((need) => [need.number, need.why]));
-  const units = facts.pieces.map(
-    ({ row, unit, model, planned }): PickLine => ({
-      kind: 'unit',
-      code: row.unit_serial,
-      model: model.number,
-      name: model.name,
-      count: 1,
-      depot: unit.depot,
-      bay: unit.bay,
-      picked: isPicked(row),
-      why: why.get(planned) ?? null,
-    }),
-  );
-  const counted = facts.items.map((item): PickLine => {
-    const shelf =
-      shelves.find(({ model_number, depot }) => model_number === item.model_number && depot === facts.booking.depot) ??
-      shelves.find(({ model_number }) => model_number === item.model_number);
-    return {
-      kind: 'counted',
-      code: item.model_number,
-      model: item.model_number,
-      name: item.model.name,
-      count: item.count,
-      depot: shelf?.depot ?? facts.booking.depot,
-      bay: shelf?.bay ?? '',
-      picked: isPicked(item),
-      why: why.get(item.model_number) ?? null,
-    };
-  });
-  const away = ({ depot }: PickLine): number => (depot === facts.booking.depot ? 0 : 1);
-  const place = ({ depot, bay }: PickLine): number => walk.get(`${depot} ${bay}`) ?? Number.POSITIVE_INFINITY;
-  return [...units, ...counted].sort(
-    (a, b) =>
-      away(a) - away(b) ||
-      compareText(a.depot, b.depot) ||
-      compareNumber(place(a), place(b)) ||
-      compareText(a.bay, b.bay) ||
-      compareText(a.code, b.code),
-  );
-}
-
-function compareText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
-}
-
-function compareNumber(a: number, b: number): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 interface Asked {

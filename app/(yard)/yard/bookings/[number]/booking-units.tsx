@@ -11,7 +11,11 @@ export function BookingUnits({ view }: { readonly view: BookingView }) {
       <h2>
         Units <span className="soft">{its.length}</span>
       </h2>
-      {its.length === 0 ? <p className="soft">It holds no units with serial numbers.</p> : <Rows units={its} />}
+      {its.length === 0 ? (
+        <p className="soft">It holds no units with serial numbers.</p>
+      ) : (
+        <Rows units={its} view={view} />
+      )}
       {view.items.length > 0 && (
         <ul className="yard-rows">
           {view.items.map((item) => (
@@ -22,7 +26,7 @@ export function BookingUnits({ view }: { readonly view: BookingView }) {
                 </strong>{' '}
                 {item.name}
               </span>
-              <span className="mark">{item.state}</span>
+              <span className="mark">{item.stands}</span>
             </li>
           ))}
         </ul>
@@ -30,14 +34,19 @@ export function BookingUnits({ view }: { readonly view: BookingView }) {
       {left.length > 0 && (
         <details>
           <summary>Swapped or given up: {left.length}</summary>
-          <Rows units={left} />
+          <Rows units={left} view={view} />
         </details>
       )}
     </section>
   );
 }
 
-function Rows({ units }: { readonly units: readonly BookedUnitView[] }) {
+interface RowsProps {
+  readonly units: readonly BookedUnitView[];
+  readonly view: BookingView;
+}
+
+function Rows({ units, view }: RowsProps) {
   return (
     <ul className="yard-rows">
       {units.map((unit) => (
@@ -45,10 +54,12 @@ function Rows({ units }: { readonly units: readonly BookedUnitView[] }) {
           <Link className="tag" href={`/yard/stock/${encodeURIComponent(unit.serial)}`}>
             {unit.serial}
           </Link>
-          <div style={{ flex: '1 1 16em', minWidth: 0 }}>
+          <div className="what">
             {unit.name}
             <small className="beside">
-              <ShownWindow days={{ starts_on: unit.startsOn, ends_before: unit.endsBefore }} />
+              {(unit.startsOn !== view.startsOn || unit.endsBefore !== view.endsBefore) && (
+                <ShownWindow days={{ starts_on: unit.startsOn, ends_before: unit.endsBefore }} />
+              )}
               {unit.outOn !== null && (
                 <>
                   {' '}

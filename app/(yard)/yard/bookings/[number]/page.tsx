@@ -2,10 +2,12 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import { ShownMoment, ShownWindow } from '#app/_ui/shown-forms.client.tsx';
+import { bookingPapers } from '#lib/services/yard/booking-papers.ts';
 import { type BookingView, openBooking } from '#lib/services/yard/open-booking.ts';
 import { BookingDeeds } from './booking-deeds.client.tsx';
 import { BookingHire } from './booking-hire.tsx';
 import { BookingMoves } from './booking-moves.tsx';
+import { BookingPapers } from './booking-papers.tsx';
 import { BookingUnits } from './booking-units.tsx';
 import { StateStrip } from './state-strip.tsx';
 
@@ -21,7 +23,8 @@ export async function generateMetadata({ params }: BookingParams): Promise<Metad
 
 export default async function BookingPage({ params }: BookingParams) {
   const number = decodeURIComponent((await params).number);
-  const booking = openBooking(await asking(), number);
+  const context = await asking();
+  const booking = openBooking(context, number);
   if (!booking.ok) {
     return (
       <>
@@ -31,6 +34,7 @@ export default async function BookingPage({ params }: BookingParams) {
     );
   }
   const view = booking.value;
+  const papers = bookingPapers(context, number);
   return (
     <>
       <div className="heading">
@@ -42,6 +46,7 @@ export default async function BookingPage({ params }: BookingParams) {
       {view.hits.length > 0 && <Hits hits={view.hits} />}
       <div className="yard-cards">
         <BookingUnits view={view} />
+        {papers.ok && <BookingPapers number={view.number} view={papers.value} />}
         {view.mayChange && <BookingDeeds view={view} />}
         <BookingHire view={view} />
         <BookingMoves view={view} />
@@ -76,6 +81,16 @@ function Facts({ view }: { readonly view: BookingView }) {
           <Link className="button" href={`/enquiries/${view.enquiryId}/papers`}>
             Quote {view.quote}
           </Link>
+        )}
+        {['confirmed', 'allocated', 'picked'].includes(view.stands) && (
+          <>
+            <Link className="button" href={`/yard/pick/${view.number}`}>
+              Pick
+            </Link>
+            <Link className="button" href={`/yard/pack/${view.number}`}>
+              Pack
+            </Link>
+          </>
         )}
         {['held', 'confirmed', 'allocated', 'picked', 'out'].includes(view.stands) && (
           <Link className="button" href={`/yard/out/${view.number}`}>

@@ -1,7 +1,9 @@
 'use client';
 
-import { useState } from 'react';
-import type { PickLine } from '#lib/services/yard/picking/open-picking.ts';
+import type { PickLine } from '#lib/services/yard/picking/pick-lines.ts';
+import { CountPieces } from '../../../_blocks/count-pieces.client.tsx';
+import { scanCode } from '../../../_blocks/pick-code.ts';
+import { PickMark } from '../../../_blocks/pick-mark.tsx';
 import type { NewScan, QueuedScan } from '../../../_blocks/scan-queue.ts';
 
 interface PickLinesProps {
@@ -29,10 +31,6 @@ export function PickLines({ lines, scans, onAdd }: PickLinesProps) {
   );
 }
 
-function scanCode({ kind, code }: PickLine): string {
-  return kind === 'unit' ? code : `MODEL:${code}`;
-}
-
 interface PickRowProps extends Pick<PickLinesProps, 'onAdd'> {
   readonly line: PickLine;
   readonly isWaiting: boolean;
@@ -49,7 +47,7 @@ function PickRow({ line, isWaiting, onAdd }: PickRowProps) {
         <strong className="tag">{line.kind === 'unit' ? line.code : `${line.count} × ${line.code}`}</strong> {line.name}
         {line.why !== null && !line.picked && <small className="beside">Must go. {line.why}</small>}
       </div>
-      <RowMark picked={line.picked} isWaiting={isWaiting} />
+      <PickMark isPicked={line.picked} isWaiting={isWaiting} />
       {line.picked ? (
         <button
           type="button"
@@ -61,36 +59,13 @@ function PickRow({ line, isWaiting, onAdd }: PickRowProps) {
         </button>
       ) : (
         line.kind === 'counted' && (
-          <CountPieces line={line} onCount={(count) => onAdd({ kind: 'count', code, count })} />
+          <CountPieces
+            label={`Counted ${line.code}`}
+            count={line.count}
+            onCount={(count) => onAdd({ kind: 'count', code, count })}
+          />
         )
       )}
     </li>
-  );
-}
-
-function RowMark({ picked, isWaiting }: { readonly picked: boolean; readonly isWaiting: boolean }) {
-  if (isWaiting) return <span className="mark warning">waiting</span>;
-  return picked ? <span className="mark good">✓ picked</span> : <span className="mark">to pick</span>;
-}
-
-function CountPieces({ line, onCount }: { readonly line: PickLine; readonly onCount: (count: number) => void }) {
-  const [text, setText] = useState('');
-  return (
-    <form
-      className="count-pieces"
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (/^\d{1,6}$/.test(text.trim())) onCount(Number(text));
-      }}
-    >
-      <input
-        aria-label={`Counted ${line.code}`}
-        inputMode="numeric"
-        value={text}
-        onChange={(event) => setText(event.target.value)}
-        placeholder={String(line.count)}
-      />
-      <button type="submit">Counted</button>
-    </form>
   );
 }
