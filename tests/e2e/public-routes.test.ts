@@ -47,6 +47,7 @@ const DOORS: Readonly<Record<string, Door>> = {
   '/hire/language': { statuses: FOR_ALL(200), methods: ['POST'], form: { language: 'en' } },
   '/hire/[token]': { statuses: BY_LINK, methods: ['GET'] },
   '/hire/[token]/valve/[lineId]': { statuses: PART_BY_LINK, methods: ['GET'] },
+  '/hire/[token]/list/[fileId]': { statuses: PART_BY_LINK, methods: ['GET'] },
   '/hire/[token]/papers/[kind]': { statuses: PART_BY_LINK, methods: ['GET'] },
   '/hire/[token]/do/[deed]': { statuses: BY_LINK, methods: ['POST', 'GET'] },
   '/api/v1/orders': {
@@ -183,6 +184,7 @@ async function ask({ request, address, method, door, caller, deed = 'remove' }: 
   const path = address
     .replace('[token]', house.tokens[caller])
     .replace('[lineId]', String(house.lineId))
+    .replace('[fileId]', '1')
     .replace('[kind]', 'quote')
     .replace('[deed]', deed)
     .replace('[id]', String(house.orderId));

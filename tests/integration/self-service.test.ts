@@ -178,7 +178,7 @@ describe('an order without the Desk', () => {
     const one = start();
     const csv = 'tag,valve type,size,driven by\nA1,gate,DN 100,handwheel\nA2,gate,DN 150,key\n';
     const added = await addList(stranger, { ...one.asked, fileName: 'list.csv', bytes: new TextEncoder().encode(csv) });
-    expect(granted(added).lines).toBe(2);
+    expect(granted(added)).toMatchObject({ kind: 'added', lines: 2 });
     const { lineId } = granted(addValve(stranger, { ...one.asked, answers: answersOf(KNOWN) }));
     const jpeg = new Uint8Array([0xff, 0xd8, 0xff, 0xe0, 1, 2, 3]);
     expect(addPhoto(stranger, { ...one.asked, lineId, bytes: jpeg }).ok).toBe(true);

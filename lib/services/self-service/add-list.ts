@@ -1,7 +1,7 @@
 /*
  * A whole list of valves for an order: a file, or rows pasted from a sheet or a mail.
  * Invariant: the file is kept as it came for the Desk; rows that are no valves are told with their reasons.
- * Not here: one valve at a time (order-lines.ts); choosing columns by hand, which the Desk does.
+ * Not here: one valve at a time (order-lines.ts); columns that were not understood (list-columns.ts).
  * Read next: ../schedule/receive-list.ts, ../schedule/take-list.ts.
  */
 import { countLines } from '#db/queries/schedule.ts';
@@ -11,6 +11,7 @@ import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
 import { receiveList } from '#lib/services/schedule/receive-list.ts';
 import { previewList, takeList } from '#lib/services/schedule/take-list.ts';
+import { isUnderstood } from './list-columns.ts';
 import { type LinkAsked, openToChange } from './open-link.ts';
 import { roomFor } from './order-lines.ts';
 import { changedDraft } from './order-record.ts';
@@ -21,7 +22,14 @@ export interface ListForOrder extends LinkAsked {
   readonly bytes: Uint8Array;
 }
 
+/** Some columns were not understood: its sender looks at them first. */
+export interface ListToConfirm {
+  readonly kind: 'to confirm';
+  readonly fileId: number;
+}
+
 export interface ListAdded {
+  readonly kind: 'added';
   readonly lines: number;
   /** Rows that are no valves, and rows that could not be read, each with its reason. */
   readonly notTaken: readonly { readonly row: number; readonly reason: string }[];
@@ -29,7 +37,7 @@ export interface ListAdded {
 
 const TOLD = 50;
 
-export async function addList(context: Context, input: ListForOrder): Promise<Result<ListAdded>> {
+export async function addList(context: Context, input: ListForOrder): Promise<Result<ListAdded | ListToConfirm>> {
   const allowed = authorise(context, 'use self-service');
   if (!allowed.ok) return allowed;
   const opened = openToChange(context, input);
@@ -47,6 +55,7 @@ export async function addList(context: Context, input: ListForOrder): Promise<Re
   if (!received.ok) return received;
   const table = received.value.tables.toSorted((a, b) => b.rows - a.rows)[0];
   if (table === undefined) return failed({ code: 'list-empty', sentence: 'There is no table in that list.' });
+  if (!isUnderstood(table)) return ok({ kind: 'to confirm', fileId: received.value.fileId });
   const choice = { enquiryId, fileId: received.value.fileId, table: table.name, mapping: table.mapping };
   const preview = await previewList(desk, choice);
   if (!preview.ok) return preview;
@@ -62,5 +71,5 @@ export async function addList(context: Context, input: ListForOrder): Promise<Re
       .filter(({ severity }) => severity === 'refused')
       .map(({ row, sentence, remedy }) => ({ row, reason: `${sentence} ${remedy}` })),
   ];
-  return ok({ lines: taken.value.lines, notTaken: notTaken.slice(0, TOLD) });
+  return ok({ kind: 'added', lines: taken.value.lines, notTaken: notTaken.slice(0, TOLD) });
 }

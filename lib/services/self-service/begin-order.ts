@@ -27,6 +27,8 @@ export interface BegunOrder {
   readonly token: string;
   /** The first valve; null where a list was sent. */
   readonly lineId: number | null;
+  /** The list, where its columns have to be looked at first. */
+  readonly listId: number | null;
 }
 
 const FIRST_COLUMNS = ['driven_by', 'valve_type', 'size', 'condition'] as const;
@@ -62,10 +64,11 @@ export async function beginOrder(context: Context, form: FirstForm): Promise<Res
   const { token } = started.value;
   if (list !== null) {
     const added = await addList(context, { token, address, ...list });
-    return added.ok ? ok({ token, lineId: null }) : added;
+    if (!added.ok) return added;
+    return ok({ token, lineId: null, listId: added.value.kind === 'to confirm' ? added.value.fileId : null });
   }
   const added = addValve(context, { token, address, answers: firstAnswers(fields) });
-  return added.ok ? ok({ token, lineId: added.value.lineId }) : added;
+  return added.ok ? ok({ token, lineId: added.value.lineId, listId: null }) : added;
 }
 
 /** A blank is no “I don't know” yet: it is asked again only if it can change the answer. */

@@ -1,7 +1,7 @@
 import { hirePaths } from '#app/_lib/hire-paths.ts';
 import { idOf } from '#app/_lib/respond.ts';
 import { acceptanceSchema, orderContactSchema, orderPlaceSchema } from '#lib/contracts/self-service.ts';
-import { failed, type Result } from '#lib/kernel/result.ts';
+import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import type { Context } from '#lib/services/context.ts';
 import { acceptOrder, cancelOrder } from '#lib/services/self-service/accept-order.ts';
 import { addList } from '#lib/services/self-service/add-list.ts';
@@ -9,6 +9,7 @@ import { addPhoto } from '#lib/services/self-service/add-photo.ts';
 import { chooseWay } from '#lib/services/self-service/choose-way.ts';
 import { extendOrder } from '#lib/services/self-service/extend-order.ts';
 import { handOverOrder } from '#lib/services/self-service/hand-over-order.ts';
+import { takeListColumns } from '#lib/services/self-service/list-columns.ts';
 import { giveOrderOffHire } from '#lib/services/self-service/off-hire-order.ts';
 import type { LinkAsked } from '#lib/services/self-service/open-link.ts';
 import { openPart } from '#lib/services/self-service/open-part.ts';
@@ -16,6 +17,7 @@ import { addValve, answerValve, removeValve } from '#lib/services/self-service/o
 import { quoteOrder } from '#lib/services/self-service/quote-order.ts';
 import { setPlace } from '#lib/services/self-service/set-place.ts';
 import { fileIn, listIn, textsIn } from './form-texts.ts';
+import { fieldsIn, fieldsText } from './list-fields-text.ts';
 
 export interface DeedAsked {
   readonly asked: LinkAsked;
@@ -46,7 +48,9 @@ export async function orderDeed(context: Context, sent: DeedAsked): Promise<Deed
     case 'valve':
       return addedValve(context, asked);
     case 'list':
-      return { result: await list(context, sent), to: order };
+      return list(context, sent);
+    case 'list-columns':
+      return listColumns(context, sent);
     case 'place':
       return { result: place(context, { asked, fields }), to: order };
     case 'way':
@@ -99,9 +103,24 @@ async function photo(context: Context, { asked, form }: DeedAsked): Promise<Resu
   return addPhoto(context, { ...asked, lineId, bytes: sent?.bytes ?? new Uint8Array() });
 }
 
-async function list(context: Context, { asked, form }: DeedAsked): Promise<Result<unknown>> {
+async function list(context: Context, { asked, form }: DeedAsked): Promise<DeedDone> {
   const sent = await listIn(form);
-  return sent === null ? unreadable() : addList(context, { ...asked, ...sent });
+  const to = hirePaths.order(asked.token);
+  if (sent === null) return { result: unreadable(), to };
+  const result = await addList(context, { ...asked, ...sent });
+  const waits = result.ok && result.value.kind === 'to confirm';
+  return { result, to: waits ? hirePaths.list(asked.token, result.value.fileId) : to };
+}
+
+/** Shows the list again as its columns are now chosen, or takes it. */
+async function listColumns(context: Context, { asked, form }: DeedAsked): Promise<DeedDone> {
+  const { list: id = '', table = '', then } = textsIn(form);
+  const fileId = idOf(id);
+  const fields = fieldsIn(form);
+  const again = `${hirePaths.list(asked.token, fileId)}?${new URLSearchParams({ table, as: fieldsText(fields) })}`;
+  if (then !== 'take') return { result: ok(true), to: again };
+  const result = await takeListColumns(context, { ...asked, fileId, table, fields });
+  return { result, to: result.ok ? hirePaths.order(asked.token) : again };
 }
 
 function place(context: Context, { asked, fields }: Sent): Result<unknown> {

@@ -18,6 +18,7 @@ export async function POST(request: Request) {
     list: form.get('what') === 'list' ? await listIn(form) : null,
   });
   if (!begun.ok) return inHire(hirePaths.start, { ...givenBack(fields), ...refusedSaid(begun.reason) });
-  const { token, lineId } = begun.value;
+  const { token, lineId, listId } = begun.value;
+  if (listId !== null) return inHire(hirePaths.list(token, listId));
   return inHire(lineId === null ? hirePaths.order(token) : hirePaths.valve(token, lineId));
 }
