@@ -17,6 +17,9 @@ const ITS = sql`(${bookingUnit.state} NOT IN ('swapped', 'released') OR ${bookin
 const STARTS_ON = sql<string | null>`min(CASE WHEN ${ITS} THEN ${bookingUnit.starts_on} END)`;
 const ENDS_BEFORE = sql<string | null>`max(CASE WHEN ${ITS} THEN ${bookingUnit.ends_before} END)`;
 
+/** That of the quote, or the one for whom it was booked without. */
+const ITS_CUSTOMER = sql`${customer.id} = coalesce(${enquiry.customer_id}, ${booking.customer_id})`;
+
 const WHOSE = {
   number: booking.number,
   state: booking.state,
@@ -25,7 +28,7 @@ const WHOSE = {
   orderNumber: booking.order_number,
   enquiryId: sql<number | null>`${enquiry.id}`,
   enquiry: sql<string | null>`${enquiry.number}`,
-  title: sql<string | null>`${enquiry.title}`,
+  title: sql<string | null>`coalesce(${enquiry.title}, nullif(${booking.purpose}, ''))`,
   customer: sql<string | null>`${customer.name}`,
   quote: sql<string | null>`${quote.number} || ' ' || ${quote.revision}`,
 };
@@ -69,7 +72,7 @@ export function bookingsPage(
     .from(booking)
     .leftJoin(quote, eq(quote.id, booking.quote_id))
     .leftJoin(enquiry, eq(enquiry.id, quote.enquiry_id))
-    .leftJoin(customer, eq(customer.id, enquiry.customer_id))
+    .leftJoin(customer, ITS_CUSTOMER)
     .where(where)
     .get();
   const rows = joined(db)
@@ -104,7 +107,7 @@ function joined(db: DbOrTx) {
     .leftJoin(bookingUnit, eq(bookingUnit.booking_id, booking.id))
     .leftJoin(quote, eq(quote.id, booking.quote_id))
     .leftJoin(enquiry, eq(enquiry.id, quote.enquiry_id))
-    .leftJoin(customer, eq(customer.id, enquiry.customer_id))
+    .leftJoin(customer, ITS_CUSTOMER)
     .$dynamic();
 }
 

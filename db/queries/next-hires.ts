@@ -4,7 +4,7 @@
  * Not here: what is free (lib/stock).
  * Read next: bookings.ts.
  */
-import { and, asc, eq, inArray, ne } from 'drizzle-orm';
+import { and, asc, eq, inArray, ne, sql } from 'drizzle-orm';
 import { HOLDING_STATES } from '#lib/stock/booking-life.ts';
 import type { DbOrTx } from '../client.ts';
 import { booking } from '../schema/booking.ts';
@@ -12,6 +12,9 @@ import { bookingUnit } from '../schema/booking-unit.ts';
 import { customer } from '../schema/customer.ts';
 import { enquiry } from '../schema/enquiry.ts';
 import { quote } from '../schema/quote.ts';
+
+/** That of the quote, or the one for whom it was booked without. */
+const ITS_CUSTOMER = sql`${customer.id} = coalesce(${enquiry.customer_id}, ${booking.customer_id})`;
 
 export interface NextHire {
   readonly serial: string;
@@ -40,7 +43,7 @@ export function nextHires(db: DbOrTx, { serials, beside }: NextAsked): readonly 
     .innerJoin(booking, eq(booking.id, bookingUnit.booking_id))
     .leftJoin(quote, eq(quote.id, booking.quote_id))
     .leftJoin(enquiry, eq(enquiry.id, quote.enquiry_id))
-    .leftJoin(customer, eq(customer.id, enquiry.customer_id))
+    .leftJoin(customer, ITS_CUSTOMER)
     .where(
       and(
         inArray(bookingUnit.unit_serial, [...serials]),
@@ -53,18 +56,21 @@ export function nextHires(db: DbOrTx, { serials, beside }: NextAsked): readonly 
 }
 
 export interface BookingFor {
-  readonly customer: string;
-  readonly title: string;
-  readonly enquiryId: number;
+  /** Null where it is the house's own. */
+  readonly customer: string | null;
+  readonly title: string | null;
 }
 
 export function bookingFor(db: DbOrTx, bookingId: number): BookingFor | undefined {
   return db
-    .select({ customer: customer.name, title: enquiry.title, enquiryId: enquiry.id })
+    .select({
+      customer: customer.name,
+      title: sql<string | null>`coalesce(${enquiry.title}, nullif(${booking.purpose}, ''))`,
+    })
     .from(booking)
-    .innerJoin(quote, eq(quote.id, booking.quote_id))
-    .innerJoin(enquiry, eq(enquiry.id, quote.enquiry_id))
-    .innerJoin(customer, eq(customer.id, enquiry.customer_id))
+    .leftJoin(quote, eq(quote.id, booking.quote_id))
+    .leftJoin(enquiry, eq(enquiry.id, quote.enquiry_id))
+    .leftJoin(customer, ITS_CUSTOMER)
     .where(eq(booking.id, bookingId))
     .get();
 }

@@ -5,6 +5,7 @@
  * Read next: booking-unit.ts, ../../lib/stock/booking-life.ts.
  */
 import { integer, sqliteTable, text } from 'drizzle-orm/sqlite-core';
+import { customer } from './customer.ts';
 import { quote } from './quote.ts';
 
 export const booking = sqliteTable('booking', {
@@ -18,6 +19,9 @@ export const booking = sqliteTable('booking', {
   /** Moment at which a hold that nobody confirmed runs out (ISO 8601, UTC); null where none does. */
   held_until: text('held_until'),
   note: text('note').notNull().default(''),
+  /** Without a quote: one of BOOKING_PURPOSES, and the customer where it is for one. */
+  purpose: text('purpose').notNull().default(''),
+  customer_id: integer('customer_id').references(() => customer.id, { onDelete: 'restrict' }),
   /** Day on which the customer said yes; null where equipment is withdrawn for other reasons. */
   accepted_on: text('accepted_on'),
   /** Who said yes for the customer, and under which order number; empty where it was not told. */

@@ -5,6 +5,7 @@
  * Read next: ../services/yard/with-booking.ts.
  */
 import { z } from 'zod';
+import { BOOKING_PURPOSES } from '#lib/stock/booking-purpose.ts';
 
 const serial = z.string().trim().min(1).max(60);
 const serials = z.array(serial).max(1000).default([]);
@@ -28,15 +29,23 @@ export const bookingDeedSchema = z
 
 export type BookingDeed = z.output<typeof bookingDeedSchema>;
 
+const wanted = {
+  needs: z.array(z.strictObject({ model: z.string().trim().min(1).max(24), count: z.int().min(1).max(1000) })).max(100),
+  startsOn: day,
+  endsBefore: day,
+  depot: z.string().trim().max(8).default(''),
+};
+
+export const equipmentWantedSchema = z
+  .strictObject(wanted)
+  .meta({ id: 'EquipmentWanted', description: 'Equipment of which is asked whether it is free.' });
+
 export const equipmentToBookSchema = z
   .strictObject({
-    needs: z
-      .array(z.strictObject({ model: z.string().trim().min(1).max(24), count: z.int().min(1).max(1000) }))
-      .max(100),
-    startsOn: day,
-    endsBefore: day,
+    ...wanted,
     heldUntil: z.string().max(30).nullable().default(null),
-    depot: z.string().trim().max(8).default(''),
     why: words,
+    purpose: z.enum(BOOKING_PURPOSES).default('other'),
+    customer: z.string().trim().max(200).default(''),
   })
   .meta({ id: 'EquipmentToBook', description: 'Equipment to be booked without a quote.' });

@@ -27,7 +27,7 @@ export function chooseCounted({ needs, free, window }: ChooseCounted): Result<re
     if (there < count)
       return failed({
         code: 'pieces-not-free',
-        sentence: `${count} of ${model} are needed from ${window.starts_on} to before ${window.ends_before}, and ${there} are free. Plan again: what was free has changed.`,
+        sentence: `${count} of ${model} are needed from ${window.starts_on} to before ${window.ends_before}, and ${there} are free.`,
       });
   }
   return ok([...counts].map(([model, count]) => ({ model, count })));

@@ -22,7 +22,7 @@ export function chooseUnits(input: ChooseUnitsInput): Result<readonly Unit[]> {
     if (some.length < count) {
       return failed({
         code: 'units-not-free',
-        sentence: `${count} of ${model} are needed from ${input.window.starts_on} to before ${input.window.ends_before}, and ${some.length} are free. Plan again: what was free has changed.`,
+        sentence: `${count} of ${model} are needed from ${input.window.starts_on} to before ${input.window.ends_before}, and ${some.length} are free.`,
       });
     }
     chosen.push(...some);

@@ -129,7 +129,10 @@ function unitsFor(context: Context, { outcome, models, site }: PapersInput): Res
 }
 
 function takenMeanwhile({ code, sentence }: Refused): Failed<Refused> {
-  return failed({ code, sentence: `Equipment was taken meanwhile, so nothing was booked. ${sentence}` });
+  return failed({
+    code,
+    sentence: `Equipment was taken meanwhile, so nothing was booked. ${sentence} Plan again: what was free has changed.`,
+  });
 }
 
 /** To the end of a day by the terms, or for a number of hours. */

@@ -10,6 +10,7 @@ import { takeNumber } from '#db/queries/house.ts';
 import { addDays, type DateRange } from '#lib/kernel/date-range.ts';
 import { type Context, today } from '#lib/services/context.ts';
 import { houseFacts } from '#lib/services/house/house-facts.ts';
+import type { BookingPurpose } from '#lib/stock/booking-purpose.ts';
 import type { Unit } from '#lib/stock/unit.ts';
 import { recordMove } from './booking-record.ts';
 
@@ -26,6 +27,9 @@ export interface EquipmentHold {
   readonly acceptedBy?: string;
   readonly orderNumber?: string;
   readonly note?: string;
+  /** Without a quote: what it is for, and for whom. */
+  readonly purpose?: BookingPurpose;
+  readonly customerId?: number | null;
 }
 
 /** Answers the number of the new booking. */
@@ -39,6 +43,8 @@ export function holdEquipment(tx: DbOrTx, hold: EquipmentHold): string {
     state: 'held',
     held_until: hold.heldUntil,
     note: hold.note ?? '',
+    purpose: hold.purpose ?? '',
+    customer_id: hold.customerId ?? null,
     accepted_on: quote === null ? null : today(context),
     accepted_by: hold.acceptedBy ?? '',
     order_number: hold.orderNumber ?? '',

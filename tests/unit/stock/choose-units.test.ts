@@ -37,7 +37,7 @@ describe('choosing serial numbers', () => {
     ];
     const chosen = chooseUnits({ ...NOTHING_BOOKED, units, needs });
     expect(chosen.ok ? '' : chosen.reason.sentence).toBe(
-      '3 of D-1 are needed from 2030-03-10 to before 2030-03-15, and 2 are free. Plan again: what was free has changed.',
+      '3 of D-1 are needed from 2030-03-10 to before 2030-03-15, and 2 are free.',
     );
   });
 });

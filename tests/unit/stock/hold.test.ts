@@ -93,7 +93,7 @@ describe('counted pieces', () => {
       reason: {
         code: 'pieces-not-free',
         sentence:
-          '5 of PEG are needed from 2026-03-10 to before 2026-03-15, and 4 are free. Plan again: what was free has changed.',
+          '5 of PEG are needed from 2026-03-10 to before 2026-03-15, and 4 are free.',
       },
     });
   });

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import { Pager } from '#app/_ui/pager.tsx';
 import { listBookings } from '#lib/services/yard/list-bookings.ts';
@@ -35,7 +36,12 @@ export default async function BookingsPage({ searchParams }: BookingsPageProps) 
   };
   return (
     <>
-      <h1>Bookings</h1>
+      <div className="heading">
+        <h1>Bookings</h1>
+        <Link className="button" href="/yard/bookings/new">
+          Book without a quote
+        </Link>
+      </div>
       <BookingFilters asked={{ ...asked, filter }} />
       <section className="card" aria-label="Bookings">
         <BookingRows rows={rows} />
