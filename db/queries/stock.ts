@@ -49,6 +49,26 @@ export function findBay(db: DbOrTx, at: BayAt): BayRow | undefined {
     .get();
 }
 
+export function deleteBay(db: DbOrTx, at: BayAt): void {
+  db.delete(bay)
+    .where(and(eq(bay.depot, at.depot), eq(bay.code, at.bay)))
+    .run();
+}
+
+interface ShelvesMove {
+  readonly depot: string;
+  readonly from: string;
+  readonly to: string;
+}
+
+/** Boxes of counted pieces that stand in a bay are in another one, or in one of another name. */
+export function moveShelves(db: DbOrTx, { depot, from, to }: ShelvesMove): void {
+  db.update(countedShelf)
+    .set({ bay: to })
+    .where(and(eq(countedShelf.depot, depot), eq(countedShelf.bay, from)))
+    .run();
+}
+
 export function saveBay(db: DbOrTx, row: typeof bay.$inferInsert): void {
   db.insert(bay)
     .values(row)

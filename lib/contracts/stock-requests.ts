@@ -53,6 +53,10 @@ export const countToSetSchema = z
   .strictObject({ model, depot, count, bay: bay.optional(), reason })
   .meta({ id: 'CountToSet', description: 'How many pieces of a counted model lie in a depot, and why that changes.' });
 
+export const bayToRenameSchema = z
+  .strictObject({ to: bay })
+  .meta({ id: 'BayToRename', description: 'What a bay is called from now on.' });
+
 export const bayToSaveSchema = z
   .strictObject({ depot, bay, walkOrder: z.int().min(0).max(100_000).optional(), note: reason })
   .meta({ id: 'BayToSave', description: 'A bay and its place on the walk through the depot.' });

@@ -5,11 +5,14 @@ import type { Context } from '#lib/services/context.ts';
 import { freePieces } from '#lib/services/house/house-facts.ts';
 import { addUnit } from '#lib/services/stock/add-unit.ts';
 import { listHouseBays, saveHouseBay } from '#lib/services/stock/bays.ts';
+import { removeBay, renameBay } from '#lib/services/stock/change-bay.ts';
 import { changeUnitNote } from '#lib/services/stock/change-unit.ts';
 import { changeUnitState } from '#lib/services/stock/change-unit-state.ts';
 import { listCounted, setCount } from '#lib/services/stock/counted.ts';
 import { EVERY_UNIT, findUnits } from '#lib/services/stock/find-units.ts';
 import { moveUnit } from '#lib/services/stock/move-unit.ts';
+import { openBays } from '#lib/services/stock/open-bays.ts';
+import { openStocktake } from '#lib/services/stock/open-stocktake.ts';
 import { openUnit } from '#lib/services/stock/open-unit.ts';
 import { recordCheck } from '#lib/services/stock/record-check.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/houses/demo-house.ts';
@@ -205,6 +208,66 @@ describe('bays', () => {
     expect(code(saveHouseBay(context, { depot: 'VEN', bay: 'by the gate!', note: '' }))).toBe('bay-unreadable');
     expect(code(saveHouseBay(context, { depot: 'XX', bay: 'A01', note: '' }))).toBe('no-such-depot');
   });
+
+  it('tell what stands in each, are found by name or note, and come a page at a time', async () => {
+    const context = await yard();
+    const asked = { depot: 'VEN', bay: 'a01', words: '', page: 1 };
+    const view = granted(openBays(context, asked));
+    const standing = context.database.raw
+      .prepare("SELECT count(*) FROM unit WHERE depot = 'VEN' AND bay = 'A01' AND state NOT IN ('lost', 'retired')")
+      .pluck()
+      .get();
+    expect(view.open).toMatchObject({ code: 'A01', units: standing });
+    expect(view.open?.stands).toHaveLength(Number(standing));
+    for (let bay = 100; bay < 200; bay += 1)
+      granted(saveHouseBay(context, { depot: 'VEN', bay: `L${bay}`, note: 'loft' }));
+    const many = granted(openBays(context, { ...asked, words: 'loft', page: 99 }));
+    expect(many).toMatchObject({ total: 100, pages: 3, page: 3 });
+    expect(many.bays).toHaveLength(20);
+    expect(granted(openBays(context, { ...asked, depot: 'nowhere', bay: 'Q99' })).open).toBeNull();
+  });
+
+  it('are renamed with all that stands in them, each unit and box with its line of history', async () => {
+    const context = await yard();
+    const { raw } = context.database;
+    const before = granted(openBays(context, { depot: 'VEN', bay: 'A01', words: '', page: 1 })).open;
+    raw.prepare("UPDATE counted_shelf SET bay = 'A01' WHERE model_number = 'S-303' AND depot = 'VEN'").run();
+    expect(granted(renameBay(context, { depot: 'VEN', bay: 'a01', to: 'n07' }))).toEqual({ depot: 'VEN', bay: 'N07' });
+    const after = granted(openBays(context, { depot: 'VEN', bay: 'N07', words: '', page: 1 })).open;
+    expect(after?.stands.map(({ serial }) => serial)).toEqual(before?.stands.map(({ serial }) => serial));
+    expect(after).toMatchObject({ walkOrder: before?.walkOrder, note: before?.note });
+    expect(after?.counted.map(({ model }) => model)).toContain('S-303');
+    const [first] = after?.stands ?? [];
+    expect(unitEvents(context.database.db, first?.serial ?? '')[0]).toMatchObject({
+      kind: 'moved',
+      before: 'VEN A01',
+      after: 'VEN N07',
+      reason: 'the bay was renamed',
+    });
+    expect(raw.prepare("SELECT count(*) FROM bay WHERE depot = 'VEN' AND code = 'A01'").pluck().get()).toBe(0);
+    expect(code(renameBay(context, { depot: 'VEN', bay: 'A01', to: 'X01' }))).toBe('no-such-bay');
+    expect(code(renameBay(context, { depot: 'VEN', bay: 'N07', to: 'B02' }))).toBe('bay-there-already');
+    expect(code(renameBay(context, { depot: 'VEN', bay: 'N07', to: 'by the gate!' }))).toBe('bay-unreadable');
+  });
+
+  it('are taken away only when they are empty, and stay as they are while the depot is counted', async () => {
+    const context = await yard();
+    granted(saveHouseBay(context, { depot: 'VEN', bay: 'Z01', note: '' }));
+    const serial = drive(context);
+    granted(moveUnit(context, { serial, to: 'BAY:VEN/Z01' }));
+    expect(code(removeBay(context, { depot: 'VEN', bay: 'Z01' }))).toBe('bay-not-empty');
+    granted(moveUnit(context, { serial, to: 'A01' }));
+    const { raw } = context.database;
+    raw.prepare("UPDATE counted_shelf SET bay = 'Z01' WHERE model_number = 'S-303' AND depot = 'VEN'").run();
+    expect(code(removeBay(context, { depot: 'VEN', bay: 'Z01' }))).toBe('bay-not-empty');
+    raw.prepare("UPDATE counted_shelf SET bay = 'A01' WHERE model_number = 'S-303' AND depot = 'VEN'").run();
+    const { number } = granted(openStocktake(context, { depot: 'VEN', bay: '' }));
+    expect(code(removeBay(context, { depot: 'VEN', bay: 'Z01' }))).toBe('stocktake-open');
+    expect(code(renameBay(context, { depot: 'VEN', bay: 'Z01', to: 'Z02' }))).toBe('stocktake-open');
+    raw.prepare("UPDATE stocktake SET state = 'given up' WHERE number = ?").run(number);
+    granted(removeBay(context, { depot: 'VEN', bay: 'Z01' }));
+    expect(code(moveUnit(context, { serial, to: 'Z01' }))).toBe('no-such-bay');
+  });
 });
 
 describe('who may work with stock', () => {
@@ -218,6 +281,8 @@ describe('who may work with stock', () => {
       changeUnitNote(context, { serial: 'X-1', reason: '' }),
       setCount(context, { model: 'S-303', depot: 'VEN', count: 1, reason: 'x' }),
       saveHouseBay(context, { depot: 'VEN', bay: 'A01', note: '' }),
+      renameBay(context, { depot: 'VEN', bay: 'A01', to: 'A99' }),
+      removeBay(context, { depot: 'VEN', bay: 'A01' }),
     ];
     expect(tries.map(code)).toEqual(tries.map(() => 'not-allowed'));
   });
@@ -233,6 +298,7 @@ describe('who may work with stock', () => {
         openUnit(context, drive(context)),
         listCounted(context),
         listHouseBays(context),
+        openBays(context, { depot: 'VEN', bay: '', words: '', page: 1 }),
       ];
       expect(reads.map(code), role).toEqual(reads.map(() => answer));
     }

@@ -32,14 +32,9 @@ export function saveHouseBay(context: Context, input: BayToSave): Result<BayAt> 
   if (!allowed.ok) return allowed;
   const depot = knownDepot(context, input.depot);
   if (!depot.ok) return depot;
-  const scan = readScan(bayCode(input));
-  if (scan.kind !== 'bay' || scan.depot !== input.depot) {
-    return failed({
-      code: 'bay-unreadable',
-      sentence: `${input.bay.slice(0, 20)} cannot name a bay: it holds letters, figures and hyphens, at most twelve, such as A07.`,
-    });
-  }
-  const { bay } = scan;
+  const name = readBayName(input);
+  if (!name.ok) return name;
+  const bay = name.value;
   return context.database.db.transaction(
     (tx) => {
       const there = findBay(tx, { depot: input.depot, bay });
@@ -52,6 +47,16 @@ export function saveHouseBay(context: Context, input: BayToSave): Result<BayAt> 
     },
     { behavior: 'immediate' },
   );
+}
+
+/** The name of a bay as its label will read. */
+export function readBayName({ depot, bay }: BayAt): Result<string> {
+  const scan = readScan(bayCode({ depot, bay }));
+  if (scan.kind === 'bay' && scan.depot === depot) return ok(scan.bay);
+  return failed({
+    code: 'bay-unreadable',
+    sentence: `${bay.slice(0, 20)} cannot name a bay: it holds letters, figures and hyphens, at most twelve, such as A07.`,
+  });
 }
 
 export function listHouseBays(context: Context): Result<readonly BayRow[]> {

@@ -27,6 +27,9 @@ export default async function StockPage({ searchParams }: { readonly searchParam
           <Link className="button" href="/yard/stock?kind=counted" aria-current={isCounted ? 'page' : undefined}>
             Counted pieces
           </Link>
+          <Link className="button" href="/yard/stock/bays">
+            Bays
+          </Link>
           <Link className="button main" href="/yard/stock/new">
             Add a unit
           </Link>
