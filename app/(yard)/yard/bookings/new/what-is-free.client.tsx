@@ -89,7 +89,7 @@ function TriedRow({ one }: { readonly one: TriedModel }) {
         </ul>
       </div>
       <span className={one.short === '' ? 'mark' : 'mark warning'}>
-        {one.asked} of {one.free} free
+        {one.asked} asked, {one.free} free
       </span>
     </li>
   );

@@ -8,6 +8,7 @@ import { SaidLine } from '../../../_blocks/said.tsx';
 import { ScanField } from '../../../_blocks/scan-field.client.tsx';
 import { useSound } from '../../../_blocks/use-sound.client.ts';
 import { useYardDeed } from '../../../_blocks/use-yard-deed.client.ts';
+import styles from './bays.module.css';
 
 interface BayActsProps {
   readonly bay: BayInFull;
@@ -53,7 +54,7 @@ export function BayActs({ bay, depot }: BayActsProps) {
       <SaidLine said={said} />
       <details>
         <summary>Rename or take away</summary>
-        <form className="tools" onSubmit={rename}>
+        <form className={styles.find} onSubmit={rename}>
           <label>
             New name
             <input name="to" required maxLength={12} defaultValue={bay.code} autoComplete="off" />

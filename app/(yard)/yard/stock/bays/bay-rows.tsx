@@ -1,5 +1,6 @@
 import Link from 'next/link';
 import type { BayLine } from '#lib/services/stock/open-bays.ts';
+import styles from './bays.module.css';
 
 interface BayRowsProps {
   readonly bays: readonly BayLine[];
@@ -10,7 +11,7 @@ interface BayRowsProps {
 /** The bays in the order in which one walks past them. */
 export function BayRows({ bays, depot, open }: BayRowsProps) {
   return (
-    <ul className="yard-rows">
+    <ul className={styles.bays}>
       {bays.map((bay) => (
         <li key={bay.code}>
           <Link
@@ -20,11 +21,13 @@ export function BayRows({ bays, depot, open }: BayRowsProps) {
           >
             {bay.code}
           </Link>
-          <div style={{ flex: '1 1 12em', minWidth: 0 }}>
+          <div className={styles.what}>
             {standing(bay)}
-            {bay.note === '' ? null : <small className="beside">{bay.note}</small>}
+            {bay.note === '' ? null : <small>{bay.note}</small>}
           </div>
-          <span className="soft">place {bay.walkOrder} on the walk</span>
+          <small className="soft" title="Place on the walk">
+            place {bay.walkOrder}
+          </small>
         </li>
       ))}
     </ul>

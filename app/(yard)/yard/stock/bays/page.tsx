@@ -5,6 +5,7 @@ import { Pager } from '#app/_ui/pager.tsx';
 import { type BaysView, openBays } from '#lib/services/stock/open-bays.ts';
 import { BayOpen } from './bay-open.tsx';
 import { BayRows } from './bay-rows.tsx';
+import styles from './bays.module.css';
 import { MakeBay } from './make-bay.client.tsx';
 
 export const dynamic = 'force-dynamic';
@@ -60,7 +61,7 @@ function Bays({ view, words }: BaysProps) {
       </nav>
       {open === null ? null : <BayOpen key={open.code} bay={open} depot={depot} mayChange={view.mayChange} />}
       <section className="card" aria-label="Bays of the depot">
-        <form className="tools" role="search">
+        <form className={styles.find} role="search">
           <input type="hidden" name="depot" value={depot} />
           <label>
             Find a bay
