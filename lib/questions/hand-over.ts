@@ -61,7 +61,9 @@ export function handOversOfDuty({ line, duty, site, bounds }: Judged): readonly 
 export function handOversOfKit(kit: readonly Model[] | null): readonly HandOver[] {
   if (kit === null) return [{ code: 'nothing-fits', facts: {} }];
   const made = kit.find(({ madeToOrder }) => madeToOrder);
-  return made === undefined ? [] : [{ code: 'made-to-fit', facts: { part: made.name } }];
+  return made === undefined
+    ? []
+    : [{ code: 'made-to-fit', facts: { part: made.name, part_de: made.germanName ?? made.name } }];
 }
 
 interface Valued {

@@ -22,7 +22,7 @@ export const ENGLISH_HIRE = {
   'booked.why': 'What was said to it: {why}',
   'booked.days': 'Hire from {from} to {until}.',
   'booked.late': 'It was to be back by {until}. Give notice, bring it back, or ask to keep it longer.',
-  'booked.sheets': 'Site sheets for the crew (PDF, English)',
+  'booked.sheets': 'Site sheets for the crew (PDF)',
   'booked.sheets-later': 'The site sheets can be opened here once the house has confirmed.',
 
   'steps.title': 'How far it is',

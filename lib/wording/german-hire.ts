@@ -25,7 +25,7 @@ export const GERMAN_HIRE: Readonly<Record<keyof typeof ENGLISH_HIRE, string>> = 
   'booked.why': 'Dazu wurde gesagt: {why}',
   'booked.days': 'Miete vom {from} bis {until}.',
   'booked.late': 'Die Rückgabe war für {until} vereinbart. Abmelden, zurückbringen oder um längere Miete bitten.',
-  'booked.sheets': 'Baustellenblätter für die Mannschaft (PDF, Englisch)',
+  'booked.sheets': 'Baustellenblätter für die Trupps (PDF)',
   'booked.sheets-later': 'Die Baustellenblätter lassen sich hier öffnen, sobald das Haus bestätigt hat.',
 
   'steps.title': 'Wie weit es ist',

@@ -16,10 +16,11 @@ export function reasonWords(language: Language, { code, facts }: Reason): string
   const key = keyOf('reason', code);
   if (key === undefined) return say(language, 'refused.other');
   const service = facts.service;
-  const named =
-    typeof service === 'string'
-      ? { ...facts, service: choiceWords(language, { column: 'service', text: service }) }
-      : facts;
+  const named = {
+    ...facts,
+    ...(typeof service === 'string' ? { service: choiceWords(language, { column: 'service', text: service }) } : {}),
+    ...(language === 'de' && facts.part_de !== undefined ? { part: facts.part_de } : {}),
+  };
   return say(language, key, named);
 }
 

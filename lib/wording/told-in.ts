@@ -1,7 +1,7 @@
 /*
  * Sentences and words of rules, duties, prices and papers in another language: the English text with its gaps is the id, what stands in a gap is a fact.
  * Invariant: a text is told whole in one language; where one word of it is unknown it stays English, never half.
- * Not here: the texts (german/), dates and figures in a language's form (lib/documents/words/written-forms.ts).
+ * Not here: the texts (german/; `{0!}` is a gap that stays as it is), dates and figures in a language's form (lib/documents/words/written-forms.ts).
  * Read next: pattern.ts, german/all-sentences.ts.
  */
 import { GERMAN_SENTENCES } from './german/all-sentences.ts';
@@ -47,9 +47,17 @@ export function tellerFor({ language, names = [], own = new Map() }: ToldFrom): 
   const told = (english: string): ToldText => {
     const parts = tellAll(english, known);
     const whole = parts.every(({ language: one }) => one === language);
-    return { text: parts.map(({ text }) => text).join(' '), language: whole ? language : 'en' };
+    const text = parts.map((part) => (part.language === language ? germanMarks(part.text) : part.text)).join(' ');
+    return { text, language: whole ? language : 'en' };
   };
   return { tell: (english) => told(english).text, told };
+}
+
+/** Quotation marks as German has them, also round what somebody wrote. */
+function germanMarks(text: string): string {
+  return text.replace(/„[^“]*“|“([^”]*)”/g, (whole, quoted: string | undefined) =>
+    quoted === undefined ? whole : `„${quoted}“`,
+  );
 }
 
 interface Known {
@@ -104,19 +112,21 @@ function named(english: string, { names, own }: Known): string | null {
 
 function worded(english: string, known: Known): string | null {
   for (const { wording, gaps } of readings(english, known.patterns)) {
-    const filled = gaps.map(({ text, isQuoted }) =>
-      isQuoted ? (known.patterns.exact.get(text) ?? text) : gapWords(text, known),
-    );
+    const filled = gaps.map(({ text, isQuoted }, at) => {
+      if (wording.includes(`{${at}!}`)) return text;
+      return isQuoted ? (known.patterns.exact.get(text) ?? text) : gapWords(text, known);
+    });
     if (filled.every((words) => words !== null))
-      return wording.replace(/\{(\d)\}/g, (_, at) => filled[Number(at)] ?? '');
+      return wording.replace(/\{(\d)!?\}/g, (_, at) => filled[Number(at)] ?? '');
   }
   return null;
 }
 
-/** A term at the beginning of a line, alone or before its figure: `Stem torsion 120 N·m`. */
+/** A term at the beginning of a line, alone, before its figure or before what a list says: `Stem torsion 120 N·m`. */
 function capitalised(english: string, { patterns }: Known): string | null {
-  const { words = english, figure = '' } = /^(?<words>\D+?)(?<figure> [\d.,…]+ \S+)$/.exec(english)?.groups ?? {};
-  const term = patterns.exact.get(`${words.charAt(0).toLowerCase()}${words.slice(1)}`);
+  const { words = english, figure = '' } =
+    /^(?<words>[^\d“]+?)(?<figure> (?:[\d.,…]+ \S+|“[^”]*”))$/.exec(english)?.groups ?? {};
+  const term = patterns.exact.get(words) ?? patterns.exact.get(`${words.charAt(0).toLowerCase()}${words.slice(1)}`);
   return term === undefined ? null : `${term.charAt(0).toUpperCase()}${term.slice(1)}${figure}`;
 }
 

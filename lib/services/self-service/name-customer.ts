@@ -11,22 +11,25 @@ import { changeSelfOrder } from '#db/queries/self-orders.ts';
 import type { OrderContact } from '#lib/contracts/self-service.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
 import { NOTHING_AGREED, writeCustomer } from '#lib/services/customers/save-customer.ts';
+import type { Language } from '#lib/wording/language.ts';
 import type { OpenOrder } from './open-link.ts';
 
 interface Naming {
   readonly context: Context;
   readonly opened: OpenOrder;
   readonly contact: OrderContact;
+  /** What their papers are in; that in which the order began where it is absent. */
+  readonly language?: Language;
 }
 
 /** Once a customer was made for an order it stays; a corrected name is kept with the order for the Desk to see. */
-export function nameCustomer(tx: DbOrTx, { context, opened, contact }: Naming): void {
+export function nameCustomer(tx: DbOrTx, { context, opened, contact, language }: Naming): void {
   const { order, enquiry } = opened;
   const at = timestamp(context);
   changeSelfOrder(tx, { enquiryId: order.enquiry_id, set: { contact_json: JSON.stringify(contact) } });
   if (order.contact_json !== '{}' || order.by_key_id !== null) return;
   const { name, firm, email, telephone = '' } = contact;
-  const facts = { ...NOTHING_AGREED, contact: name, email, telephone, language: order.language };
+  const facts = { ...NOTHING_AGREED, contact: name, email, telephone, language: language ?? order.language };
   const customer = writeCustomer(tx, { context: opened.desk, entry: { name: firm, facts } });
   const contactId = insertContact(tx, {
     customer_id: customer.id,

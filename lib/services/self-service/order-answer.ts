@@ -5,7 +5,7 @@
  * Read next: valve-answer.ts, availability.ts.
  */
 import type { Preference } from '#lib/equipment/choices.ts';
-import type { Model, Role } from '#lib/equipment/model.ts';
+import type { Model } from '#lib/equipment/model.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { currencyDecimals } from '#lib/money/currency.ts';
 import type { PlanOutcome } from '#lib/planning/worked-out.ts';
@@ -17,10 +17,11 @@ import { houseFacts } from '#lib/services/house/house-facts.ts';
 import { type OptionPrice, optionPrice } from '#lib/services/quotes/option-price.ts';
 import { OWN_SLOT } from '#lib/services/quotes/option-record.ts';
 import { priceOutcome } from '#lib/services/quotes/price-outcome.ts';
+import type { Language } from '#lib/wording/language.ts';
 import { type Availability, availabilityOf } from './availability.ts';
 import type { OpenOrder } from './open-link.ts';
 import { selfServiceFacts } from './self-facts.ts';
-import { type ValveResult, valveResults } from './valve-answer.ts';
+import { type NamedPiece, namedPiece, type ValveResult, valveResults } from './valve-answer.ts';
 
 export interface AnswerPrice {
   readonly currency: string;
@@ -35,12 +36,6 @@ export interface AnswerPrice {
   readonly tax_minor: number;
   readonly gross_minor: number;
   readonly deposit_minor: number;
-}
-
-export interface KitPieceView {
-  readonly name: string;
-  readonly role: Role;
-  readonly count: number;
 }
 
 export interface OtherWay {
@@ -59,7 +54,7 @@ export interface OrderAnswer {
   readonly valves: readonly ValveResult[];
   readonly price: AnswerPrice;
   readonly kits: readonly {
-    readonly pieces: readonly KitPieceView[];
+    readonly pieces: readonly NamedPiece[];
     readonly mass_kg: number;
     readonly hours: number;
   }[];
@@ -68,7 +63,11 @@ export interface OrderAnswer {
   readonly availability: Availability;
 }
 
-export function orderAnswer(context: Context, opened: OpenOrder): Result<OrderAnswer | null> {
+export function orderAnswer(
+  context: Context,
+  opened: OpenOrder,
+  language: Language = 'en',
+): Result<OrderAnswer | null> {
   const allowed = authorise(context, 'use self-service');
   if (!allowed.ok) return allowed;
   const { desk, order } = opened;
@@ -86,7 +85,7 @@ export function orderAnswer(context: Context, opened: OpenOrder): Result<OrderAn
     }),
     ...(availability.kind === 'free' ? [] : [{ code: 'not-in-these-days', facts: {} } as const]),
   ];
-  const valves = valveResults(context, { opened, option: option.value, outcome });
+  const valves = valveResults(context, { opened, option: option.value, outcome, language });
   return ok({
     firm: handOver.length === 0 && valves.every(({ handOver: reasons }) => reasons.length === 0),
     handOver,
@@ -117,7 +116,7 @@ function kitViews({ kits }: PlanOutcome, models: readonly Model[]): OrderAnswer[
     hours: time_s / 3600,
     pieces: items.flatMap(({ item, count }) => {
       const model = byNumber.get(item);
-      return model === undefined ? [] : [{ name: model.name, role: model.role, count }];
+      return model === undefined ? [] : [namedPiece(model, count)];
     }),
   }));
 }

@@ -6,12 +6,15 @@
  */
 import type { BookingRow } from '#db/queries/bookings.ts';
 import { newestBookingOfEnquiry } from '#db/queries/order-hire.ts';
+import { findQuote } from '#db/queries/quotes.ts';
 import type { IsoDate } from '#lib/kernel/date-range.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
 import { listIssuedQuotes, type QuoteView } from '#lib/services/quotes/list-issued-quotes.ts';
+import type { PapersInput } from '#lib/services/quotes/papers-of.ts';
 import type { QuoteStanding } from '#lib/services/quotes/quote-standing.ts';
 import { bookingStateOf } from '#lib/services/yard/booking-record.ts';
 import { type BookingState, hasEnded } from '#lib/stock/booking-life.ts';
+import type { Language } from '#lib/wording/language.ts';
 import { cancelUntil } from './cancel-until.ts';
 import { sheetsAreDue } from './hire-papers.ts';
 import type { OpenOrder } from './open-link.ts';
@@ -25,6 +28,8 @@ export interface OrderQuote {
   readonly validUntil: IsoDate;
   readonly total_minor: number;
   readonly currency: string;
+  /** What its papers were drawn in. */
+  readonly language: Language;
   readonly standing: QuoteStanding['kind'];
   /** What may be chosen from, where it offers more than one. */
   readonly options: readonly { readonly slot: number; readonly name: string; readonly gross_minor: number }[];
@@ -58,7 +63,7 @@ export function quotesOfOrder(context: Context, opened: OpenOrder): QuotesOfOrde
   const booked = quotes.find(({ standing }) => standing.kind === 'accepted');
   const shown = booked ?? (stage === 'quoted' || stage === 'accepted' ? quotes[0] : undefined);
   return {
-    quote: shown === undefined ? null : quoteView(shown),
+    quote: shown === undefined ? null : quoteView(shown, languageOf(context, shown.id)),
     older: quotes
       .filter(({ id }) => shown !== undefined && id !== shown.id)
       .map((quote) => ({ name: nameOf(quote), standing: quote.standing.kind })),
@@ -70,10 +75,15 @@ function nameOf({ number, revision }: Pick<QuoteView, 'number' | 'revision'>): s
   return `${number} ${revision}`;
 }
 
-function quoteView(row: QuoteView): OrderQuote {
+function languageOf({ database }: Context, quoteId: number): Language {
+  const frozen = JSON.parse(findQuote(database.db, quoteId)?.frozen_json ?? '{}') as Pick<PapersInput, 'language'>;
+  return frozen.language ?? 'en';
+}
+
+function quoteView(row: QuoteView, language: Language): OrderQuote {
   const { id, valid_until, total_minor, currency, options } = row;
   return {
-    ...{ id, total_minor, currency },
+    ...{ id, total_minor, currency, language },
     name: nameOf(row),
     validUntil: valid_until,
     standing: row.standing.kind,

@@ -11,6 +11,7 @@ import type { Cells } from '#lib/intake/columns.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
+import type { Language } from '#lib/wording/language.ts';
 import { type LinkAsked, type OpenOrder, openOrder } from './open-link.ts';
 import { type OrderAnswer, orderAnswer } from './order-answer.ts';
 import { type QuotesOfOrder, quotesOfOrder } from './order-quotes.ts';
@@ -42,7 +43,11 @@ export interface OrderView extends QuotesOfOrder {
 
 const NOT_TAKEN_SHOWN = 30;
 
-export async function openOrderView(context: Context, asked: LinkAsked): Promise<Result<OrderView>> {
+/** Drawings are lettered in the language that is asked for. */
+export async function openOrderView(
+  context: Context,
+  asked: LinkAsked & { readonly language?: Language },
+): Promise<Result<OrderView>> {
   const allowed = authorise(context, 'use self-service');
   if (!allowed.ok) return allowed;
   const opened = openOrder(context, asked);
@@ -51,7 +56,7 @@ export async function openOrderView(context: Context, asked: LinkAsked): Promise
   const { db } = context.database;
   const lines = listLines(db, order.enquiry_id);
   const work = lines.length === 0 ? 'none' : await workedOut(context, opened.value);
-  const answer = work === 'ready' ? orderAnswer(context, opened.value) : ok(null);
+  const answer = work === 'ready' ? orderAnswer(context, opened.value, asked.language) : ok(null);
   if (!answer.ok) return answer;
   const answers = lineAnswers(db, order.enquiry_id);
   const { name, startsOn, days, zone, vehicleAccess, enclosed } = enquiry.site;

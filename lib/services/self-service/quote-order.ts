@@ -10,6 +10,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
 import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
+import type { Language } from '#lib/wording/language.ts';
 import { nameCustomer } from './name-customer.ts';
 import { type LinkAsked, type OpenOrder, openToChange } from './open-link.ts';
 import { orderAnswer } from './order-answer.ts';
@@ -28,7 +29,7 @@ declare global {
 
 export async function quoteOrder(
   context: Context,
-  input: LinkAsked & { readonly contact: OrderContact },
+  input: LinkAsked & { readonly contact: OrderContact; readonly language?: Language },
 ): Promise<Result<OrderQuoted>> {
   const allowed = authorise(context, 'use self-service');
   if (!allowed.ok) return allowed;
@@ -37,7 +38,7 @@ export async function quoteOrder(
   globalThis.kitwrightQuoting ??= new Map();
   const under = globalThis.kitwrightQuoting;
   const { enquiry_id: enquiryId } = opened.value.order;
-  const running = under.get(enquiryId) ?? issue(context, { opened: opened.value, contact: input.contact });
+  const running = under.get(enquiryId) ?? issue(context, { ...input, opened: opened.value });
   under.set(enquiryId, running);
   try {
     return await running;
@@ -49,9 +50,11 @@ export async function quoteOrder(
 interface Issuing {
   readonly opened: OpenOrder;
   readonly contact: OrderContact;
+  /** What the papers are to be in, as far as that is not settled with the customer already. */
+  readonly language?: Language;
 }
 
-async function issue(context: Context, { opened, contact }: Issuing): Promise<Result<OrderQuoted>> {
+async function issue(context: Context, { opened, contact, language }: Issuing): Promise<Result<OrderQuoted>> {
   const { order, desk } = opened;
   const { db } = context.database;
   const [newest] = listQuotes(db, order.enquiry_id);
@@ -67,7 +70,10 @@ async function issue(context: Context, { opened, contact }: Issuing): Promise<Re
       code: 'not-firm',
       sentence: 'Some valves need a look by the house before there can be a quote: hand them over, or take them out.',
     });
-  db.transaction((tx) => nameCustomer(tx, { context, opened, contact }), { behavior: 'immediate' });
+  db.transaction(
+    (tx) => nameCustomer(tx, { context, opened, contact, ...(language === undefined ? {} : { language }) }),
+    { behavior: 'immediate' },
+  );
   const issued = await issueQuote(desk, { enquiryId: order.enquiry_id });
   if (!issued.ok) return issued;
   db.transaction((tx) => writeStage(tx, { context: desk, enquiryId: order.enquiry_id, stage: 'quoted' }));

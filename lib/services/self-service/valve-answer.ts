@@ -7,6 +7,7 @@
 import { lineAnswers } from '#db/queries/self-orders.ts';
 import type { Drawing } from '#lib/documents/drawings/drawing.ts';
 import { driveLine } from '#lib/documents/drawings/drive-line.ts';
+import { numbersWith, writer } from '#lib/documents/words/written-forms.ts';
 import type { Duty } from '#lib/duty/duty.ts';
 import type { ScheduleLine } from '#lib/duty/schedule-line.ts';
 import type { Assembly } from '#lib/equipment/assembly.ts';
@@ -17,9 +18,12 @@ import { type HandOver, handOversOfDuty, handOversOfKit, type SelfServiceBounds 
 import { QUESTIONS } from '#lib/questions/question-table.ts';
 import type { Context } from '#lib/services/context.ts';
 import type { OptionPrice } from '#lib/services/quotes/option-price.ts';
+import { ownWords } from '#lib/services/quotes/paper-names.ts';
 import { readSchedule } from '#lib/services/schedule/schedule-record.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
+import type { Language } from '#lib/wording/language.ts';
+import { tellerFor } from '#lib/wording/told-in.ts';
 import type { OpenOrder } from './open-link.ts';
 import { readUnknown } from './order-lines.ts';
 import { selfServiceFacts } from './self-facts.ts';
@@ -31,8 +35,13 @@ export interface ToldRange {
   readonly guessed: boolean;
 }
 
+export interface NamedPiece extends Pick<Model, 'name' | 'germanName'> {
+  readonly role: Role;
+  readonly count: number;
+}
+
 export interface ValveKit {
-  readonly pieces: readonly { readonly name: string; readonly role: Role; readonly count: number }[];
+  readonly pieces: readonly NamedPiece[];
   readonly drawing: Drawing;
   /** Torque at the valve that the chain surely gives, and the most that it can put there with its limiter. */
   readonly sure_nm: number;
@@ -61,14 +70,17 @@ interface Asked {
   readonly opened: OpenOrder;
   readonly option: OptionPrice;
   readonly outcome: PlanOutcome;
+  /** What drawings are lettered in. */
+  readonly language: Language;
 }
 
-export function valveResults(context: Context, { opened, option, outcome }: Asked): readonly ValveResult[] {
+export function valveResults(context: Context, { opened, option, outcome, language }: Asked): readonly ValveResult[] {
   const { enquiry, input, planned } = option;
   const answers = lineAnswers(context.database.db, enquiry.row.id);
   const duties = new Map(planned?.worked.duties.map((duty) => [duty.tag, duty]));
   const records = readSchedule(opened.desk, enquiry);
   const bounds = selfServiceFacts(context);
+  const lettering = letteringIn(language, input);
   return input.lines.flatMap((line, index): readonly ValveResult[] => {
     const duty = duties.get(line.tag);
     const record = records[index];
@@ -92,7 +104,7 @@ export function valveResults(context: Context, { opened, option, outcome }: Aske
         hasPhoto: answer?.photo_id != null,
         ...torqueView(duty),
         handOver: reasonsOf({ line, duty, site, assembly, option, bounds }),
-        kit: assembly === null ? null : kitOf({ assembly, models: input.models, line, duty }),
+        kit: assembly === null ? null : kitOf({ assembly, models: input.models, line, duty, ...lettering }),
       },
     ];
   });
@@ -124,17 +136,19 @@ function kitOf({
   models,
   line,
   duty,
+  tell,
 }: {
   readonly assembly: Assembly;
   readonly models: readonly Model[];
   readonly line: ScheduleLine;
   readonly duty: Duty;
+  readonly tell?: (words: string) => string;
 }): ValveKit {
   const { figures, opening, closing } = assembly;
   const sides = [opening, closing];
   return {
-    pieces: modelsOf(assembly, models).map(({ model, count }) => ({ name: model.name, role: model.role, count })),
-    drawing: driveLine({ assembly, models, line, duty, system: 'si' }),
+    pieces: modelsOf(assembly, models).map(({ model, count }) => namedPiece(model, count)),
+    drawing: driveLine({ assembly, models, line, duty, system: 'si', ...(tell === undefined ? {} : { tell }) }),
     sure_nm: figures.sureAtValve,
     most_nm: figures.highestAtValve,
     stroke_s: {
@@ -144,6 +158,29 @@ function kitOf({
     },
     mayNotMove: sides.some(({ unseat, run }) => (unseat ?? run)?.coversStarting === false),
   };
+}
+
+/** A piece by its names. */
+export function namedPiece({ name, germanName, role }: Model, count: number): NamedPiece {
+  return { name, ...(germanName === undefined ? {} : { germanName }), role, count };
+}
+
+/** Drawings in the language, with the names of equipment, and figures as it writes them. */
+function letteringIn(
+  language: Language,
+  { models, lines }: Pick<OptionPrice['input'], 'models' | 'lines'>,
+): { readonly tell?: (words: string) => string } {
+  if (language === 'en') return {};
+  const names = [
+    ...models.flatMap(({ number, name, germanName = name }) => [number, germanName]),
+    ...lines.map(({ tag }) => tag),
+  ];
+  const { tell } = tellerFor({ language, names, own: ownWords({ models, house: {} }) });
+  const write = writer({
+    forms: { dates: 'day-month-year', numbers: numbersWith('comma'), commas: 'rewritten' },
+    names,
+  });
+  return { tell: (words) => write(tell(words)) };
 }
 
 function modelsOf({ parts }: Assembly, models: readonly Model[]) {

@@ -9,7 +9,9 @@ import { CREW_DAY_SENTENCES } from './crew-day-sentences.ts';
 import { DRAWING_WORDS } from './drawing-words.ts';
 import { DUTY_SENTENCES } from './duty-sentences.ts';
 import { KIT_SENTENCES } from './kit-sentences.ts';
+import { LIST_SENTENCES } from './list-sentences.ts';
 import { PAPER_WORDS } from './paper-words.ts';
+import { PICTURE_WORDS } from './picture-words.ts';
 import { PLACE_SENTENCES } from './place-sentences.ts';
 import { PRICE_SENTENCES } from './price-sentences.ts';
 import { RETURN_WORDS } from './return-words.ts';
@@ -29,6 +31,8 @@ export const GERMAN_TABLES: readonly Readonly<Record<string, string>>[] = [
   CREW_DAY_SENTENCES,
   KIT_SENTENCES,
   DRAWING_WORDS,
+  PICTURE_WORDS,
+  LIST_SENTENCES,
   RETURN_WORDS,
 ];
 

@@ -7,7 +7,7 @@
 export const PAPER_WORDS: Readonly<Record<string, string>> = {
   For: 'Für',
   Quote: 'Angebot',
-  'Site sheet': 'Arbeitsblatt für den Ort',
+  'Site sheet': 'Baustellenblatt',
   'Return note': 'Rückgabeschein',
   '{0} · revision {1}': '{0} · Fassung {1}',
   'Estimates until measured. Local codes, the valve maker’s data and competent persons decide.':
@@ -98,7 +98,7 @@ export const PAPER_WORDS: Readonly<Record<string, string>> = {
   'Never above': 'Nie über',
   continued: 'Fortsetzung',
   'Settings, turns and times of each line are on the site sheet; the working is on the calculation sheet.':
-    'Einstellungen, Umdrehungen und Zeiten jeder Position stehen auf dem Arbeitsblatt; der Rechengang steht auf dem Rechenblatt.',
+    'Einstellungen, Umdrehungen und Zeiten jeder Position stehen auf dem Baustellenblatt; der Rechengang steht auf dem Rechenblatt.',
   'Warnings about lines': 'Warnungen zu Positionen',
   Warning: 'Warnung',
   Lines: 'Positionen',
@@ -134,7 +134,7 @@ export const PAPER_WORDS: Readonly<Record<string, string>> = {
   'may rise through the wheel': 'kann durch das Rad steigen',
   '{0} ({1})': '{0} ({1})',
   '{0} ({1}) ({2})': '{0} ({1}) ({2})',
-  '{0} in all; {1} values, each on the site sheet': 'insgesamt {0}; {1} Werte, jeder auf dem Arbeitsblatt',
+  '{0} in all; {1} values, each on the site sheet': 'insgesamt {0}; {1} Werte, jeder auf dem Baustellenblatt',
   'The adapter carried may not grip; the next size has to be sent.':
     'Der mitgeführte Adapter greift vielleicht nicht; die nächste Größe muss nachkommen.',
   'The socket may not fit; another has to be sent.':

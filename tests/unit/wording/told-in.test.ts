@@ -193,8 +193,8 @@ describe('the German wordings', () => {
 
   it('fill the same gaps and name the same numbers as the English text', () => {
     const gaps = (text: string) =>
-      [...new Set(text.match(/\{\d\}/g) ?? [])].toSorted((a, b) => a.localeCompare(b)).join('');
-    const plain = (text: string) => String(numbersIn(text.replace(/\{\d\}/g, '')));
+      [...new Set(text.replaceAll('!}', '}').match(/\{\d\}/g) ?? [])].toSorted((a, b) => a.localeCompare(b)).join('');
+    const plain = (text: string) => String(numbersIn(text.replace(/\{\d!?\}/g, '')));
     const wrong = entries.filter(
       ([english, german]) => gaps(english) !== gaps(german) || plain(english) !== plain(german),
     );

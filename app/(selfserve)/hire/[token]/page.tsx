@@ -33,7 +33,7 @@ export default async function OrderPage({ params, searchParams }: OrderProps) {
   const { context, address, language } = await strangerAsks();
   const { token } = await params;
   const search = await searchParams;
-  const view = await openOrderView(context, { token, address });
+  const view = await openOrderView(context, { token, address, language });
   if (!view.ok) return <NoPage reason={view.reason} language={language} />;
   const order = view.value;
   const until = textIn(search.until);

@@ -6,6 +6,7 @@ import type { Language } from '#lib/wording/language.ts';
 import { reasonWords } from '#lib/wording/reason-words.ts';
 import { keyOf, say } from '#lib/wording/wording.ts';
 import look from './hire.module.css';
+import { PieceName } from './piece-name.tsx';
 import { ValveAnswers } from './valve-answers.tsx';
 
 interface AnswerProps {
@@ -169,10 +170,10 @@ function Kits({ answer, order, language }: AnswerProps) {
         <div key={index}>
           <p className="soft">{say(language, 'result.crew', { number: index + 1, mass: Math.round(kit.mass_kg) })}</p>
           <ul className={look.pieces}>
-            {kit.pieces.map(({ name, count }) => (
-              <li key={name}>
-                {count > 1 && `${count} × `}
-                {name}
+            {kit.pieces.map((piece) => (
+              <li key={piece.name}>
+                {piece.count > 1 && `${piece.count} × `}
+                <PieceName piece={piece} language={language} />
               </li>
             ))}
           </ul>

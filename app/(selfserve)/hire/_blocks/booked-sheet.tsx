@@ -5,6 +5,7 @@ import { dayIn, hourOf } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { keyOf, say } from '#lib/wording/wording.ts';
 import look from './hire.module.css';
+import { PaperLanguage } from './quote-sheet.tsx';
 import line from './steps.module.css';
 
 interface SheetProps {
@@ -37,6 +38,7 @@ export function BookedSheet({ order, token, language }: SheetProps) {
       {booking.hasSheets ? (
         <a className="button" href={hirePaths.paper(token, 'site-sheet')}>
           {say(language, 'booked.sheets')}
+          <PaperLanguage quote={order.quote} language={language} />
         </a>
       ) : (
         <p>{say(language, 'booked.sheets-later')}</p>

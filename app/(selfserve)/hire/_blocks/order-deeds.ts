@@ -16,11 +16,14 @@ import { openPart } from '#lib/services/self-service/open-part.ts';
 import { addValve, answerValve, removeValve } from '#lib/services/self-service/order-lines.ts';
 import { quoteOrder } from '#lib/services/self-service/quote-order.ts';
 import { setPlace } from '#lib/services/self-service/set-place.ts';
+import type { Language } from '#lib/wording/language.ts';
 import { fileIn, listIn, textsIn } from './form-texts.ts';
 import { fieldsIn, fieldsText } from './list-fields-text.ts';
 
 export interface DeedAsked {
   readonly asked: LinkAsked;
+  /** Of the page that it was sent from. */
+  readonly language: Language;
   readonly deed: string;
   readonly form: FormData;
 }
@@ -56,7 +59,7 @@ export async function orderDeed(context: Context, sent: DeedAsked): Promise<Deed
     case 'way':
       return { result: chooseWay(context, { ...asked, way: fields.way ?? '' }), to: order };
     case 'quote':
-      return { result: await quote(context, { asked, fields }), to: order };
+      return { result: await quote(context, { asked, fields, language: sent.language }), to: order };
     case 'accept':
       return { result: accept(context, { asked, fields }), to: order };
     case 'cancel':
@@ -145,9 +148,12 @@ function contactIn(fields: Sent['fields']) {
   return orderContactSchema.safeParse({ name, firm, email, ...(telephone === '' ? {} : { telephone }) });
 }
 
-async function quote(context: Context, { asked, fields }: Sent): Promise<Result<unknown>> {
+async function quote(
+  context: Context,
+  { asked, fields, language }: Sent & Pick<DeedAsked, 'language'>,
+): Promise<Result<unknown>> {
   const contact = contactIn(fields);
-  return contact.success ? quoteOrder(context, { ...asked, contact: contact.data }) : unreadable();
+  return contact.success ? quoteOrder(context, { ...asked, contact: contact.data, language }) : unreadable();
 }
 
 function accept(context: Context, { asked, fields }: Sent): Result<unknown> {

@@ -29,6 +29,7 @@ export function QuoteSheet({ order, token, language }: SheetProps) {
       <p className={look.row}>
         <a className="button" href={hirePaths.paper(token, 'quote')}>
           {say(language, 'quote.pdf')}
+          <PaperLanguage quote={quote} language={language} />
         </a>
         <a className="button" href={hirePaths.paper(token, 'summary')}>
           {say(language, 'quote.summary')}
@@ -76,6 +77,18 @@ export function QuoteSheet({ order, token, language }: SheetProps) {
       <Older order={order} language={language} />
     </section>
   );
+}
+
+/** Papers stay in the language in which they were issued; said where the page is in another. */
+export function PaperLanguage({
+  quote,
+  language,
+}: {
+  readonly quote: Pick<OrderQuote, 'language'> | null;
+  readonly language: Language;
+}) {
+  const drawn = quote?.language ?? 'en';
+  return drawn === language ? null : ` (${say(language, `paper.in-${drawn}`)})`;
 }
 
 function Validity({ quote, language }: { readonly quote: OrderQuote; readonly language: Language }) {

@@ -6,6 +6,7 @@ import { durationIn } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { say, type WordingKey } from '#lib/wording/wording.ts';
 import look from './hire.module.css';
+import { pieceName } from './piece-name.tsx';
 import { Picture, textOf } from './question-form.tsx';
 
 interface AnswersProps {
@@ -62,7 +63,7 @@ function ValveAnswer({ valve, language }: { readonly valve: ValveResult; readonl
             {...SCROLLS}
             aria-label={say(language, 'result.drawing', { tag: valve.tag })}
           >
-            <Picture drawing={kit.drawing} label={kit.pieces.map(({ name }) => name).join(', ')} />
+            <Picture drawing={kit.drawing} label={kit.pieces.map((piece) => pieceName(piece, language)).join(', ')} />
           </section>
           <p>
             {say(language, 'result.can', {

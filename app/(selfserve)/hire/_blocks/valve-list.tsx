@@ -1,6 +1,7 @@
 import { hirePaths } from '#app/_lib/hire-paths.ts';
 import type { OrderView } from '#lib/services/self-service/order-view.ts';
 import type { Language } from '#lib/wording/language.ts';
+import { tellerFor } from '#lib/wording/told-in.ts';
 import { say } from '#lib/wording/wording.ts';
 import look from './hire.module.css';
 import { ListFields } from './list-fields.tsx';
@@ -52,14 +53,18 @@ export function ValveList({ order, token, language }: ListProps) {
 
 function NotTaken({ order, language }: Pick<ListProps, 'order' | 'language'>) {
   if (order.notTaken.length === 0) return null;
+  const { told } = tellerFor({ language });
+  const rows = order.notTaken.map(({ row, reason }) => ({ row, reason, ...told(reason) }));
   return (
     <details>
       <summary>
         {say(language, 'order.not-taken')} ({order.notTaken.length})
       </summary>
-      <ul lang="en">
-        {order.notTaken.map(({ row, reason }) => (
-          <li key={`${row} ${reason}`}>{say(language, 'order.row', { row, reason })}</li>
+      <ul>
+        {rows.map(({ row, reason, text, language: spoken }) => (
+          <li key={`${row} ${reason}`} lang={spoken}>
+            {say(spoken, 'order.row', { row, reason: text })}
+          </li>
         ))}
       </ul>
     </details>

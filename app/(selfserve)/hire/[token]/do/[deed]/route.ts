@@ -9,11 +9,11 @@ interface DeedParams {
 
 /** Every form of an order is sent here; what it does follows from the address, and then a page is asked for anew. */
 export async function POST(request: Request, { params }: DeedParams) {
-  const { context, address } = await strangerAsks();
+  const { context, address, language } = await strangerAsks();
   const { token, deed } = await params;
   const sent = await formIn(request);
   if (!sent.ok) return inHire(hirePaths.order(token), refusedSaid(sent.reason));
-  const { to, result } = await orderDeed(context, { asked: { token, address }, deed, form: sent.value });
+  const { to, result } = await orderDeed(context, { asked: { token, address }, language, deed, form: sent.value });
   return inHire(to, result.ok ? {} : refusedSaid(result.reason));
 }
 
