@@ -92,8 +92,7 @@ describe('counted pieces', () => {
     expect(chooseCounted({ needs, free: { PEG: 4 }, window: WINDOW })).toMatchObject({
       reason: {
         code: 'pieces-not-free',
-        sentence:
-          '5 of PEG are needed from 2026-03-10 to before 2026-03-15, and 4 are free.',
+        sentence: '5 of PEG are needed from 2026-03-10 to before 2026-03-15, and 4 are free.',
       },
     });
   });
