@@ -7,6 +7,7 @@
 import { withoutTag } from '#lib/documents/words/line-warnings.ts';
 import { countText, massText, tagsText } from '#lib/documents/words/print-values.ts';
 import type { Taken } from '#lib/intake/take-rows.ts';
+import { decimalText } from '#lib/money/currency.ts';
 import { crewDaysOf } from '#lib/services/plans/crew-days-of.ts';
 import { crewOffset, lackingSentences } from '#lib/services/plans/crew-numbers.ts';
 import { type PapersInput, planSentence } from '#lib/services/quotes/papers-of.ts';
@@ -25,7 +26,7 @@ export function planSummary({ taken, papers }: { readonly taken: Taken; readonly
     ...tellKits(papers),
     ...lackingSentences(papers),
     ...tellCrewDays(crewDaysOf(papers), papers.system ?? 'si'),
-    `Price with tax: ${(price.gross_minor / 100).toFixed(2)} ${price.currency} for ${countText(price.days, 'day')}`,
+    `Price with tax: ${decimalText(price.gross_minor, price.currency)} ${price.currency} for ${countText(price.days, 'day')}`,
     ...tellUnserved(papers),
     'Vibration, noise and lifts are screening figures from declared values: measured values and the law of the place decide.',
     'Figures are estimates until measured: start low, raise the limiter in steps, never past the ceiling.',

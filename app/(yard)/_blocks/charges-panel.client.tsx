@@ -21,6 +21,9 @@ export function ChargesPanel({ view }: { readonly view: ChargesView }) {
       <p className="soft">
         Damage waiver: {view.waiver}. Worked out by the terms of the quote, checked a second time, rounded once a line,
         tax once a category.
+        {view.exchange === null
+          ? ''
+          : ` In ${view.exchange.to}, at the rate of the quote: 1 ${view.exchange.from} is ${view.exchange.rate} ${view.exchange.to}. Parts are written down in ${view.exchange.from}.`}
       </p>
       {view.charges.map((charge) => (
         <ChargeRow

@@ -30,6 +30,8 @@ export interface ReturnNoteInput {
     readonly due: IsoDate;
   }[];
   readonly charges: ReturnMoney;
+  /** Where another currency than the house's own was quoted: the rate of the quote. */
+  readonly exchange: { readonly from: string; readonly to: string; readonly rate: number } | null;
 }
 
 /** One coming back: what was said of it before anything was touched, and its pieces. */

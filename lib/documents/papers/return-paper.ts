@@ -153,7 +153,7 @@ function countedBlock(counted: readonly CountedInput[]): readonly Block[] {
   ];
 }
 
-function charges({ charges: money, context }: ReturnNoteInput): readonly Block[] {
+function charges({ charges: money, context, exchange }: ReturnNoteInput): readonly Block[] {
   const { currency } = money;
   const amount = (minor: number) => moneyText(minor, currency);
   if (money.lines.length === 0)
@@ -191,7 +191,11 @@ function charges({ charges: money, context }: ReturnNoteInput): readonly Block[]
   return [
     {
       kind: 'table',
-      caption: { level: 1, text: 'Charges beyond the quote' },
+      caption: {
+        level: 1,
+        text: 'Charges beyond the quote',
+        ...(exchange === null ? {} : { words: rateWords(exchange) }),
+      },
       columns: [
         { label: 'What, and how it came about', share: 62 },
         { label: 'Number', share: 10, align: 'right' },
@@ -201,6 +205,10 @@ function charges({ charges: money, context }: ReturnNoteInput): readonly Block[]
       rows,
     },
   ];
+}
+
+function rateWords({ from, to, rate }: NonNullable<ReturnNoteInput['exchange']>): string {
+  return `In ${to}, as quoted. What the house prices in ${from} is turned over at the rate that was frozen with the quote: 1 ${from} is ${rate} ${to}.`;
 }
 
 function stillOut({ stillOut: left }: ReturnNoteInput): readonly Block[] {

@@ -1,7 +1,7 @@
 /*
  * The currency in which an enquiry is quoted: the customer's where the house keeps a rate for it on the first day of hire, else the house's own.
  * Invariant: rates and charges are turned over one by one before anything is added up; the price says at which rate.
- * Not here: pricing (price-outcome.ts) and plans, which are compared in the house's own currency.
+ * Not here: pricing (price-outcome.ts), charging a return (lib/services/yard/back), and plans, which are compared in the house's own currency.
  * Read next: ../../money/exchange.ts, price-outcome.ts.
  */
 import type { HouseFacts } from '#lib/contracts/house.ts';
@@ -10,6 +10,8 @@ import type { Model } from '#lib/equipment/model.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { type Exchange, exchanged, exchangedBack } from '#lib/money/exchange.ts';
 import type { Minor } from '#lib/money/money.ts';
+import { type ReturnRates, SOILS } from '#lib/pricing/return-facts.ts';
+import type { PapersInput } from './papers-of.ts';
 
 /** Null where the house's own currency is quoted: nothing else is agreed, or no rate is kept. */
 export function quotedExchange(house: HouseFacts, asked: string | null): Exchange | null {
@@ -37,7 +39,28 @@ export function houseTurnedOver(house: HouseFacts, exchange: Exchange): HouseFac
     })),
     labourMinorPerHour: turned(house.labourMinorPerHour),
     priceList: house.priceList.map((item) => ({ ...item, unit_minor: turned(item.unit_minor) })),
+    ...(house.returns === undefined ? {} : { returns: returnsTurnedOver(house.returns, exchange) }),
   };
+}
+
+/** What the house asks after a return, in the other currency. */
+export function returnsTurnedOver(returns: ReturnRates, exchange: Exchange): ReturnRates {
+  const { workshop_minor_per_hour: hour, cleaning_minor: cleaning } = returns;
+  const priced = SOILS.flatMap((soil) => {
+    const minor = cleaning[soil];
+    return minor === undefined ? [] : [[soil, exchanged(minor, exchange)] as const];
+  });
+  return {
+    workshop_minor_per_hour: hour === null ? null : exchanged(hour, exchange),
+    cleaning_minor: Object.fromEntries(priced),
+  };
+}
+
+/** What was frozen with a quote, as it is charged: house and rates in the currency that was quoted, at the rate that was frozen. */
+export function chargedAsQuoted(papers: PapersInput): PapersInput {
+  const { exchange, house, models } = papers;
+  if (exchange === undefined) return papers;
+  return { ...papers, house: houseTurnedOver(house, exchange), models: modelsTurnedOver(models, exchange) };
 }
 
 export function modelsTurnedOver(models: readonly Model[], exchange: Exchange): readonly Model[] {

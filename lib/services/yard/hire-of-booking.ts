@@ -22,6 +22,7 @@ import { type HireCharge, type HiredPiece, type HireTerms, hireCharge } from '#l
 import type { PricingTerms } from '#lib/pricing/terms.ts';
 import { type Context, today } from '#lib/services/context.ts';
 import { optionOf, type PapersInput } from '#lib/services/quotes/papers-of.ts';
+import { chargedAsQuoted } from '#lib/services/quotes/quote-currency.ts';
 
 export interface PieceHire extends HireCharge {
   /** Rows of the booking that make the piece, in their order; none for counted pieces. */
@@ -49,7 +50,7 @@ export function hireOfBooking(db: DbOrTx, { context, booking, found }: HireAsked
   const quote = booking.quote_id === null ? undefined : findQuote(db, booking.quote_id);
   if (!quote) return null;
   const papers = JSON.parse(quote.frozen_json) as PapersInput;
-  const frozen = optionOf(papers, booking.option_slot) ?? papers;
+  const frozen = chargedAsQuoted(optionOf(papers, booking.option_slot) ?? papers);
   const asked: Frozen = { db, booking, frozen, found, terms: hireTermsOf({ frozen, context }) };
   const units = pieceRows(unitsOfBooking(db, booking.id)).flatMap((rows) => unitPiece(rows, asked));
   const last =

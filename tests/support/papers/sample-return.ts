@@ -6,6 +6,7 @@ export const SAMPLE_RETURN: ReturnNoteInput = {
   context: { ...SAMPLE_CONTEXT, number: 'N-00007' },
   bookingNumber: 'B-00012',
   quote: 'Q-00031 B',
+  exchange: null,
   refersTo: [],
   orderNumber: 'PO 4711',
   waiver: 'taken',

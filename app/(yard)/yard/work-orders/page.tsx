@@ -19,7 +19,7 @@ export default async function WorkOrdersPage() {
       </>
     );
   }
-  const { open, ended, mayDo } = orders.value;
+  const { open, ended, mayDo, currency } = orders.value;
   return (
     <>
       <div className="heading">
@@ -32,7 +32,7 @@ export default async function WorkOrdersPage() {
         {open.length === 0 ? <p>Nothing waits for the bench.</p> : null}
         <ul className={styles.list}>
           {open.map((order) => (
-            <WorkRow key={`${order.number} ${order.state}`} order={order} mayDo={mayDo} />
+            <WorkRow key={`${order.number} ${order.state}`} order={order} mayDo={mayDo} currency={currency} />
           ))}
         </ul>
       </section>

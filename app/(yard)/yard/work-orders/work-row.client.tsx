@@ -2,6 +2,7 @@
 
 import { type FormEvent, useState } from 'react';
 import type { WorkOrderView } from '#lib/services/yard/work/list-work-orders.ts';
+import { AmountField, amountIn } from '../../_blocks/amount-field.client.tsx';
 import styles from '../../_blocks/moves.module.css';
 import { SaidLine } from '../../_blocks/said.tsx';
 import { useDeed } from '../../_blocks/use-deed.client.tsx';
@@ -9,10 +10,11 @@ import { useDeed } from '../../_blocks/use-deed.client.tsx';
 interface RowProps {
   readonly order: WorkOrderView;
   readonly mayDo: boolean;
+  readonly currency: string;
 }
 
 /** One work order: what, on which unit, where it stands; begin it, end it with what was found. */
-export function WorkRow({ order, mayDo }: RowProps) {
+export function WorkRow({ order, mayDo, currency }: RowProps) {
   const { busy, said, run } = useDeed();
   const [isEnding, setEnding] = useState(false);
   const path = `/api/v1/yard/work-orders/${order.number}`;
@@ -51,6 +53,7 @@ export function WorkRow({ order, mayDo }: RowProps) {
       {isEnding ? (
         <EndForm
           order={order}
+          currency={currency}
           busy={busy}
           onEnd={(body) =>
             run<{ readonly unitState: string }>({
@@ -74,11 +77,12 @@ const RESULTS = [
 
 interface EndProps {
   readonly order: WorkOrderView;
+  readonly currency: string;
   readonly busy: boolean;
   readonly onEnd: (body: object) => void;
 }
 
-function EndForm({ order, busy, onEnd }: EndProps) {
+function EndForm({ order, currency, busy, onEnd }: EndProps) {
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
@@ -88,7 +92,7 @@ function EndForm({ order, busy, onEnd }: EndProps) {
       result: text('result'),
       done: text('done'),
       hours: number('hours'),
-      partsMinor: Math.round(number('parts') * 100),
+      partsMinor: amountIn({ form, name: 'parts', currency }),
       dueOn: text('dueOn') === '' ? null : text('dueOn'),
     });
   };
@@ -111,10 +115,7 @@ function EndForm({ order, busy, onEnd }: EndProps) {
           Hours
           <input name="hours" inputMode="decimal" autoComplete="off" />
         </label>
-        <label>
-          Parts, in money
-          <input name="parts" inputMode="decimal" autoComplete="off" />
-        </label>
+        <AmountField label="Parts" name="parts" currency={currency} />
         {order.asksDue === null ? null : (
           <label>
             Next {order.asksDue} due on

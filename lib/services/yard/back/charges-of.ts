@@ -13,11 +13,13 @@ import { checkReturn } from '#lib/checking/check-return.ts';
 import type { Model } from '#lib/equipment/model.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
+import { type Exchange, exchanged } from '#lib/money/exchange.ts';
 import { toMinor } from '#lib/money/money.ts';
 import { returnCharges } from '#lib/pricing/return-charges.ts';
 import type { Cause, ReturnFact, ReturnLine } from '#lib/pricing/return-facts.ts';
 import type { Context } from '#lib/services/context.ts';
 import { houseFacts, knownModels } from '#lib/services/house/house-facts.ts';
+import { modelsTurnedOver } from '#lib/services/quotes/quote-currency.ts';
 import { hasEnded, holds } from '#lib/stock/booking-life.ts';
 import { bookedUnitStateOf, bookingStateOf } from '../booking-record.ts';
 import { hireOfBooking } from '../hire-of-booking.ts';
@@ -99,7 +101,9 @@ interface FactsAsked extends Asked {
 
 function factsOf(asked: FactsAsked): readonly ReturnFact[] {
   const { db, context, booking, terms, pieces, counted } = asked;
-  const models = new Map([...knownModels(context), ...terms.papers.models].map((model) => [model.number, model]));
+  const { exchange } = terms;
+  const others = exchange === null ? knownModels(context) : modelsTurnedOver(knownModels(context), exchange);
+  const models = new Map([...others, ...terms.papers.models].map((model) => [model.number, model]));
   const orders =
     pieces.length === 0
       ? []
@@ -114,6 +118,7 @@ function factsOf(asked: FactsAsked): readonly ReturnFact[] {
         piece,
         of: returns.get(piece.return_id),
         model: models.get(piece.model),
+        exchange,
         orders: orders.filter(({ piece_id }) => piece_id === piece.id),
       }),
     ),
@@ -159,9 +164,11 @@ interface PieceAsked {
   readonly of: ReturnRow | undefined;
   readonly model: Model | undefined;
   readonly orders: readonly WorkOrderRow[];
+  /** Parts are written down in the house's own currency. */
+  readonly exchange: Exchange | null;
 }
 
-function pieceFacts({ piece, of, model, orders }: PieceAsked): readonly ReturnFact[] {
+function pieceFacts({ piece, of, model, orders, exchange }: PieceAsked): readonly ReturnFact[] {
   invariant(of !== undefined && model !== undefined, `Piece ${piece.id} belongs to no return or no model.`);
   const about = { about: `piece ${piece.id}`, number: piece.model, name: piece.name, serials: [piece.serial] };
   const cause = causeOf(piece);
@@ -177,7 +184,7 @@ function pieceFacts({ piece, of, model, orders }: PieceAsked): readonly ReturnFa
           {
             ...about,
             kind: 'repair',
-            ...repairOf({ piece, orders }),
+            ...repairOf({ piece, orders, exchange }),
             replacement_minor: model.replacement_minor,
             cause,
           } as const,
@@ -187,7 +194,8 @@ function pieceFacts({ piece, of, model, orders }: PieceAsked): readonly ReturnFa
 }
 
 /** What the workshop wrote once it is done; until then what was judged at the return. */
-function repairOf({ piece, orders }: Pick<PieceAsked, 'piece' | 'orders'>) {
+function repairOf({ piece, orders, exchange }: Pick<PieceAsked, 'piece' | 'orders' | 'exchange'>) {
+  const charged = (minor: number) => (exchange === null ? toMinor(minor) : exchanged(toMinor(minor), exchange));
   const done = orders.filter(({ kind, state }) => kind === 'repair' && state === 'done');
   const isOpen = orders.some(({ kind, state }) => kind === 'repair' && (state === 'open' || state === 'doing'));
   const broken = [piece.note, piece.missing_parts === '' ? '' : `missing from it: ${piece.missing_parts}`]
@@ -196,12 +204,12 @@ function repairOf({ piece, orders }: Pick<PieceAsked, 'piece' | 'orders'>) {
   if (done.length === 0 || isOpen)
     return {
       hours: piece.repair_hours,
-      parts_minor: toMinor(piece.repair_parts_minor),
+      parts_minor: charged(piece.repair_parts_minor),
       words: `${broken} (as judged at the return)`,
     };
   return {
     hours: Math.round(done.reduce((sum, { hours }) => sum + hours, 0) * 100) / 100,
-    parts_minor: toMinor(done.reduce((sum, { parts_minor }) => sum + parts_minor, 0)),
+    parts_minor: charged(done.reduce((sum, { parts_minor }) => sum + parts_minor, 0)),
     words: `${broken} (as repaired, ${done.map(({ number }) => number).join(', ')})`,
   };
 }

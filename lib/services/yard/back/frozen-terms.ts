@@ -7,16 +7,21 @@
 import type { DbOrTx } from '#db/client.ts';
 import type { BookingRow } from '#db/queries/bookings.ts';
 import { findQuote, type QuoteRow } from '#db/queries/quotes.ts';
+import type { IsoDate } from '#lib/kernel/date-range.ts';
 import { failed, ok, type Result } from '#lib/kernel/result.ts';
+import type { Exchange } from '#lib/money/exchange.ts';
 import type { ReturnRates } from '#lib/pricing/return-facts.ts';
 import type { Context } from '#lib/services/context.ts';
 import { houseFacts } from '#lib/services/house/house-facts.ts';
 import { optionOf, type PapersInput } from '#lib/services/quotes/papers-of.ts';
+import { chargedAsQuoted, returnsTurnedOver } from '#lib/services/quotes/quote-currency.ts';
 
 export interface QuotedTerms {
   readonly quote: QuoteRow;
   readonly papers: PapersInput;
   readonly rates: ReturnRates;
+  /** Where another currency than the house's own was quoted: papers and rates here are turned over at it. */
+  readonly exchange: Exchange | null;
   readonly waiver: 'taken' | 'declined';
 }
 
@@ -33,13 +38,27 @@ export function quotedTerms(db: DbOrTx, { context, booking }: TermsAsked): Resul
       sentence: `Booking ${booking.number} was made for no quote, so there is nothing to charge by.`,
     });
   const frozen = JSON.parse(quote.frozen_json) as PapersInput;
-  const papers = optionOf(frozen, booking.option_slot) ?? frozen;
+  const quoted = optionOf(frozen, booking.option_slot) ?? frozen;
+  const papers = chargedAsQuoted(quoted);
+  const exchange = quoted.exchange ?? null;
   return ok({
     quote,
     papers,
-    rates: papers.house.returns ?? houseFacts(context, papers.site.startsOn).returns ?? NO_RATES,
+    rates: papers.house.returns ?? since(context, { startsOn: papers.site.startsOn, exchange }),
+    exchange,
     waiver: papers.choices?.waiver ?? 'taken',
   });
+}
+
+interface Since {
+  readonly startsOn: IsoDate;
+  readonly exchange: Exchange | null;
+}
+
+/** Of quotes from before these prices were frozen: those of the first day of hire. */
+function since(context: Context, { startsOn, exchange }: Since): ReturnRates {
+  const rates = houseFacts(context, startsOn).returns ?? NO_RATES;
+  return exchange === null ? rates : returnsTurnedOver(rates, exchange);
 }
 
 const NO_RATES: ReturnRates = { workshop_minor_per_hour: null, cleaning_minor: {} };

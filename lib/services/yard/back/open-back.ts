@@ -80,6 +80,8 @@ export interface BackView {
   readonly today: IsoDate;
   readonly depots: readonly { readonly code: string; readonly name: string }[];
   readonly depot: string;
+  /** In which parts of a repair are written down. */
+  readonly currency: string;
   readonly awaited: readonly AwaitedPiece[];
   readonly returns: readonly ReturnView[];
   readonly counted: readonly CountedPieces[];
@@ -101,7 +103,7 @@ export function openBack(context: Context, number: string): Result<BackView> {
   const whose = bookingFor(db, booking.id);
   const models = new Map(knownModels(context).map((model) => [model.number, model]));
   const awaited = unitsOfBooking(db, booking.id).filter(isAwaited);
-  const { depots } = houseFacts(context);
+  const { depots, pricing } = houseFacts(context);
   const pieces = piecesOfBooking(db, booking.id);
   return ok({
     number,
@@ -112,6 +114,7 @@ export function openBack(context: Context, number: string): Result<BackView> {
     today: today(context),
     depots: depots.map(({ code, name }) => ({ code, name })),
     depot: booking.depot === '' ? (depots[0]?.code ?? '') : booking.depot,
+    currency: pricing.currency,
     awaited: awaited.map((row) => awaitedPiece(db, { row, models, today: today(context) })),
     returns: returnsOfBooking(db, booking.id).map((row) =>
       returnView(db, { row, pieces: pieces.filter(({ return_id }) => return_id === row.id) }),

@@ -6,6 +6,7 @@
  */
 import { type NoteRow, notesOfBooking } from '#db/queries/return-notes.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
+import type { Exchange } from '#lib/money/exchange.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
 import { hasEnded } from '#lib/stock/booking-life.ts';
@@ -47,6 +48,8 @@ export interface NoteView {
 export interface ChargesView {
   readonly number: string;
   readonly currency: string;
+  /** Where another currency than the house's own was quoted: the rate of the quote. */
+  readonly exchange: Exchange | null;
   readonly waiver: 'taken' | 'declined';
   readonly leavesOut: readonly string[];
   readonly charges: readonly ChargeView[];
@@ -76,6 +79,7 @@ export function openCharges(context: Context, number: string): Result<ChargesVie
   return ok({
     number,
     currency: pricing.currency,
+    exchange: terms.exchange,
     waiver: terms.waiver,
     leavesOut: pricing.waiver.leavesOut,
     charges: isOver || pieces.length === 0 ? [] : charges.map((charge) => chargeView(charge, terms.waiver)),

@@ -49,6 +49,7 @@ export function returnNoteInput(db: DbOrTx, asked: NoteAsked): ReturnNoteInput {
     offHire: offHireNotices(db, booking),
     stillOut: stillOut(db, { context, booking }),
     charges: money(decided, papers.house.pricing.taxCategories),
+    exchange: charges.terms.exchange,
   };
 }
 

@@ -8,6 +8,7 @@ import { listOrders, type OrderOnUnit } from '#db/queries/work-orders.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import type { Context } from '#lib/services/context.ts';
+import { houseFacts } from '#lib/services/house/house-facts.ts';
 import { asksDueDate, type WorkKind } from '#lib/stock/work-order.ts';
 import { kindOf } from './step-work-order.ts';
 
@@ -39,6 +40,8 @@ export interface WorkOrderView {
 export interface WorkOrdersView {
   readonly open: readonly WorkOrderView[];
   readonly ended: readonly WorkOrderView[];
+  /** In which parts are written down. */
+  readonly currency: string;
   readonly mayDo: boolean;
 }
 
@@ -70,6 +73,7 @@ export function listWorkOrders(context: Context): Result<WorkOrdersView> {
   return ok({
     open: open.map(view),
     ended: listOrders(db, { state: 'ended', most: MOST_ENDED }).map(view),
+    currency: houseFacts(context).pricing.currency,
     mayDo: authorise(context, 'do work orders').ok,
   });
 }

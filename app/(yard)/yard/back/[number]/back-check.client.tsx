@@ -15,13 +15,14 @@ import { TakePhoto } from './take-photo.client.tsx';
 interface CheckProps {
   readonly current: ReturnView;
   readonly awaited: readonly AwaitedPiece[];
+  readonly currency: string;
   readonly queue: ScanQueue;
 }
 
 type CheckingIn = Extract<QueuedScan['scan'], { readonly kind: 'check in' }>;
 
 /** Check-in piece by piece: scan it, say how it is, next; what is said waits in this browser until the house has it. */
-export function BackCheck({ current, awaited, queue }: CheckProps) {
+export function BackCheck({ current, awaited, currency, queue }: CheckProps) {
   const [piece, setPiece] = useState<AwaitedPiece | null>(null);
   const waiting = new Map(
     queue.scans.flatMap(({ scan, state }): readonly (readonly [string, CheckingIn])[] =>
@@ -61,6 +62,7 @@ export function BackCheck({ current, awaited, queue }: CheckProps) {
         <BackPiece
           key={piece.serial}
           piece={piece}
+          currency={currency}
           onSeen={(seen) => check(piece, seen)}
           onLeave={() => setPiece(null)}
         />

@@ -3,6 +3,7 @@
 import { type FormEvent, useState } from 'react';
 import type { AwaitedPiece } from '#lib/services/yard/back/open-back.ts';
 import type { Condition } from '#lib/stock/check-in.ts';
+import { AmountField, amountIn } from '../../../_blocks/amount-field.client.tsx';
 import styles from '../../../_blocks/moves.module.css';
 
 export interface Seen {
@@ -24,12 +25,13 @@ const CONDITIONS: readonly { readonly kind: Condition; readonly words: string }[
 
 interface PieceProps {
   readonly piece: AwaitedPiece;
+  readonly currency: string;
   readonly onSeen: (seen: Seen) => void;
   readonly onLeave: () => void;
 }
 
 /** One piece under the eyes of the yard: how it is, what it has run, what is missing from it. */
-export function BackPiece({ piece, onSeen, onLeave }: PieceProps) {
+export function BackPiece({ piece, currency, onSeen, onLeave }: PieceProps) {
   const [condition, setCondition] = useState<Condition>('good');
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -43,7 +45,7 @@ export function BackPiece({ piece, onSeen, onLeave }: PieceProps) {
       note: text('note'),
       sawOverload: form.get('overload') !== null,
       repairHours: number('repairHours'),
-      repairPartsMinor: Math.round(number('repairParts') * 100),
+      repairPartsMinor: amountIn({ form, name: 'repairParts', currency }),
     });
   };
   return (
@@ -77,10 +79,7 @@ export function BackPiece({ piece, onSeen, onLeave }: PieceProps) {
             Repair, hours (a guess)
             <input name="repairHours" inputMode="decimal" autoComplete="off" />
           </label>
-          <label>
-            Parts, in money (a guess)
-            <input name="repairParts" inputMode="decimal" autoComplete="off" />
-          </label>
+          <AmountField label="Parts (a guess)" name="repairParts" currency={currency} />
         </div>
       ) : null}
       <div className="tools">

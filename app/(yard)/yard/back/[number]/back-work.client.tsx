@@ -20,7 +20,9 @@ export function BackWork({ view, current, isOver }: WorkProps) {
   const queue = useScanQueue(view.number);
   return (
     <>
-      {isOver || current === undefined ? null : <BackCheck current={current} awaited={view.awaited} queue={queue} />}
+      {isOver || current === undefined ? null : (
+        <BackCheck current={current} awaited={view.awaited} currency={view.currency} queue={queue} />
+      )}
       <QueuePanel queue={queue} />
       <PhotoPanel queue={queue} />
       {view.hasEnded || current === undefined ? null : (
