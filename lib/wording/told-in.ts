@@ -71,7 +71,7 @@ interface Known {
 function tellAll(english: string, known: Known): readonly ToldText[] {
   const whole = tellOne(english, known);
   if (whole !== null) return [{ text: whole, language: 'de' }];
-  const sentences = english.split(/(?<=[.?!:)”]) (?=[\p{Lu}\d▲“•(])/u);
+  const sentences = english.split(/(?<=[.?!]) (?=[\p{Lu}\d▲“(])|(?<=[)”]) (?=\p{Lu})/u);
   const told: ToldText[] = [];
   for (let at = 0; at < sentences.length; ) {
     const longest = Array.from({ length: Math.min(MOST_TOGETHER, sentences.length - at) }, (_, less) => less)
@@ -107,14 +107,24 @@ function named(english: string, { names, own }: Known): string | null {
   // A piece of equipment by its name and number.
   const piece = /^(?<name>.+) (?<number>\(?[A-Z]{1,2}-\d+\)?)$/.exec(english)?.groups;
   const name = own.get(piece?.name ?? '');
-  return name === undefined ? null : `${name} ${piece?.number}`;
+  if (name !== undefined) return `${name} ${piece?.number}`;
+  // Or before its serial numbers.
+  const found = [...own].find(
+    ([one]) => english.startsWith(`${one} `) && isNames(english.slice(one.length + 1), names),
+  );
+  return found === undefined ? null : `${found[1]}${english.slice(found[0].length)}`;
+}
+
+function isNames(text: string, names: ReadonlySet<string>): boolean {
+  return text.split(', ').every((part) => names.has(part));
 }
 
 function worded(english: string, known: Known): string | null {
   for (const { wording, gaps } of readings(english, known.patterns)) {
-    const filled = gaps.map(({ text, isQuoted }, at) => {
+    const filled = gaps.map(({ text, isQuoted, isLast }, at) => {
       if (wording.includes(`{${at}!}`)) return text;
-      return isQuoted ? (known.patterns.exact.get(text) ?? text) : gapWords(text, known);
+      if (isQuoted) return known.patterns.exact.get(text) ?? text;
+      return isLast || !SENTENCE_ENDS.test(text) || known.names.has(text) ? gapWords(text, known) : null;
     });
     if (filled.every((words) => words !== null))
       return wording.replace(/\{(\d)!?\}/g, (_, at) => filled[Number(at)] ?? '');
@@ -137,8 +147,9 @@ function gapWords(gap: string, known: Known): string | null {
   return told === null ? null : gap.replace(inner, () => told);
 }
 
+const SENTENCE_ENDS = /(?<=[.?!]) (?=\p{Lu})/u;
 const JOINED = [
-  [/(?<=[.?!]) (?=\p{Lu})/u, ' '],
+  [SENTENCE_ENDS, ' '],
   ['; ', '; '],
   [' · ', ' · '],
   [', ', ', '],

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { WrittenNote } from '#lib/documents/papers/return-inputs.ts';
 import { returnPaper } from '#lib/documents/papers/return-paper.ts';
 import { drawPaper } from '#lib/workers/draw-paper.ts';
+import { demoHouse } from '#seeds/load.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
 import { SAMPLE_RETURN } from '#tests/support/papers/sample-return.ts';
 
@@ -40,5 +42,51 @@ describe('return note', () => {
     expect(empty).not.toContain('Off-hire notices');
     const back = { ...SAMPLE_RETURN.charges, gross_minor: -744 };
     expect(await flowing({ ...SAMPLE_RETURN, charges: back })).toMatch(/Total given back, EUR −7\.44/);
+  });
+});
+
+describe('return note in German', () => {
+  const { context, arrivals, stillOut, offHire, charges } = SAMPLE_RETURN;
+  const pieces = arrivals.flatMap((arrival) => [...arrival.pieces, ...arrival.counted.map(({ name }) => ({ name }))]);
+  const english = [...new Set([...pieces, ...stillOut].map(({ name }) => name))];
+  const written: WrittenNote = {
+    language: 'de',
+    forms: { dates: 'day-month-year', numbers: 'space-comma', commas: 'rewritten' },
+    names: [
+      ...[SAMPLE_RETURN.bookingNumber, SAMPLE_RETURN.quote, SAMPLE_RETURN.orderNumber, context.site.name],
+      ...[context.house.name, context.customer.name],
+      ...arrivals.flatMap((arrival) => [
+        arrival.broughtBy,
+        ...arrival.pieces.flatMap((one) => [one.serial, one.note, one.missingParts]),
+      ]),
+      ...stillOut.map(({ mark }) => mark),
+      ...offHire.map(({ saidBy }) => saidBy),
+      ...['Nordwerk', 'Lever housing cracked', 'half, as the seam was weak before'],
+    ].filter((name) => name !== ''),
+    own: [
+      ...[...english, 'battery drive', 'anchor chain', 'peg sets'].map(
+        (name, index) => [name, `Teil ${index}`] as const,
+      ),
+      ...(demoHouse().germanWords ?? []).map((one) => [one.english, one.german] as const),
+    ],
+  };
+
+  it('says the same in German: amounts with a comma, days in figures, what the yard wrote as it is', async () => {
+    const site = { ...context.site, name: 'Nordwerk' };
+    const text = await flowing({ ...SAMPLE_RETURN, context: { ...context, site }, written });
+    expect(text).toContain('Rückgabeschein');
+    expect(text).toContain('Daran fehlt: side handle. Fotos P-12 und P-13.');
+    expect(text).toContain(
+      'Lever housing cracked: 2,5 h in der Werkstatt zu EUR 68,00 je Stunde und Teile für EUR 41,20.',
+    );
+    expect(text).toContain('5 kamen unbenutzt zurück und werden zu 85 % von je EUR 1,45 gutgeschrieben.');
+    expect(text).toContain('H-00003: 02.03.2031, 16:20, von R. Dunlin, für 4 Geräte.');
+    expect(text).toMatch(/Seite 1 von \d/);
+    const bare = written.names
+      .toSorted((a, b) => b.length - a.length)
+      .reduce((all, name) => all.replaceAll(name, ''), text);
+    expect(bare).not.toMatch(/\b(the|and|with|must|which|from|without|before|was|were|charged|back)\b/i);
+    const amounts = charges.lines.map(({ net_minor }) => (Math.abs(net_minor) / 100).toFixed(2).replace('.', ','));
+    for (const amount of amounts) expect(text).toContain(amount);
   });
 });

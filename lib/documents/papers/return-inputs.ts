@@ -4,7 +4,9 @@
  * Not here: how they are worded and set (return-paper.ts), working them out (pricing).
  * Read next: return-paper.ts.
  */
+import type { WrittenForms } from '#lib/documents/words/written-forms.ts';
 import type { IsoDate } from '#lib/kernel/date-range.ts';
+import type { Language } from '#lib/wording/language.ts';
 import type { PaperContext } from './paper-inputs.ts';
 
 export interface ReturnNoteInput {
@@ -32,6 +34,17 @@ export interface ReturnNoteInput {
   readonly charges: ReturnMoney;
   /** Where another currency than the house's own was quoted: the rate of the quote. */
   readonly exchange: { readonly from: string; readonly to: string; readonly rate: number } | null;
+  /** How it is written where the quote was not in English; absent in all others. */
+  readonly written?: WrittenNote;
+}
+
+export interface WrittenNote {
+  readonly language: Language;
+  readonly forms: WrittenForms;
+  /** What somebody wrote, and what is named: it stays. */
+  readonly names: readonly string[];
+  /** Equipment and the house's own words, in English and in the language. */
+  readonly own: readonly (readonly [english: string, told: string])[];
 }
 
 /** One coming back: what was said of it before anything was touched, and its pieces. */

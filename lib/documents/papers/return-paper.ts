@@ -6,11 +6,24 @@
  */
 import { countText, dateText, listText, moneyText } from '#lib/documents/words/print-values.ts';
 import { sourceIn } from '#lib/units/us-beside.ts';
+import { tellerFor } from '#lib/wording/told-in.ts';
 import type { Block, Paper, TableRow } from './paper.ts';
+import { paperInForms } from './paper-forms.ts';
 import { paperHead } from './paper-head.ts';
+import { paperInLanguage } from './paper-language.ts';
 import type { ArrivalInput, CountedInput, PieceInput, ReturnNoteInput } from './return-inputs.ts';
 
+/** The note as it goes out: in the language and form of its quote. */
 export function returnPaper(input: ReturnNoteInput): Paper {
+  const paper = inEnglish(input);
+  const { written } = input;
+  if (written === undefined) return paper;
+  const { language, forms, names } = written;
+  const teller = tellerFor({ language, names, own: new Map(written.own) });
+  return paperInForms(paperInLanguage(paper, { language, teller }), { forms, names });
+}
+
+function inEnglish(input: ReturnNoteInput): Paper {
   const { context, arrivals } = input;
   const pieces = arrivals.flatMap((arrival) => arrival.pieces);
   const missing = pieces.filter(({ condition }) => condition === 'missing').length;

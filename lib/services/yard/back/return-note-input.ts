@@ -14,7 +14,8 @@ import { invariant } from '#lib/kernel/invariant.ts';
 import type { DecidedReturn } from '#lib/pricing/return-decisions.ts';
 import { type Context, today } from '#lib/services/context.ts';
 import { knownModels } from '#lib/services/house/house-facts.ts';
-import { paperContext } from '#lib/services/quotes/papers-of.ts';
+import { ownWords, paperNames } from '#lib/services/quotes/paper-names.ts';
+import { type PapersInput, paperContext } from '#lib/services/quotes/papers-of.ts';
 import { CONDITIONS } from '#lib/stock/check-in.ts';
 import { unitWith } from '../unit-places.ts';
 import { chargedAsLost } from './charged-as-lost.ts';
@@ -50,7 +51,32 @@ export function returnNoteInput(db: DbOrTx, asked: NoteAsked): ReturnNoteInput {
     stillOut: stillOut(db, { context, booking }),
     charges: money(decided, papers.house.pricing.taxCategories),
     exchange: charges.terms.exchange,
+    ...writtenAs(papers, { booking, quote: `${quote.number} ${quote.revision}`, charges, returns }),
   };
+}
+
+interface OnNote {
+  readonly booking: BookingRow;
+  readonly quote: string;
+  readonly charges: ChargesOf;
+  readonly returns: readonly ReturnRow[];
+}
+
+/** In the language and form that were frozen with the quote; what the yard wrote stays. */
+function writtenAs(
+  papers: PapersInput,
+  { booking, quote, charges, returns }: OnNote,
+): Pick<ReturnNoteInput, 'written'> {
+  const { language = 'en', forms } = papers;
+  if (language === 'en' || forms === undefined) return {};
+  const names = [
+    ...paperNames(papers),
+    ...[booking.number, booking.order_number, quote],
+    ...returns.flatMap((row) => [row.brought_by, row.contamination_note]),
+    ...charges.pieces.flatMap(({ serial, note, missing_parts }) => [serial, note, missing_parts]),
+    ...charges.charges.flatMap(({ word }) => word?.reason ?? []),
+  ].filter((name) => name !== '');
+  return { written: { language, forms, names: [...new Set(names)], own: [...ownWords(papers)] } };
 }
 
 /** Of what was found: the note on which it was charged as lost. */
