@@ -24,6 +24,7 @@ import { hasEnded, holds } from '#lib/stock/booking-life.ts';
 export interface HiredPieceView {
   readonly model: string;
   readonly name: string;
+  readonly germanName?: string;
   /** Empty for pieces that are held by number. */
   readonly serial: string;
   readonly count: number;
@@ -79,6 +80,7 @@ export function orderHire(desk: Context, booking: BookingRow): OrderHire {
   const endsBefore = latest(standing) ?? today(desk);
   const out = rows.filter(({ state }) => state === 'out');
   const named = namedUnits(desk);
+  const inGerman = withGermanNames(desk);
   const noticed = noticedUnits(db, booking.id);
   const running = !hasEnded(bookingStateOf(booking));
   return {
@@ -86,22 +88,27 @@ export function orderHire(desk: Context, booking: BookingRow): OrderHire {
     lastDay: addDays(endsBefore, -1),
     isLate: out.some(({ ends_before }) => ends_before <= today(desk)),
     chargeEnds: hireOfBooking(db, { context: desk, booking })?.chargeEnds ?? 'collection',
-    deliveries: leftWith(desk, booking),
+    deliveries: leftWith(desk, booking).map((one) => ({ ...one, pieces: one.pieces.map(inGerman) })),
     notices: noticesOfBooking(db, booking.id).map((notice) => ({
       number: notice.number,
       at: notice.noticed_at,
       saidBy: notice.said_by,
       serials: rows.filter(({ id }) => noticed.get(id)?.id === notice.id).map(({ unit_serial }) => unit_serial),
     })),
-    toNotice: running ? out.filter(({ id }) => !noticed.has(id)).map(named) : [],
+    toNotice: running
+      ? out
+          .filter(({ id }) => !noticed.has(id))
+          .map(named)
+          .map(inGerman)
+      : [],
     extensions: extensionsOfBooking(db, booking.id).map(({ ends_before, at }) => ({
       until: addDays(ends_before, -1),
       at,
     })),
     asked: askedFor({ wish: wishesOfBooking(db, booking.id)[0], endsBefore }),
     mayExtend: running && booking.confirmed_at !== null && rows.some(mayStayLonger),
-    returns: cameBack(desk, booking),
-    missing: notBack(desk, { booking, rows }),
+    returns: cameBack(desk, booking).map((one) => ({ ...one, pieces: one.pieces.map(inGerman) })),
+    missing: notBack(desk, { booking, rows }).map(inGerman),
     notes: notesOfBooking(db, booking.id).map((note) => ({
       number: note.number,
       issuedOn: note.issued_at.slice(0, 10),
@@ -133,6 +140,15 @@ function namedUnits(desk: Context): (row: BookingUnitRow) => HiredPieceView {
     const unit = unitWith(desk.database.db, serial);
     const model = unit.ok ? unit.value.model_number : '';
     return { model, name: names.get(model) ?? model, serial, count: 1 };
+  };
+}
+
+/** Pieces with the name that their model has in German, where it has one. */
+function withGermanNames(desk: Context) {
+  const names = new Map(knownModels(desk).map(({ number, germanName }) => [number, germanName]));
+  return <Piece extends HiredPieceView>(piece: Piece): Piece => {
+    const germanName = names.get(piece.model);
+    return germanName === undefined ? piece : { ...piece, germanName };
   };
 }
 

@@ -114,7 +114,9 @@ function valveBlocks({ lines, worked, outcome }: PapersInput, language: Language
 }
 
 function kitBlocks({ outcome, models }: PapersInput, language: Language): readonly Block[] {
-  const names = new Map(models.map(({ number, name }) => [number, name]));
+  const names = new Map(
+    models.map(({ number, name, germanName }) => [number, language === 'de' ? (germanName ?? name) : name]),
+  );
   return outcome.kits.flatMap(({ items, mass_kg }, index): readonly Block[] => [
     { kind: 'heading', level: 1, text: say(language, 'result.kit') },
     {

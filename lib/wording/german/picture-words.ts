@@ -19,6 +19,19 @@ export const PICTURE_WORDS: Readonly<Record<string, string>> = {
   base: 'unten',
   'from above': 'von oben',
   steelwork: 'Stahlbau',
-  'small pipe, handrail': 'kleines Rohr, Geländer',
+  'small pipe, handrail': 'Kleinrohr, Geländer',
   'vehicle distance': 'Abstand Fahrzeug',
 };
+
+/** Words of the trade that are too long for a drawing, as they stand in one. */
+export const SHORT_IN_PICTURES: ReadonlyMap<string, string> = new Map([
+  ['globe', 'Ventil'],
+  ['butterfly', 'Klappe'],
+  ['penstock', 'Schütz'],
+  ['worm', 'Schnecke'],
+  ['travelling nut', 'Wandermutter'],
+  ['bevel', 'Kegelrad'],
+  ['spur', 'Stirnrad'],
+  ['depth to nut', 'Tiefe'],
+  ['tapered square', 'konisch'],
+]);

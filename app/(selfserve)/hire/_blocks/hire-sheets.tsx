@@ -5,6 +5,7 @@ import { amountIn, dayIn, hourOf } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { keyOf, say } from '#lib/wording/wording.ts';
 import look from './hire.module.css';
+import { pieceName } from './piece-name.tsx';
 
 interface HireProps {
   readonly booking: OrderBooking;
@@ -84,7 +85,9 @@ function CameBack({ hire, language }: Shown) {
   );
 }
 
-export function pieceWords(language: Language, { name, serial, count }: HiredPieceView): string {
+export function pieceWords(language: Language, piece: HiredPieceView): string {
+  const { serial, count } = piece;
+  const name = pieceName(piece, language);
   if (serial !== '') return say(language, 'piece.serial', { name, serial });
   return count === 1 ? name : `${count} × ${name}`;
 }
