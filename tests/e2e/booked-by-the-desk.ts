@@ -24,7 +24,21 @@ export async function personBeside({ browser, baseURL, role }: Beside): Promise<
 
 /** An enquiry of two buried valves, planned, quoted, accepted and confirmed; answers the number of its booking. */
 export async function bookedByTheDesk(request: APIRequestContext, title: string): Promise<string> {
-  const site = { sources_allowed: ['battery'], mains_voltage: 230, mains_plug: 'CEE 7/7', crews: 1, days: 2 };
+  return bookedFor(request, { title, site: {} });
+}
+
+/** The same for a hire that begins today: it stands on the walk of the day. */
+export async function bookedForToday(request: APIRequestContext, title: string): Promise<string> {
+  return bookedFor(request, { title, site: { starts_on: new Date().toISOString().slice(0, 10) } });
+}
+
+interface Booking {
+  readonly title: string;
+  readonly site: Readonly<Record<string, unknown>>;
+}
+
+async function bookedFor(request: APIRequestContext, { title, site: own }: Booking): Promise<string> {
+  const site = { sources_allowed: ['battery'], mains_voltage: 230, mains_plug: 'CEE 7/7', crews: 1, days: 2, ...own };
   const made = await request.post('/api/v1/enquiries', {
     data: { title, customer: { name: 'Tern Weir Trust' }, site },
   });

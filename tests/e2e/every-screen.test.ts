@@ -1,89 +1,58 @@
-import { readdirSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { bookedByTheDesk } from './booked-by-the-desk.ts';
 import { expect, test } from './signed-in.ts';
+import { sweep } from './sweep.ts';
+import { lowTargets } from './yard-look.ts';
 
 /**
- * Every screen of the house, found by following its own links from the home page: a new page is visited as soon as something leads to it,
+ * Every screen of the house, found by following its own links from its front pages: a new page is visited as soon as something leads to it,
  * and one that nothing leads to fails here.
  */
 const ENQUIRY = '/enquiries/7';
-/** The enquiry with a plan and a quote comes first, so that its pages are the ones looked at. */
-const START = [ENQUIRY, `${ENQUIRY}/kits`, '/', '/blocks'];
-
-/** Structure is looked at in both widths and colours in both schemes; the two other pairs differ from these in neither. */
-const LOOKS = [
-  { width: 1280, colorScheme: 'light' },
-  { width: 390, colorScheme: 'dark' },
-] as const;
-
-/** Tab presses on one page, so that a long one ends. */
-const MOST_STOPS = 250;
 
 test.use({ who: 'administrator' });
-
-interface Template {
-  readonly route: string;
-  readonly pattern: RegExp;
-}
-
-/** The pages of the Desk by their files: `app/(desk)/enquiries/[id]/page.tsx` is `/enquiries/[id]`. */
-function templates(): readonly Template[] {
-  return readdirSync('app/(desk)', { recursive: true, encoding: 'utf8' })
-    .filter((path) => /(^|\/)page\.tsx$/.test(path))
-    .map((path) => {
-      const route = `/${path.replace(/\/?page\.tsx$/, '').replace(/\([^)]*\)\/?/g, '')}`;
-      const pattern = new RegExp(`^${route.replace(/\[[^\]]+\]/g, '[^/]+')}$`);
-      return { route, pattern };
-    })
-    .toSorted((a, b) => (a.route < b.route ? -1 : 1));
-}
-
-/** The template a path belongs to; of two the one with fewer blanks. */
-function templateOf(path: string): Template | undefined {
-  const blanks = ({ route }: Template) => route.split('[').length;
-  return templates()
-    .filter(({ pattern }) => pattern.test(path))
-    .toSorted((one, other) => blanks(one) - blanks(other))[0];
-}
-
-async function linksOf(page: Page): Promise<readonly string[]> {
-  return page.evaluate(() =>
-    [...document.querySelectorAll('a[href], form[action]')]
-      .map((link) => new URL(link.getAttribute('href') ?? link.getAttribute('action') ?? '', location.href))
-      .filter((url) => url.origin === location.origin && !url.pathname.startsWith('/api/'))
-      .map((url) => url.pathname),
-  );
-}
 
 test('every page of the Desk is reached by links, and is sound in light and dark, wide and narrow, and by keyboard', async ({
   page,
 }) => {
   test.setTimeout(540_000);
   await planAndQuote(page);
-  const found = new Map<string, string>();
-  const faults: string[] = [];
-  const waiting = [...START];
-  for (let path = waiting.shift(); path !== undefined; path = waiting.shift()) {
-    const template = templateOf(path);
-    if (template === undefined || found.has(template.route)) continue;
-    found.set(template.route, path);
-    await page.setViewportSize({ width: 1280, height: 900 });
-    await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
-    await page.goto(path);
-    await expect(page.locator('main > .waiting')).toHaveCount(0);
-    waiting.push(...(await linksOf(page)));
-    const here = await faultsOf(page);
-    console.info(`${path}: ${here.length === 0 ? 'sound' : here.join(' | ')}`);
-    faults.push(...here.map((fault) => `${path}: ${fault}`));
-  }
-  const unreached = templates().filter(({ route }) => !found.has(route));
-  expect(
-    unreached.map(({ route }) => route),
-    'pages that nothing leads to',
-  ).toEqual([]);
-  expect(found.size).toBeGreaterThan(20);
-  expect(faults).toEqual([]);
+  // The enquiry with a plan and a quote comes first, so that its pages are the ones looked at.
+  await sweep(page, { folder: 'app/(desk)', start: [ENQUIRY, `${ENQUIRY}/kits`, '/', '/blocks'] });
+});
+
+test('every page of the yard is reached by links, and is sound too, with targets for gloves on a telephone', async ({
+  page,
+}) => {
+  test.setTimeout(540_000);
+  const number = await bookedByTheDesk(page.request, 'Sweep of the yard');
+  const counted = await page.request.post('/api/v1/stocktakes', { data: { depot: 'VEN', bay: '' } });
+  expect(counted.ok()).toBe(true);
+  await sweep(page, {
+    folder: 'app/(yard)',
+    start: [`/yard/bookings/${number}`, `/yard/pick/${number}`, `/yard/pack/${number}`, '/yard'],
+    also: async (shown) => (await lowTargets(shown)).map((target) => `lower than 48 px: ${target}`),
+  });
+});
+
+test.describe('a stranger', () => {
+  test.use({ who: 'nobody' });
+
+  test('finds every page of self-service sound, from the first question to the answer', async ({ page }) => {
+    test.setTimeout(540_000);
+    await page.goto('/hire');
+    await page.getByRole('group', { name: 'What does a person turn?' }).getByLabel('A handwheel').check();
+    await page.getByRole('group', { name: 'What kind of valve is it?' }).getByLabel('Gate valve').check();
+    await page.getByLabel('Size, such as DN 150 or 6 in').fill('DN 150');
+    await page.getByRole('group', { name: 'How does it move by hand?' }).getByLabel('Freely').check();
+    await page.getByRole('group', { name: 'Is it a hazardous area' }).getByLabel('No', { exact: true }).check();
+    // Faster than this no person fills the form in, and the house says so.
+    await page.waitForTimeout(2_100);
+    await page.getByRole('button', { name: 'Show what fits' }).click();
+    await expect(page.getByRole('heading', { name: 'Valve V1' })).toBeVisible();
+    const valve = new URL(page.url()).pathname;
+    await sweep(page, { folder: 'app/(selfserve)', start: ['/hire', valve, valve.replace(/\/valve\/.*/, '')] });
+  });
 });
 
 async function planAndQuote(page: Page): Promise<void> {
@@ -93,80 +62,4 @@ async function planAndQuote(page: Page): Promise<void> {
     .poll(async () => JSON.stringify(await (await page.request.get(`${base}/plan`)).json()), { timeout: 90_000 })
     .toContain('"ready"');
   expect((await page.request.post(`${base}/quotes`, { data: {} })).ok()).toBe(true);
-}
-
-/** All that is wrong with the page that is shown, in sentences. */
-async function faultsOf(page: Page): Promise<readonly string[]> {
-  const faults: string[] = [];
-  const heads = await page.locator('h1').count();
-  if (heads !== 1) faults.push(`it has ${heads} first headings`);
-  const title = await page.title();
-  if (!/^.+ · Kitwright$/.test(title)) faults.push(`its title is ${title}`);
-  faults.push(...(await keyboardFaults(page)));
-  for (const { width, colorScheme } of LOOKS) {
-    await page.setViewportSize({ width, height: 900 });
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-    if (over > 0) faults.push(`at ${width} px it is ${over} px too wide`);
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    const nodes = violations.flatMap(({ id, nodes: at }) => at.slice(0, 3).map((node) => ({ id, node })));
-    faults.push(
-      ...nodes.map(
-        ({ id, node }) => `${width} px ${colorScheme}: ${id} at ${node.target.join(' ')}: ${node.failureSummary}`,
-      ),
-    );
-  }
-  return faults;
-}
-
-/** Where the keys were, whether it was seen there, and which main action it is, if any. */
-interface Stop {
-  readonly name: string;
-  readonly isSeen: boolean;
-  readonly main: number;
-}
-
-declare global {
-  interface Window {
-    sweepStops?: Stop[];
-  }
-}
-
-/** Tab walks from the top until every main action was reached; what has the focus always shows it. */
-async function keyboardFaults(page: Page): Promise<readonly string[]> {
-  const mains = await page.evaluate(() => {
-    const actions = [
-      ...document.querySelectorAll<HTMLElement>('main :is(.main, [type="submit"]):is(a, button, input)'),
-    ].filter((one) => !one.matches(':disabled') && one.checkVisibility());
-    for (const [at, one] of actions.entries()) one.setAttribute('data-sweep', String(at));
-    return actions.map((one) => one.textContent);
-  });
-  await page.evaluate(watchFocus);
-  let stops: readonly Stop[] = [];
-  for (let pressed = 0; pressed < MOST_STOPS; pressed += 25) {
-    for (let step = 0; step < 25; step += 1) await page.keyboard.press('Tab');
-    stops = await page.evaluate(() => window.sweepStops ?? []);
-    const isRound = stops.length < pressed;
-    if (isRound || new Set(stops.map(({ main }) => main).filter((main) => main >= 0)).size === mains.length) break;
-  }
-  const reached = new Set(stops.map(({ main }) => main));
-  const unseen = new Set(stops.filter(({ isSeen }) => !isSeen).map(({ name }) => name));
-  const missed = mains.filter((_, at) => !reached.has(at));
-  return [
-    ...[...unseen].map((name) => `${name} has the focus and does not show it`),
-    ...missed.map((words) => `Tab never comes to “${words}”`),
-  ];
-}
-
-/** Runs in the page: notes every element that takes the focus. */
-function watchFocus(): void {
-  const stops: Stop[] = [];
-  window.sweepStops = stops;
-  document.addEventListener('focusin', ({ target: at }) => {
-    if (!(at instanceof HTMLElement)) return;
-    const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(at);
-    const isSeen = (outlineStyle !== 'none' && Number.parseFloat(outlineWidth) > 0) || boxShadow !== 'none';
-    const words = (at.getAttribute('aria-label') ?? at.textContent ?? '').trim().slice(0, 40);
-    stops.push({ name: `${at.tagName.toLowerCase()} ${words}`, isSeen, main: Number(at.dataset.sweep ?? -1) });
-  });
 }

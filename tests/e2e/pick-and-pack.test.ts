@@ -16,7 +16,7 @@ test('what does not belong is refused by name, what is obligatory cannot be left
   await page.setViewportSize({ width: 820, height: 1100 });
   await page.goto(`/yard/pick/${number}`);
   const pieces = page.getByRole('region', { name: 'Pieces in walking order' });
-  await expect(pieces.getByText('to pick')).toHaveCount(10);
+  await expect(pieces.getByText('to pick').nth(5)).toBeVisible();
   await everyLook(page);
 
   await scan(page, 'D999-99');

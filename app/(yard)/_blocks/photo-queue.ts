@@ -34,8 +34,13 @@ const listeners = new Set<() => void>();
 
 export function subscribeToPhotos(listener: () => void): () => void {
   listeners.add(listener);
-  if (!isRead) void refresh();
+  readPhotosOnce();
   return () => listeners.delete(listener);
+}
+
+/** Reads what an earlier page kept, unless that was done. */
+export function readPhotosOnce(): void {
+  if (!isRead) void refresh();
 }
 
 export function queuedPhotos(): readonly QueuedPhoto[] {
@@ -115,9 +120,11 @@ function formOf({ key, serial, fileName, type, bytes }: KeptPhoto): FormData {
   return form;
 }
 
+/** Where the browser's database does not open at once, what was known stays, and it is read again later. */
 async function refresh(): Promise<void> {
-  isRead = true;
-  const kept = await inStore<KeptPhoto[]>('readonly', (store) => store.getAll()).catch(() => []);
+  const kept = await inStore<KeptPhoto[]>('readonly', (store) => store.getAll()).catch(() => undefined);
+  isRead = kept !== undefined;
+  if (kept === undefined) return;
   known = kept.map(({ bytes: _, type: __, ...shown }) => shown).toSorted((a, b) => a.at - b.at);
   for (const listener of listeners) listener();
 }

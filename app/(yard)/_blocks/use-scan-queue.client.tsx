@@ -3,7 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { useCallback, useEffect, useRef, useState, useSyncExternalStore, useTransition } from 'react';
 import type { Sending } from './ask-house.ts';
-import { noPhotos, queuedPhotos, subscribeToPhotos } from './photo-queue.ts';
+import { noPhotos, queuedPhotos, readPhotosOnce, subscribeToPhotos } from './photo-queue.ts';
 import type { Said } from './said.tsx';
 import {
   addScan,
@@ -91,6 +91,7 @@ export function useSending(flush: () => Promise<void>): void {
   useEffect(() => {
     void flush();
     const again = window.setInterval(() => {
+      readPhotosOnce();
       const all = [...queuedScans(), ...queuedPhotos()];
       if (all.some(({ state }) => state === 'waiting')) void flush();
     }, AGAIN_MS);

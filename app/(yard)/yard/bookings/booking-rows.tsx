@@ -17,7 +17,7 @@ export function BookingRows({ rows }: BookingRowsProps) {
           <Link className="tag" href={`/yard/bookings/${row.number}`}>
             {row.number}
           </Link>
-          <div style={{ flex: '1 1 16em', minWidth: 0 }}>
+          <div className="what">
             {row.customer ?? row.title ?? 'Own use'}
             <small className="beside">
               {row.startsOn !== null && row.endsBefore !== null && (

@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
 import { availabilityAddress, readAvailabilityAddress } from '#app/_lib/availability-address.ts';
 import type { SearchParams } from '#app/_lib/enquiry-list-address.ts';
-import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
+import { ShownWindow } from '#app/_ui/shown-forms.client.tsx';
 import { openUnitAvailability, type UnitAvailabilityView } from '#lib/services/stock/open-availability.ts';
 import { classOf, DayHeads, stateClass } from '../day-cells.tsx';
 import { Legend } from '../legend.tsx';
@@ -111,7 +111,7 @@ function Bookings({ view: { engagements } }: { readonly view: UnitAvailabilityVi
               <strong>{row.booking}</strong> {row.customer ?? 'no customer'}: {row.serial}{' '}
               <span className="mark">{row.state}</span>
               <small className="beside">
-                <ShownDate on={row.startsOn} /> to before <ShownDate on={row.endsBefore} />
+                <ShownWindow days={{ starts_on: row.startsOn, ends_before: row.endsBefore }} />
               </small>
             </li>
           ))}

@@ -56,6 +56,9 @@ export default async function BackPage({ params }: BackParams) {
         <Link className="button" href={`/yard/out/${view.number}`}>
           Deliveries
         </Link>
+        <Link className="button" href={`/yard/bookings/${view.number}`}>
+          Booking
+        </Link>
       </p>
     </>
   );

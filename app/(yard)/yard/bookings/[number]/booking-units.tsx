@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import { Fragment, type ReactNode } from 'react';
 import { ShownDate, ShownWindow } from '#app/_ui/shown-forms.client.tsx';
 import type { BookedUnitView, BookingView } from '#lib/services/yard/open-booking.ts';
 
@@ -57,30 +58,7 @@ function Rows({ units, view }: RowsProps) {
           <div className="what">
             {unit.name}
             <small className="beside">
-              {(unit.startsOn !== view.startsOn || unit.endsBefore !== view.endsBefore) && (
-                <ShownWindow days={{ starts_on: unit.startsOn, ends_before: unit.endsBefore }} />
-              )}
-              {unit.outOn !== null && (
-                <>
-                  {' '}
-                  · left <ShownDate on={unit.outOn} />
-                </>
-              )}
-              {unit.backOn !== null && (
-                <>
-                  {' '}
-                  · back <ShownDate on={unit.backOn} />
-                </>
-              )}
-              {unit.expectedBackOn !== null && unit.backOn === null && (
-                <>
-                  {' '}
-                  · expected <ShownDate on={unit.expectedBackOn} />
-                </>
-              )}
-              {unit.inPlaceOf === null ? '' : ` · in place of ${unit.inPlaceOf}`}
-              {unit.quotedModel === '' ? '' : ` · stands in for ${unit.quotedModel}`}
-              {unit.notice === null ? '' : ` · off hire by ${unit.notice}`}
+              <Facts unit={unit} view={view} />
             </small>
           </div>
           <span className={unit.isLate ? 'mark warning' : 'mark'}>{unit.isLate ? 'late' : unit.state}</span>
@@ -88,4 +66,48 @@ function Rows({ units, view }: RowsProps) {
       ))}
     </ul>
   );
+}
+
+interface FactsProps {
+  readonly unit: BookedUnitView;
+  readonly view: BookingView;
+}
+
+/** What is not so for the whole booking: other days, when it left and came back, what it stands in for. */
+function Facts({ unit, view }: FactsProps) {
+  const ownDays = unit.startsOn !== view.startsOn || unit.endsBefore !== view.endsBefore;
+  const facts: readonly (readonly [string, ReactNode])[] = [
+    ...(ownDays
+      ? [
+          [
+            'days',
+            <ShownWindow key="days" days={{ starts_on: unit.startsOn, ends_before: unit.endsBefore }} />,
+          ] as const,
+        ]
+      : []),
+    ...dated('left', unit.outOn),
+    ...dated('back', unit.backOn),
+    ...dated('expected', unit.backOn === null ? unit.expectedBackOn : null),
+    ...(unit.inPlaceOf === null ? [] : [['in place of', `in place of ${unit.inPlaceOf}`] as const]),
+    ...(unit.quotedModel === '' ? [] : [['stands in', `stands in for ${unit.quotedModel}`] as const]),
+    ...(unit.notice === null ? [] : [['notice', `off hire by ${unit.notice}`] as const]),
+  ];
+  return facts.map(([name, words], at) => (
+    <Fragment key={name}>
+      {at === 0 ? '' : ' · '}
+      {words}
+    </Fragment>
+  ));
+}
+
+function dated(word: string, on: string | null): readonly (readonly [string, ReactNode])[] {
+  if (on === null) return [];
+  return [
+    [
+      word,
+      <Fragment key={word}>
+        {word} <ShownDate on={on} />
+      </Fragment>,
+    ],
+  ];
 }

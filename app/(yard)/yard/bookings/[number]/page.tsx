@@ -67,7 +67,7 @@ function Facts({ view }: { readonly view: BookingView }) {
         )}
         {view.depot === '' ? '' : ` · from ${view.depot}`}
         {view.orderNumber === '' ? '' : ` · order ${view.orderNumber}`}
-        {view.acceptedBy === '' ? '' : ` · agreed by ${view.acceptedBy}`}
+        {view.acceptedBy === '' ? '' : ` · accepted: ${view.acceptedBy}`}
       </p>
       {view.stands === 'held' && view.heldUntil !== null && (
         <p className={view.hasRunOut ? 'notice warning' : ''}>

@@ -67,9 +67,12 @@ export default async function OutPage({ params }: OutParams) {
         </>
       )}
       <OutSent sent={view.sent} />
-      <p>
+      <p className="tools">
         <Link className="button" href={`/yard/back/${view.number}`}>
           Take back
+        </Link>
+        <Link className="button" href={`/yard/bookings/${view.number}`}>
+          Booking
         </Link>
       </p>
     </>

@@ -76,6 +76,12 @@ export function PackScreen({ view }: { readonly view: PackingView }) {
         <Link className="button" href={`/yard/pick/${view.number}`}>
           Back to picking
         </Link>
+        <Link className="button main" href={`/yard/out/${view.number}`}>
+          Out
+        </Link>
+        <Link className="button" href={`/yard/bookings/${view.number}`}>
+          Booking
+        </Link>
       </p>
     </div>
   );

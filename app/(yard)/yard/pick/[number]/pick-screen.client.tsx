@@ -53,6 +53,9 @@ export function PickScreen({ view }: { readonly view: PickingView }) {
         <Link className="button" href={`/yard/pack/${view.number}`}>
           Pack
         </Link>
+        <Link className="button" href={`/yard/bookings/${view.number}`}>
+          Booking
+        </Link>
       </p>
     </div>
   );

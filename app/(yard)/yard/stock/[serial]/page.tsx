@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { asking } from '#app/_lib/asking.ts';
-import { ShownDate, ShownMoment } from '#app/_ui/shown-forms.client.tsx';
+import { ShownDate, ShownMoment, ShownWindow } from '#app/_ui/shown-forms.client.tsx';
 import { openUnit, type UnitDetail } from '#lib/services/stock/open-unit.ts';
 import { UnitState } from '../../../_blocks/unit-state.tsx';
 import { UnitActs } from './unit-acts.client.tsx';
@@ -140,9 +140,12 @@ function Engagements({ detail: { engagements } }: { readonly detail: UnitDetail 
         <ul className="findings">
           {engagements.map((row) => (
             <li key={`${row.booking} ${row.startsOn}`}>
-              <strong>{row.booking}</strong> {row.customer ?? 'no customer'} <span className="mark">{row.state}</span>
+              <Link className="tag" href={`/yard/bookings/${row.booking}`}>
+                {row.booking}
+              </Link>{' '}
+              {row.customer ?? 'no customer'} <span className="mark">{row.state}</span>
               <small className="beside">
-                <ShownDate on={row.startsOn} /> to before <ShownDate on={row.endsBefore} />
+                <ShownWindow days={{ starts_on: row.startsOn, ends_before: row.endsBefore }} />
               </small>
             </li>
           ))}
