@@ -43,9 +43,9 @@ export default async function BackPage({ params }: BackParams) {
       {isOver ? <p className="notice">This booking is {view.state}: nothing more comes back with it.</p> : null}
       {view.hasEnded && !isOver ? <Found view={view} /> : null}
       {isOver || view.awaited.length === 0 ? null : (
-        <BackDeclare key={view.returns.length} view={view} isFirst={current === undefined} />
+        <BackDeclare key={`declare ${view.returns.length}`} view={view} isFirst={current === undefined} />
       )}
-      <BackWork key={current?.id ?? 0} view={view} current={current} isOver={isOver} />
+      <BackWork key={`work ${current?.id ?? 0}`} view={view} current={current} isOver={isOver} />
       <p className="tools">
         <Link className="button main" href={`/yard/charges/${view.number}`}>
           Charges and return note
