@@ -28,13 +28,11 @@ export default async function YardPage() {
           <ShownDate on={today} />
         </small>
       </div>
-      {outs.length > 0 && (
-        <p className="tools">
-          <Link className="button main" href="/yard/walk">
-            Pick all of today in one walk
-          </Link>
-        </p>
-      )}
+      <p className="tools">
+        <Link className={outs.length > 0 ? 'button main' : 'button'} href="/yard/walk">
+          {outs.length > 0 ? 'Pick all of today in one walk' : 'Walk of another day'}
+        </Link>
+      </p>
       <div className="yard-cards">
         <div className="columns">
           <MovementList
