@@ -31,6 +31,11 @@ const STAGES: Readonly<Record<SelfOrderView['stage'], string>> = {
   cancelled: 'cancelled by its owner',
 };
 
+/** A draft whose owner is known was sent back, or its owner changes it after a quote. */
+function stageWords({ stage, contact }: SelfOrderView): string {
+  return stage === 'draft' && contact.email !== undefined ? 'its owner works on it' : STAGES[stage];
+}
+
 /** An enquiry that came by self-service: who, how far, why it is here, and what the Desk may do about it. */
 export function SelfServicePanel({ enquiryId, order }: PanelProps) {
   const router = useRouter();
@@ -53,7 +58,7 @@ export function SelfServicePanel({ enquiryId, order }: PanelProps) {
   return (
     <section className="card" aria-label="Self-service">
       <h2>
-        Self-service <span className="soft">{STAGES[order.stage]}</span>
+        Self-service <span className="soft">{stageWords(order)}</span>
       </h2>
       <Facts order={order} />
       <AskedByLink enquiryId={enquiryId} asks={order.asks} />
@@ -67,7 +72,11 @@ export function SelfServicePanel({ enquiryId, order }: PanelProps) {
           </li>
         ))}
       </ul>
-      {link !== '' && <p></p>}
+      {link !== '' && (
+        <p>
+          New link, shown this once: <code>{link}</code>
+        </p>
+      )}
       <p role="status">{said}</p>
     </section>
   );
