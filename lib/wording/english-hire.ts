@@ -77,6 +77,12 @@ export const ENGLISH_HIRE = {
   'note.pdf': 'Return note as PDF (English)',
   'note.none': 'No charges after the return.',
 
+  'device.title': 'Go on with',
+  'device.line': 'What you fill in here is kept on this device until it is sent.',
+  'device.order':
+    'This device keeps the link and offers it on the first page. On a shared telephone, have it forgotten.',
+  'device.forget': 'Forget everything on this device',
+
   'columns.title': 'What do the columns mean?',
   'columns.lead':
     'Not every column of the list was understood. Look at the marked ones, choose or leave out, then take the list.',

@@ -81,6 +81,12 @@ export const GERMAN_HIRE: Readonly<Record<keyof typeof ENGLISH_HIRE, string>> = 
   'note.pdf': 'Rückgabeschein als PDF (Englisch)',
   'note.none': 'Keine Kosten nach der Rückgabe.',
 
+  'device.title': 'Weitermachen mit',
+  'device.line': 'Was hier ausgefüllt wird, bleibt auf diesem Gerät, bis es gesendet ist.',
+  'device.order':
+    'Dieses Gerät merkt sich den Link und bietet ihn auf der ersten Seite an. Auf einem geteilten Telefon vergessen lassen.',
+  'device.forget': 'Alles auf diesem Gerät vergessen',
+
   'columns.title': 'Was bedeuten die Spalten?',
   'columns.lead':
     'Nicht jede Spalte der Liste wurde verstanden. Die markierten ansehen, wählen oder weglassen, dann die Liste übernehmen.',

@@ -6,6 +6,7 @@ import { openHouseCard } from '#lib/services/self-service/house-card.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { choiceWords } from '#lib/wording/reason-words.ts';
 import { say } from '#lib/wording/wording.ts';
+import { DeviceScript, KeptLine, KeptLinks } from './_blocks/device-blocks.tsx';
 import { Choice, Field, Refused, type SearchParams, textIn } from './_blocks/frame-blocks.tsx';
 import { type Given, givenBack } from './_blocks/given-back.ts';
 import look from './_blocks/hire.module.css';
@@ -43,11 +44,14 @@ export default async function StartPage({ searchParams }: { readonly searchParam
       <h1>{say(language, 'start.title')}</h1>
       <p className={look.lead}>{say(language, 'start.lead')}</p>
       <Refused code={refused} wait={textIn(search.wait)} language={language} />
+      <KeptLinks language={language} />
       <form
         method="post"
         action="/hire/start"
         encType="multipart/form-data"
         data-ticket={ticket}
+        data-keep="first"
+        data-given={refused === undefined ? undefined : ''}
         className={look.sheet}
       >
         <Hidden ticket={ticket} language={language} />
@@ -89,8 +93,10 @@ export default async function StartPage({ searchParams }: { readonly searchParam
           {say(language, 'start.go')}
         </button>
         <OwnList language={language} given={given} />
+        <KeptLine language={language} />
       </form>
       <script src="/hire/proof.js" defer />
+      <DeviceScript />
     </>
   );
 }

@@ -10,6 +10,7 @@ import { AnswerSheet } from '../_blocks/answer-sheet.tsx';
 import { ApartSheet } from '../_blocks/apart-sheet.tsx';
 import { BookedSheet } from '../_blocks/booked-sheet.tsx';
 import { HandOverSheet, MakeFirmSheet } from '../_blocks/contact-sheets.tsx';
+import { DeviceScript, KeptOrder } from '../_blocks/device-blocks.tsx';
 import { NoPage, Refused, type SearchParams, textIn } from '../_blocks/frame-blocks.tsx';
 import look from '../_blocks/hire.module.css';
 import { HireSheets } from '../_blocks/hire-sheets.tsx';
@@ -63,6 +64,8 @@ export default async function OrderPage({ params, searchParams }: OrderProps) {
       <ValveList {...shared} />
       <PlaceSheet {...shared} />
       <p className="soft">{say(language, 'order.link', { date: dayIn(language, order.expiresAt) })}</p>
+      <KeptOrder {...shared} />
+      <DeviceScript />
     </>
   );
 }

@@ -1,10 +1,11 @@
 import type { ReactNode } from 'react';
 import { answerAsRefused } from '#app/_lib/answer-status.ts';
-import { secondsToWait } from '#app/_lib/respond.ts';
+import { secondsToWait, statusOf } from '#app/_lib/respond.ts';
 import type { Refused as RefusedReason } from '#lib/kernel/result.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { refusalWords } from '#lib/wording/reason-words.ts';
 import { say } from '#lib/wording/wording.ts';
+import { DeviceScript } from './device-blocks.tsx';
 import look from './hire.module.css';
 
 interface RefusedProps {
@@ -32,7 +33,7 @@ export function NoPage({ reason, language }: { readonly reason: RefusedReason; r
   const wait = secondsToWait(reason);
   answerAsRefused(wait === undefined ? { code } : { code, retry_after_s: wait });
   return (
-    <section className={look.sheet}>
+    <section className={look.sheet} data-gone-order={statusOf(code) === 410 ? '' : undefined}>
       <h1>{say(language, 'trouble.title')}</h1>
       <p>{refusalWords(language, code)}</p>
       <p>
@@ -40,6 +41,7 @@ export function NoPage({ reason, language }: { readonly reason: RefusedReason; r
           {say(language, 'trouble.start')}
         </a>
       </p>
+      <DeviceScript />
     </section>
   );
 }

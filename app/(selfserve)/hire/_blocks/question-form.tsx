@@ -31,7 +31,7 @@ export function QuestionForm({
 }) {
   const { column, answers, answered } = question;
   return (
-    <form method="post" action={action} className={look.question} aria-labelledby={`ask-${column}`}>
+    <form method="post" action={action} data-keep={column} className={look.question} aria-labelledby={`ask-${column}`}>
       <input type="hidden" name="column" value={column} />
       <input type="hidden" name="line" value={lineId} />
       <h2 id={`ask-${column}`}>{textOf(language, 'ask', column)}</h2>

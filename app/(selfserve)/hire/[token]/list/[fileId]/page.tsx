@@ -7,6 +7,7 @@ import { type ListColumn, type ListColumnsView, openListColumns } from '#lib/ser
 import type { Language } from '#lib/wording/language.ts';
 import { tellerFor } from '#lib/wording/told-in.ts';
 import { keyOf, say } from '#lib/wording/wording.ts';
+import columns from '../../../_blocks/columns.module.css';
 import { NoPage, Refused, type SearchParams, textIn } from '../../../_blocks/frame-blocks.tsx';
 import look from '../../../_blocks/hire.module.css';
 import { fieldsOf } from '../../../_blocks/list-fields-text.ts';
@@ -52,7 +53,7 @@ export default async function ListPage({ params, searchParams }: ListProps) {
         <p role="status" className={view.lines === 0 ? look.notFree : look.done}>
           {say(language, view.lines === 1 ? 'columns.lines-one' : 'columns.lines', { count: view.lines })}
         </p>
-        <div className={look.pairEqual}>
+        <div className={columns.pairEqual}>
           <button type="submit" name="then" value="look" className="button">
             {say(language, 'columns.look')}
           </button>

@@ -6,6 +6,7 @@ import { askValve, type ValveAsking } from '#lib/services/self-service/ask-valve
 import type { Language } from '#lib/wording/language.ts';
 import { choiceWords } from '#lib/wording/reason-words.ts';
 import { say } from '#lib/wording/wording.ts';
+import { DeviceScript } from '../../../_blocks/device-blocks.tsx';
 import { NoPage, Refused, type SearchParams, textIn } from '../../../_blocks/frame-blocks.tsx';
 import look from '../../../_blocks/hire.module.css';
 import { QuestionForm, textOf } from '../../../_blocks/question-form.tsx';
@@ -67,6 +68,7 @@ export default async function ValvePage({ params, searchParams }: ValveProps) {
       </p>
       <PhotoForm token={token} valve={valve} language={language} />
       <Answered token={token} valve={valve} language={language} />
+      <DeviceScript />
     </>
   );
 }
