@@ -58,7 +58,7 @@ export default async function OrderPage({ params, searchParams }: OrderProps) {
       {hired !== null && <LongerSheets {...shared} booking={hired} tried={tried?.ok ? tried.value : null} />}
       {hired !== null && <HireSheets {...shared} booking={hired} />}
       <QuoteSheet {...shared} />
-      <WorkSheet {...shared} />
+      <WorkSheet {...shared} from={countIn(search.from)} />
       <MakeFirmSheet {...shared} />
       <HandOverSheet {...shared} />
       <ValveList {...shared} />
@@ -86,10 +86,15 @@ function WithDesk({ order, language }: Pick<Shown, 'order' | 'language'>) {
   );
 }
 
+function countIn(value: Parameters<typeof textIn>[0]): number {
+  const count = Number(textIn(value));
+  return Number.isInteger(count) && count > 0 ? count : 0;
+}
+
 /** The answer, or how far it is; a page that waits loads itself again, with and without scripts. */
-function WorkSheet({ order, token, language }: Shown) {
+function WorkSheet({ order, token, language, from }: Shown & { readonly from: number }) {
   if (order.answer !== null)
-    return <AnswerSheet order={order} answer={order.answer} token={token} language={language} />;
+    return <AnswerSheet order={order} answer={order.answer} token={token} language={language} from={from} />;
   if (order.work === 'none') return null;
   if (order.work === 'failed') return <p role="alert">{say(language, 'order.failed')}</p>;
   return (

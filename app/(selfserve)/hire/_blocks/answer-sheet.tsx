@@ -14,6 +14,8 @@ interface AnswerProps {
   readonly answer: OrderAnswer;
   readonly token: string;
   readonly language: Language;
+  /** The first valve that is shown of a long list. */
+  readonly from: number;
 }
 
 /** What fits, what it costs, when it is free, what was assumed, and other ways. */
@@ -52,6 +54,9 @@ function Ordered(props: AnswerProps) {
   );
 }
 
+/** Of a long list the others stand with their valves. */
+const REASONS_SHOWN = 20;
+
 function Reasons({ answer, language }: AnswerProps) {
   const told = [
     ...answer.handOver.map((reason) => ({ tag: '', reason })),
@@ -62,13 +67,14 @@ function Reasons({ answer, language }: AnswerProps) {
     <>
       <h3>{say(language, 'result.reasons')}</h3>
       <ul className={look.reasons}>
-        {told.map(({ tag, reason }) => (
+        {told.slice(0, REASONS_SHOWN).map(({ tag, reason }) => (
           <li key={`${tag} ${reason.code}`}>
             {tag !== '' && <strong>{tag}: </strong>}
             {reasonWords(language, reason)}
           </li>
         ))}
       </ul>
+      {told.length > REASONS_SHOWN && <p>{say(language, 'columns.more', { count: told.length - REASONS_SHOWN })}</p>}
     </>
   );
 }

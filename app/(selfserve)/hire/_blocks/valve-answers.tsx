@@ -14,23 +14,29 @@ interface AnswersProps {
   readonly answer: OrderAnswer;
   readonly token: string;
   readonly language: Language;
+  /** The first valve that is shown of a long list. */
+  readonly from: number;
 }
 
 /** Valves whose drawing is shown open; of a long list each opens by itself. */
 const OPEN_UP_TO = 2;
+/** A drawing a valve: more at once are slow on a slow telephone. */
+const VALVES_A_PAGE = 25;
 
 /** What is moved under the finger must be reached and moved by keyboard too. */
 const SCROLLS = { tabIndex: 0 } as const;
 
-export function ValveAnswers({ order, answer, token, language }: AnswersProps) {
+export function ValveAnswers({ order, answer, token, language, from }: AnswersProps) {
+  const { valves } = answer;
+  const first = from < valves.length ? from : 0;
   return (
     <section className={look.sheet} aria-labelledby="valves-answered">
       <h2 id="valves-answered">{say(language, 'order.valves')}</h2>
-      {answer.valves.map((valve) => (
+      {valves.slice(first, first + VALVES_A_PAGE).map((valve) => (
         <details
           key={valve.lineId}
           className={look.valve}
-          open={order.stage !== 'accepted' && answer.valves.length <= OPEN_UP_TO}
+          open={order.stage !== 'accepted' && valves.length <= OPEN_UP_TO}
         >
           <summary>
             <strong>{valve.tag}</strong>
@@ -46,6 +52,24 @@ export function ValveAnswers({ order, answer, token, language }: AnswersProps) {
           )}
         </details>
       ))}
+      {valves.length > VALVES_A_PAGE && (
+        <nav className={look.row} aria-label={say(language, 'order.valves')}>
+          {valves.flatMap(({ lineId }, index) =>
+            index % VALVES_A_PAGE > 0
+              ? []
+              : [
+                  <a
+                    key={lineId}
+                    className="button"
+                    href={`${hirePaths.order(token)}?from=${index}#valves-answered`}
+                    aria-current={index === first ? 'true' : undefined}
+                  >
+                    {index + 1}–{Math.min(valves.length, index + VALVES_A_PAGE)}
+                  </a>,
+                ],
+          )}
+        </nav>
+      )}
     </section>
   );
 }
@@ -77,8 +101,10 @@ function ValveAnswer({ valve, language }: { readonly valve: ValveResult; readonl
         </>
       )}
       {assumed.length > 0 && (
-        <>
-          <h3>{say(language, 'result.assumed')}</h3>
+        <details>
+          <summary>
+            {say(language, 'result.assumed')} ({assumed.length})
+          </summary>
           <dl className={look.assumed}>
             {assumed.map((column) => (
               <div key={column}>
@@ -87,7 +113,7 @@ function ValveAnswer({ valve, language }: { readonly valve: ValveResult; readonl
               </div>
             ))}
           </dl>
-        </>
+        </details>
       )}
     </>
   );
