@@ -70,17 +70,7 @@ export default async function StartPage({ searchParams }: { readonly searchParam
           options={options('valve_type')}
           chosen={given.valve_type ?? ''}
         />
-        <Field name="size" label={say(language, 'start.own')}>
-          <input
-            id="size"
-            name="size"
-            autoComplete="off"
-            placeholder="DN 150"
-            maxLength={40}
-            defaultValue={given.size}
-          />
-          <small>{textOf(language, 'how', 'size')}</small>
-        </Field>
+        <SizeField language={language} size={given.size} />
         <Choice
           layout="beside"
           name="condition"
@@ -98,6 +88,20 @@ export default async function StartPage({ searchParams }: { readonly searchParam
       <script src="/hire/proof.js" defer />
       <DeviceScript />
     </>
+  );
+}
+
+interface SizeProps {
+  readonly language: Language;
+  readonly size: string | undefined;
+}
+
+function SizeField({ language, size }: SizeProps) {
+  return (
+    <Field name="size" label={say(language, 'start.own')}>
+      <input id="size" name="size" autoComplete="off" placeholder="DN 150" maxLength={40} defaultValue={size} />
+      <small>{textOf(language, 'how', 'size')}</small>
+    </Field>
   );
 }
 
