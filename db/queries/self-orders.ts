@@ -4,8 +4,9 @@
  * Not here: what a stage allows (lib/services/self-service/order-stage.ts).
  * Read next: ../schema/self-order.ts.
  */
-import { and, desc, eq, gt, lt, ne, sql } from 'drizzle-orm';
+import { and, desc, eq, gt, inArray, lt, or, sql } from 'drizzle-orm';
 import type { DbOrTx } from '../client.ts';
+import { booking } from '../schema/booking.ts';
 import { customer } from '../schema/customer.ts';
 import { enquiry } from '../schema/enquiry.ts';
 import { lineAnswer } from '../schema/line-answer.ts';
@@ -136,8 +137,22 @@ export interface WaitingOrder {
   readonly lines: number;
 }
 
-/** What came without the Desk and nobody has taken over yet, the newest first. */
-export function waitingOrders(db: DbOrTx, most: number): readonly WaitingOrder[] {
+/** Ordered, and waits to be confirmed. */
+function isHeld() {
+  return sql`${selfOrder.stage} = 'accepted' AND EXISTS (SELECT 1 FROM ${booking} JOIN ${quote} ON ${quote.id} = ${booking.quote_id}
+    WHERE ${quote.enquiry_id} = ${selfOrder.enquiry_id} AND ${booking.state} = 'held')`;
+}
+
+/** Quoted or cancelled not long ago. */
+function isRecent(since: string) {
+  return and(inArray(selfOrder.stage, ['quoted', 'cancelled']), gt(selfOrder.stage_at, since));
+}
+
+/** What came without the Desk, waits for it and nobody has taken over yet, the newest first. */
+export function waitingOrders(
+  db: DbOrTx,
+  { most, since }: { readonly most: number; readonly since: string },
+): readonly WaitingOrder[] {
   return db
     .select({
       enquiryId: enquiry.id,
@@ -151,7 +166,7 @@ export function waitingOrders(db: DbOrTx, most: number): readonly WaitingOrder[]
     .from(selfOrder)
     .innerJoin(enquiry, eq(enquiry.id, selfOrder.enquiry_id))
     .innerJoin(customer, eq(customer.id, enquiry.customer_id))
-    .where(and(ne(selfOrder.stage, 'draft'), eq(selfOrder.taken_by, '')))
+    .where(and(eq(selfOrder.taken_by, ''), or(eq(selfOrder.stage, 'handed over'), isHeld(), isRecent(since))))
     .orderBy(desc(selfOrder.stage_at))
     .limit(most)
     .all();

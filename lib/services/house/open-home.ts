@@ -12,6 +12,7 @@ import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, today } from '#lib/services/context.ts';
 import { type LinkAsk, listAskedByLink } from '#lib/services/self-service/answer-wish.ts';
+import { waitingSince } from '#lib/services/self-service/take-over.ts';
 import { type Short, shortAhead } from './home-shortages.ts';
 
 export interface HomeEntry {
@@ -99,7 +100,7 @@ export function openHome(context: Context): Result<HomeView> {
     short: shortAhead(context),
     late: bookingsPast(db, day),
     askedByLink: asked.value,
-    selfServed: waitingOrders(db, SELF_SHOWN),
+    selfServed: waitingOrders(db, { most: SELF_SHOWN, since: waitingSince(context) }),
     changed: all.slice(0, CHANGED_SHOWN),
   });
 }

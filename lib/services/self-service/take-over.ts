@@ -55,7 +55,12 @@ export interface SelfOrderView {
 export function listWaitingOrders(context: Context): Result<readonly WaitingOrder[]> {
   const allowed = authorise(context, 'read enquiries');
   if (!allowed.ok) return allowed;
-  return ok(waitingOrders(context.database.db, SHOWN));
+  return ok(waitingOrders(context.database.db, { most: SHOWN, since: waitingSince(context) }));
+}
+
+/** What was quoted or cancelled without the Desk is news for two weeks. House practice, no source. */
+export function waitingSince(context: Context): string {
+  return new Date(context.now().getTime() - 14 * 86_400_000).toISOString();
 }
 
 /** Null where the enquiry did not come by self-service. */

@@ -6,6 +6,7 @@ import { type FormEvent, useState } from 'react';
 import { send } from '#app/_lib/send.client.tsx';
 import { ShownDate, ShownMoment } from '#app/_ui/shown-forms.client.tsx';
 import type { LinkAsk } from '#lib/services/self-service/answer-wish.ts';
+import styles from './self-service-panel.module.css';
 
 interface AskedProps {
   readonly enquiryId: number;
@@ -53,7 +54,7 @@ function Decline({ enquiryId }: Pick<AskedProps, 'enquiryId'>) {
     if (sent.ok) router.refresh();
   }
   return (
-    <form onSubmit={decline} className="row">
+    <form onSubmit={decline} className={styles.decline}>
       <label>
         Why not{' '}
         <input value={answer} maxLength={500} required onChange={({ target }) => setAnswer(target.value)} size={40} />

@@ -6,6 +6,7 @@ import { send } from '#app/_lib/send.client.tsx';
 import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
 import type { SelfOrderView } from '#lib/services/self-service/take-over.ts';
 import { AskedByLink } from './asked-by-link.client.tsx';
+import styles from './self-service-panel.module.css';
 
 interface PanelProps {
   readonly enquiryId: number;
@@ -56,7 +57,7 @@ export function SelfServicePanel({ enquiryId, order }: PanelProps) {
   }
   const offered = DEEDS.filter(({ deed }) => mayDo(order, deed));
   return (
-    <section className="card" aria-label="Self-service">
+    <section className={`card ${styles.panel}`} aria-label="Self-service">
       <h2>
         Self-service <span className="soft">{stageWords(order)}</span>
       </h2>
@@ -105,7 +106,7 @@ function Facts({ order }: Pick<PanelProps, 'order'>) {
   return (
     <>
       <p>
-        {who || 'Nobody has said who they are yet.'}{' '}
+        {who === '' ? 'Nobody has said who they are yet.' : `${who}.`}{' '}
         {order.takenBy === '' ? 'Nobody has taken it over.' : `Taken over by ${order.takenBy}.`} They read{' '}
         {order.language === 'de' ? 'German' : 'English'}.{' '}
         {open.length === 0
