@@ -3,13 +3,17 @@
  */
 import fc from 'fast-check';
 import { expect } from 'vitest';
+import { unitsOfBooking } from '#db/queries/bookings.ts';
 import { addDays } from '#lib/kernel/date-range.ts';
 import { bookEquipment } from '#lib/services/yard/book-equipment.ts';
+import { bookingNumbered } from '#lib/services/yard/booking-record.ts';
 import { cancelBooking } from '#lib/services/yard/cancel-booking.ts';
 import { closeBooking } from '#lib/services/yard/close-booking.ts';
 import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
 import { releaseUnits } from '#lib/services/yard/release-units.ts';
+import { stepUnits } from '#lib/services/yard/step-units.ts';
 import { takeUnits } from '../houses/booked-house.ts';
+import { granted } from './granted.ts';
 import type { House } from './stock-house.ts';
 import { compare } from './stock-house.ts';
 import {
@@ -194,6 +198,27 @@ export const comeBack = fc.record({ index: small(20), most: small(3) }).map(({ i
     }
     follow(world, booking);
     count('come back: done');
+  }),
+);
+
+/** One that is out never comes back. */
+export const lose = small(20).map((index) =>
+  command(`lose ${index}`, (world, house) => {
+    const booking = bookingAt(world, index, 'out');
+    const row = booking && rowsOf(world, booking).find(({ state }) => state === 'out');
+    if (!booking || !row) return;
+    const context = house.context();
+    context.database.db.transaction((tx) => {
+      const found = granted(bookingNumbered(tx, booking.number));
+      const units = unitsOfBooking(tx, found.id).filter(
+        ({ unit_serial, state }) => unit_serial === row.serial && state === 'out',
+      );
+      granted(stepUnits(tx, { context, booking: found, units, to: 'lost', what: 'missing' }));
+    });
+    row.state = 'lost';
+    unitOf(world, row.serial).state = 'lost';
+    follow(world, booking);
+    count('lose: done');
   }),
 );
 

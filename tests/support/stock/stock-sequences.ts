@@ -2,12 +2,24 @@
  * Runs random sequences of a house's work against the reference model and says how many, and what was done in them.
  */
 import fc from 'fast-check';
-import { book, cancel, checkIn, close, comeBack, confirm, leave, release, tally, wait } from './stock-commands.ts';
+import {
+  book,
+  cancel,
+  checkIn,
+  close,
+  comeBack,
+  confirm,
+  leave,
+  lose,
+  release,
+  tally,
+  wait,
+} from './stock-commands.ts';
 import { smallHouse, startOf } from './stock-house.ts';
 import { extend, late, swap } from './stock-longer-commands.ts';
 import { arrive, hands, send, stocktake } from './stock-yard-commands.ts';
 
-const ONCE = [confirm, cancel, release, checkIn, checkIn, close, wait, send, arrive, stocktake, hands];
+const ONCE = [confirm, lose, cancel, release, checkIn, checkIn, close, wait, send, arrive, stocktake, hands];
 const OFTEN = [
   book,
   book,
