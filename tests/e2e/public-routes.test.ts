@@ -11,6 +11,7 @@ import { addValve } from '#lib/services/self-service/order-lines.ts';
 import { TURNS } from '#lib/services/self-service/self-throttle.ts';
 import { startOrder } from '#lib/services/self-service/start-order.ts';
 import { readRepositoryFile, repositoryFiles } from '#tests/support/repository.ts';
+import { forgetTries } from './forgotten-tries.ts';
 import { expect, test } from './signed-in.ts';
 
 type Caller = 'stranger' | 'other customer' | 'expired' | 'withdrawn';
@@ -111,11 +112,6 @@ test.afterAll(() => {
   forgetTries();
   house.context.database.raw.close();
 });
-
-/** What this story asked too often must not stand in the way of another one. */
-function forgetTries(): void {
-  house.context.database.raw.exec('DELETE FROM sign_in_try');
-}
 
 function makeHouse(): House {
   const database = openDatabase(process.env.KITWRIGHT_DATABASE ?? '');

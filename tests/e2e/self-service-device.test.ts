@@ -1,4 +1,7 @@
+import { forgetTries } from './forgotten-tries.ts';
 import { expect, test } from './signed-in.ts';
+
+test.beforeEach(forgetTries);
 
 test.use({ who: 'nobody', viewport: { width: 390, height: 844 } });
 

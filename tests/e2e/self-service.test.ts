@@ -1,6 +1,9 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { forgetTries } from './forgotten-tries.ts';
 import { expect, test } from './signed-in.ts';
+
+test.beforeEach(forgetTries);
 
 /** A telephone in the hand. */
 const PHONE = { width: 390, height: 844 };

@@ -145,10 +145,10 @@ describe('drafts of strangers', () => {
     const sent = start();
     for (const { asked } of [gone, sent]) granted(addValve(stranger, { ...asked, answers: answersOf(KNOWN) }));
     granted(handOverOrder(stranger, { ...sent.asked, contact: CONTACT, which: 'all', message: '' }));
-    const after = (days: number) => ({ ...desk, now: () => new Date(desk.now().getTime() + days * 86_400_000) });
-    expect(forgetDrafts(after(43))).toBe(0);
-    expect(forgetDrafts(after(45))).toBe(1);
-    expect(forgetDrafts(after(45))).toBe(0);
+    const inDays = (days: number) => ({ ...desk, now: () => new Date(desk.now().getTime() + days * 86_400_000) });
+    expect(forgetDrafts(inDays(43))).toBe(0);
+    expect(forgetDrafts(inDays(45))).toBe(1);
+    expect(forgetDrafts(inDays(45))).toBe(0);
     const left = (table: string) =>
       (
         desk.database.raw.prepare(`SELECT count(*) AS n FROM ${table} WHERE enquiry_id = ?`).get(gone.enquiryId) as {
