@@ -81,13 +81,19 @@ export function OutLeave({ number, deliveryId, units, questions, points }: Leave
           It leaves
         </button>
       </div>
-      {waiting > 0 ? (
-        <p className="notice warning">
-          {waiting} {waiting === 1 ? 'scan waits' : 'scans wait'} in this browser: it can leave once they are sent.
-        </p>
-      ) : null}
+      <StillWaiting waiting={waiting} />
       <SaidLine said={said} />
     </form>
+  );
+}
+
+/** What was scanned and has not arrived would not be on the delivery. */
+function StillWaiting({ waiting }: { readonly waiting: number }) {
+  if (waiting === 0) return null;
+  return (
+    <p className="notice warning">
+      {waiting} {waiting === 1 ? 'scan waits' : 'scans wait'} in this browser: it can leave once they are sent.
+    </p>
   );
 }
 

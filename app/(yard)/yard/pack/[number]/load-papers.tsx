@@ -18,6 +18,9 @@ export function LoadPapers({ view }: { readonly view: PackingView }) {
             <a className="button" href={paper('site-sheet')} target="_blank" rel="noreferrer">
               Site sheets
             </a>
+            <a className="button" href={paper('certificates')} target="_blank" rel="noreferrer">
+              Certificates
+            </a>
             <a className="button" href={paper('despatch-xml')}>
               Despatch advice (UBL 2.1)
             </a>

@@ -72,18 +72,24 @@ export function PackScreen({ view }: { readonly view: PackingView }) {
       ))}
       <LoadPapers view={view} />
       <ChangeLoad view={view} sound={queue.sound} />
-      <p className="tools">
-        <Link className="button" href={`/yard/pick/${view.number}`}>
-          Back to picking
-        </Link>
-        <Link className="button main" href={`/yard/out/${view.number}`}>
-          Out
-        </Link>
-        <Link className="button" href={`/yard/bookings/${view.number}`}>
-          Booking
-        </Link>
-      </p>
+      <PackLinks number={view.number} />
     </div>
+  );
+}
+
+function PackLinks({ number }: { readonly number: string }) {
+  return (
+    <p className="tools">
+      <Link className="button" href={`/yard/pick/${number}`}>
+        Back to picking
+      </Link>
+      <Link className="button main" href={`/yard/out/${number}`}>
+        Out
+      </Link>
+      <Link className="button" href={`/yard/bookings/${number}`}>
+        Booking
+      </Link>
+    </p>
   );
 }
 
