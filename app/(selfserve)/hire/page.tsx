@@ -57,7 +57,6 @@ export default async function StartPage({ searchParams }: { readonly searchParam
         <Hidden ticket={ticket} language={language} />
         <Picture drawing={questionPicture('driven_by', language)} label={textOf(language, 'how', 'driven_by')} />
         <Choice
-          layout="beside"
           name="driven_by"
           legend={textOf(language, 'ask', 'driven_by')}
           options={options('driven_by')}
