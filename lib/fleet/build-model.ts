@@ -6,6 +6,7 @@
  */
 import type { Entry, ModelBuilder, Row, SparseModel } from '#lib/milp/sparse-model.ts';
 import { startModel } from '#lib/milp/sparse-model.ts';
+import { addBusyCrews, type BusyCrews } from './busy-crews.ts';
 import type { CrewCut } from './crew-cuts.ts';
 import { type Aim, type Branch, type Job, type Option, type Program, pick } from './program.ts';
 import { overSettled, roomOf, type Settled } from './settled.ts';
@@ -34,6 +35,8 @@ export interface FleetModel {
   readonly sparse: SparseModel;
   readonly kit: readonly KitColumn[];
   readonly branches: readonly BranchColumns[];
+  /** By crew, the column that says whether it has work; empty where nothing is told apart by it. */
+  readonly busy: readonly number[];
   /** 1 for the columns that say what is carried: branching starts there. */
   readonly priority: Uint8Array;
 }
@@ -48,6 +51,7 @@ export interface ModelRequest {
   readonly excluded?: ReadonlySet<number>;
   /** How many pieces of certain items all crews need together. */
   readonly cuts?: readonly CrewCut[];
+  readonly busy?: BusyCrews | undefined;
   /** Anchors tell alike crews apart for HiGHS; own branching does it by orbits, and the two must not meet. */
   readonly crewsAlike: 'anchored' | 'kept alike';
 }
@@ -84,10 +88,11 @@ export function buildModel(request: ModelRequest): FleetModel {
   addShared(draft);
   if (request.crewsAlike === 'anchored') addAnchors(draft);
   for (const cut of request.cuts ?? []) draft.model.row(cutRow(draft.kit, cut));
+  const busy = request.busy === undefined ? [] : addBusyCrews({ ...request, ...draft, busy: request.busy });
   const sparse = draft.model.build();
   const priority = new Uint8Array(sparse.columns);
   for (const column of draft.kit) priority[column.column] = 1;
-  return { sparse, kit: draft.kit, branches: draft.branches, priority };
+  return { sparse, kit: draft.kit, branches: draft.branches, busy, priority };
 }
 
 /** The row of a cut: only the first piece of an item that a crew carries counts. */

@@ -10,6 +10,7 @@ import { relaxWithRows } from '#lib/milp/cut-loop.ts';
 import { type MilpAnswer, solveMilp } from '#lib/milp/solve.ts';
 import { at } from '#lib/milp/sparse-model.ts';
 import { buildModel, cutRow, type FleetModel, type ModelRequest } from './build-model.ts';
+import { type BusyCrews, busyCases, busyCrewsOf } from './busy-crews.ts';
 import { type CrewCut, makeCutFinder } from './crew-cuts.ts';
 import type { FleetProgress } from './fleet-problem.ts';
 import { isWithinLimits } from './measure.ts';
@@ -109,8 +110,9 @@ export async function solveStage(request: StageRequest): Promise<Stage> {
   const excluded = ruledOut({ program, model: full, reducedCost, slack: work.best.measures[aim] - offset - bound });
   count(meter, 'items ruled out', excluded.size);
   count(meter, 'crew rows', cuts.length);
-  const smaller = { ...work, model: buildModel({ ...modelRequest, excluded, cuts }) };
-  const own = await searchOurselves(smaller);
+  const busy = busyCrewsOf(request);
+  const smaller = { ...work, model: buildModel({ ...modelRequest, excluded, cuts, busy }) };
+  const own = await searchOurselves({ work: smaller, busy });
   if (own !== 'stuck') return ended(smaller, own);
   return search({ ...smaller, model: buildModel({ ...modelRequest, excluded, cuts, crewsAlike: 'anchored' }) });
 }
@@ -259,7 +261,11 @@ function keepsTo(settled: ModelRequest['settled'], measures: Measures): boolean 
 }
 
 /** Own branching: a close is certified. */
-async function searchOurselves(work: Work): Promise<Standing | 'stuck'> {
+async function searchOurselves(from: {
+  readonly work: Work;
+  readonly busy: BusyCrews | undefined;
+}): Promise<Standing | 'stuck'> {
+  const { work, busy } = from;
   const { meter, aim, share } = work.request;
   const answer = await branchAndBound({
     model: work.model.sparse,
@@ -267,7 +273,8 @@ async function searchOurselves(work: Work): Promise<Standing | 'stuck'> {
     margin: work.margin,
     nodes: Math.max(1, Math.floor(meter.nodes * share)),
     seconds: meter.seconds * share,
-    groups: kitGroups(work),
+    groups: work.model.busy.length > 0 ? [work.model.busy, ...kitGroups(work)] : kitGroups(work),
+    ...(busy === undefined ? {} : { cases: busyCases({ ...work, busy }) }),
     onPoint: (values) => improveFrom(work, values),
     interrupt: (seen) => {
       work.request.onProgress?.({

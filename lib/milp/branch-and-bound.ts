@@ -23,6 +23,8 @@ export interface BranchRequest {
    * Exchanging two owners in all rows must give the same program.
    */
   readonly groups: readonly (readonly number[])[];
+  /** Where the search starts: cases that together hold every point, up to exchanging owners. */
+  readonly cases?: readonly (readonly Fix[])[];
   /** Told of relaxed points; may answer with the objective of a better whole one that it made of it. */
   readonly onPoint?: (values: Float64Array) => number | undefined;
   /** True stops the search. */
@@ -84,34 +86,38 @@ interface Search {
   held: { readonly lower: Float64Array; readonly upper: Float64Array };
   nodes: number;
   iterations: number;
+  /** Iterations from which the next point is offered. */
+  offerAt: number;
   /** Least bound among the leaves that were closed by their bound. */
   closedBound: number;
   stuck: boolean;
 }
 
-/** The first relaxed points are offered to the caller, and then one in so many. */
-const OFFER_FIRST = 3;
-const OFFER_EVERY = 25;
+/** A relaxed point is offered to the caller when so many simplex iterations were made since the last one. */
+const OFFER_EVERY = 1000;
 
 function search(request: BranchRequest, solver: Model): BranchAnswer {
-  const root: Node = {
-    parent: undefined,
-    fixes: [],
-    tightened: [],
-    bound: Number.NEGATIVE_INFINITY,
-    orbits: true,
-    depth: 0,
-  };
+  const open = (request.cases ?? [[]]).map(
+    (fixes): Node => ({
+      parent: undefined,
+      fixes,
+      tightened: [],
+      bound: Number.NEGATIVE_INFINITY,
+      orbits: true,
+      depth: 0,
+    }),
+  );
   const state: Search = {
     request,
     solver,
     gains: makeGains(),
-    open: [root],
+    open,
     best: request.best,
     values: undefined,
     held: { lower: request.model.columnLower, upper: request.model.columnUpper },
     nodes: 0,
     iterations: 0,
+    offerAt: 0,
     closedBound: Number.POSITIVE_INFINITY,
     stuck: false,
   };
@@ -172,7 +178,8 @@ function visit(state: Search, node: Node): Node | undefined {
   if (relaxed.kind === 'unknown' || !relaxed.finished) return giveUp(state, node, relaxed);
   const bound = Math.max(node.bound, relaxed.bound);
   if (bound >= cutoffOf(state)) return close(state, bound);
-  if (state.nodes <= OFFER_FIRST || state.nodes % OFFER_EVERY === 0) {
+  if (state.iterations >= state.offerAt) {
+    state.offerAt = state.iterations + OFFER_EVERY;
     const offered = request.onPoint?.(relaxed.values);
     if (offered !== undefined && offered < state.best) {
       state.best = offered;
