@@ -171,7 +171,8 @@ interface Outcome {
 
 function toPlan(outcome: Outcome): FleetPlan {
   const { problem, prepared, aim, served, main, tie, solution, meter } = outcome;
-  const objective = main.solution.measures[aim];
+  // Breaking ties may better a preference that was cut short.
+  const objective = solution.measures[aim];
   const slack = aim === 'second visits' ? prepared.chanceSlack : 0;
   const bound = Number.isFinite(main.bound) ? Math.min(objective, main.bound - slack) : 0;
   const gap = (objective - bound) / Math.max(1, Math.abs(objective));

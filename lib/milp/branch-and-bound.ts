@@ -94,7 +94,7 @@ interface Search {
 }
 
 /** A relaxed point is offered to the caller when so many simplex iterations were made since the last one. */
-const OFFER_EVERY = 1000;
+const OFFER_EVERY = 4000;
 
 function search(request: BranchRequest, solver: Model): BranchAnswer {
   const open = (request.cases ?? [[]]).map(
