@@ -17,14 +17,17 @@ export interface BusyCrews {
   readonly fewest: number;
 }
 
-/** Undefined where the cases would tell nothing: one crew, valves left out, or kits that weigh nothing. */
+/**
+ * Undefined where the cases tell nothing (one crew, valves left out, kits that weigh nothing) or do not pay:
+ * with three crews they share out the effort and left a wider gap in the same time (3.4 % against 2.3 % on a list of 200).
+ */
 export function busyCrewsOf(request: {
   readonly program: Program;
   readonly aim: Aim;
   readonly unserved: number | null;
 }): BusyCrews | undefined {
   const { program, aim, unserved } = request;
-  if (program.crews === 1 || unserved !== 0) return undefined;
+  if (program.crews !== 2 || unserved !== 0) return undefined;
   const kits = program.jobs.flatMap((job) => job.branches.map((branch) => leastKitOf({ program, aim, branch })));
   const leastKit = Math.min(...kits);
   if (!Number.isFinite(leastKit) || leastKit <= 0) return undefined;
