@@ -68,6 +68,10 @@ export const PAPER_WORDS: Readonly<Record<string, string>> = {
   'Total to pay': 'Zu zahlen',
   'Deposit due with the order, part of the total': 'Anzahlung mit der Bestellung, Teil der Summe',
   Payment: 'Zahlung',
+  'Prices are in {0}, worked from our rates in {1} at the rate that holds on {2}: 1 {3} is {4}.':
+    'Preise in {0}, umgerechnet aus unseren Mietsätzen in {1} zum Kurs vom {2}: 1 {3} sind {4}.',
+  'In {0}, as quoted. What the house prices in {1} is turned over at the rate that was frozen with the quote: 1 {2} is {3}.':
+    'In {0}, wie angeboten. Was das Haus in {1} berechnet, ist zum Kurs umgerechnet, der mit dem Angebot festgehalten wurde: 1 {2} sind {3}.',
   'Rates and charges are those that hold on {0}, the first day of hire.':
     'Mietsätze und Gebühren sind die vom {0}, dem ersten Miettag.',
   "No delivery band is agreed with this customer yet: the house's first band is assumed.":

@@ -75,6 +75,15 @@ describe('sentences of rules in German', () => {
     expect(differing).toEqual([]);
   });
 
+  it('says every unit and every tag of the English sentence, and no other', () => {
+    const marks = (text: string): string =>
+      String((text.match(/N·m|\b(?:mm|kN|bar|kg|Wh|min|V-1)\b|m\/s²|l\/s|dB\(A\)|1\/min|°C|°|%/g) ?? []).toSorted());
+    const differing = ALL.map((one) => ({ english: one.sentence, german: inGerman(one).text })).filter(
+      ({ english, german }) => marks(english) !== marks(german),
+    );
+    expect(differing).toEqual([]);
+  });
+
   it('holds no English between the names', () => {
     const left = ALL.map((one) =>
       one.names
@@ -95,7 +104,7 @@ const SOURCES = [
   {
     folder: 'lib/documents/papers',
     files: /^(quote|site|crew|return-paper|paper-head|line-classes)/,
-    properties: ['text', 'label', 'title', 'words', 'items', 'value', 'note', 'cells', 'foot'],
+    properties: ['*'],
   },
   {
     folder: 'lib/documents/words',
@@ -107,7 +116,8 @@ const SOURCES = [
     files: /^(drive-line|ladder|torque-ladder)/,
     properties: ['title', 'detail', 'words', 'anchorWords'],
   },
-  { folder: 'lib/services/quotes', files: /^papers-of/, properties: ['sentence'] },
+  { folder: 'lib/services/quotes', files: /^(papers-of|price-outcome|quote-currency)/, properties: ['*'] },
+  { folder: 'lib/intake', files: /^(?!columns|template)/, properties: ['sentence', 'remedy', 'reason'] },
 ] as const;
 
 /** Sentences whose gaps hold words that change them: told by narrower wordings, which the examples above and the papers try. */
@@ -117,6 +127,9 @@ const IN_PARTS: readonly string[] = [
   '77 at the cheapest mix of rates, 7: 7 each, times 7.7',
   '7: 7 came back unused and 7 credited at 7 % of 7 each.',
   'It can be served with compressed air of 7 at the valve7.',
+  'Stem thread 7 has 7 start7, the column says 7; both are shown and the turns are not sure.',
+  // To the Desk alone.
+  'Lines of this price were typed in 7, and the house keeps no exchange rate between 7 and 7: put one on under House.',
   '▲ 7 is below what the valve may need to start: it may not move at the torque allowed. Agree with the owner before the work; do not go higher.',
   'Sample house rule: 7 7.',
 ];
