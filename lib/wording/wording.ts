@@ -1,6 +1,6 @@
 /*
  * A text in the language of the reader, with what it names filled in.
- * Invariant: keys are typed; every placeholder of a text is filled, and nothing else is.
+ * Invariant: keys are typed; every placeholder of a text is filled, and nothing else is; a number has the language's decimal mark.
  * Not here: the texts (english-….ts, german-….ts).
  * Read next: language.ts, reason-words.ts.
  */
@@ -29,7 +29,7 @@ export function say(language: Language, key: WordingKey, named: Named = {}): str
   return TEXTS[language][key].replace(/\{([a-z_]+)\}/g, (_, name: string) => {
     const value = named[name];
     invariant(value !== undefined, `The text ${key} names {${name}}, which was not given.`);
-    return String(value);
+    return typeof value === 'number' && language === 'de' ? String(value).replace('.', ',') : String(value);
   });
 }
 

@@ -47,6 +47,9 @@ export function tellerOf(input: NamesOnPapers): Teller {
   return tellerFor({ language, names: paperNames(input), own: ownWords(input) });
 }
 
+/** What an enquiry is called where nobody gave it a name. */
+const UNNAMED = [['Self-service', 'Anfrage über den Link']] as const;
+
 /** What the house has a German name for. */
 export function ownWords({
   models,
@@ -56,6 +59,7 @@ export function ownWords({
   readonly house: Pick<HouseFacts, 'germanWords'>;
 }): ReadonlyMap<string, string> {
   return new Map([
+    ...UNNAMED,
     ...models.flatMap(({ name, germanName }): readonly (readonly [string, string])[] =>
       germanName === undefined ? [] : [[name, germanName]],
     ),

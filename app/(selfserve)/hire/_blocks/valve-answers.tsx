@@ -144,7 +144,7 @@ export function Ranges({
 }
 
 /** No more digits than an estimate has. */
-function rounded(value: number): string {
-  if (value >= 100) return String(Math.round(value / 10) * 10);
-  return value >= 10 ? String(Math.round(value)) : String(Math.round(value * 10) / 10);
+function rounded(value: number): number {
+  if (value >= 100) return Math.round(value / 10) * 10;
+  return value >= 10 ? Math.round(value) : Math.round(value * 10) / 10;
 }
