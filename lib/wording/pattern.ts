@@ -17,6 +17,7 @@ interface Pattern {
   /** Which gap of the wording each gap of the text is. */
   readonly order: readonly number[];
   readonly quoted: ReadonlySet<number>;
+  readonly bracketed: ReadonlySet<number>;
   /** It ends with a gap. */
   readonly isOpen: boolean;
   readonly weight: number;
@@ -32,7 +33,7 @@ export interface Gap {
   readonly text: string;
   /** Between quotation marks: somebody's own words. */
   readonly isQuoted: boolean;
-  /** With nothing after it: only there may it hold more than one sentence. */
+  /** With nothing after it, or in brackets: only there may it hold more than one sentence. */
   readonly isLast: boolean;
 }
 
@@ -73,6 +74,7 @@ function patternOf(english: string, wording: string): Pattern {
     mark: parts.reduce((longest, part) => (part.length > longest.length ? part : longest), ''),
     order,
     quoted: new Set([...english.matchAll(/“\{(\d)\}”/g)].map(([, at]) => Number(at))),
+    bracketed: new Set([...english.matchAll(/\(\{(\d)\}\)/g)].map(([, at]) => Number(at))),
     isOpen: parts.at(-1) === '',
     weight: parts.reduce((sum, part) => sum + part.length, 0),
   };
@@ -81,7 +83,7 @@ function patternOf(english: string, wording: string): Pattern {
 export function* readings(text: string, { exact, gapped }: Patterns): Generator<Reading> {
   const whole = exact.get(text);
   if (whole !== undefined) yield { wording: whole, gaps: [] };
-  for (const { fits, mark, order, quoted, isOpen, wording } of gapped) {
+  for (const { fits, mark, order, quoted, bracketed, isOpen, wording } of gapped) {
     if (!text.includes(mark)) continue;
     const found = fits.exec(text);
     if (found === null) continue;
@@ -90,7 +92,7 @@ export function* readings(text: string, { exact, gapped }: Patterns): Generator<
       gaps[at] = {
         text: found[index + 1] ?? '',
         isQuoted: quoted.has(at),
-        isLast: isOpen && index === order.length - 1,
+        isLast: (isOpen && index === order.length - 1) || bracketed.has(at),
       };
     });
     if (gaps.every((gap) => gap.text.length < text.length)) yield { wording, gaps };

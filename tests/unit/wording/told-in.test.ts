@@ -191,6 +191,14 @@ describe('telling in a language', () => {
     );
   });
 
+  it('tells sentences in brackets within a sentence', () => {
+    expect(
+      teller.told(
+        'V-1: there is nothing that an adapter can grip (Count the turns of a full stroke. Ask the Desk.); the Desk looks at it.',
+      ).language,
+    ).toBe('de');
+  });
+
   it('gives back English as it is', () => {
     expect(tellerFor({ language: 'en' }).told('Ask the Desk.')).toEqual({ text: 'Ask the Desk.', language: 'en' });
   });
