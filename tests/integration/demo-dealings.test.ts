@@ -29,6 +29,12 @@ describe('the demo house on its first day', () => {
       const out = database.raw.prepare("SELECT unit_serial FROM booking_unit WHERE state = 'out'").pluck().all();
       expect(out.length).toBeGreaterThan(8);
       expect(new Set(out).size, 'no unit is out twice').toBe(out.length);
+      const counted = database.raw.prepare('SELECT DISTINCT state FROM booking_item').pluck().all();
+      expect(counted, 'what is counted left with the units').toEqual(['out']);
+      const left = database.raw.prepare("SELECT count(*) FROM delivery WHERE state = 'left'").pluck().get();
+      expect(left, 'each hire that is out left with a delivery').toBe(
+        database.raw.prepare("SELECT count(*) FROM booking WHERE state = 'out'").pluck().get(),
+      );
       const { income } = granted(openHouseFigures(context, { days: 90, depot: '' }));
       expect(income.months.filter(({ quotes }) => quotes > 0).length).toBeGreaterThan(0);
       database.raw.close();

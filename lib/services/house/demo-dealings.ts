@@ -17,7 +17,11 @@ import { acceptQuote } from '#lib/services/quotes/accept-quote.ts';
 import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
 import { receiveList } from '#lib/services/schedule/receive-list.ts';
 import { takeList } from '#lib/services/schedule/take-list.ts';
+import { beginDelivery, countLoad, scanLoad } from '#lib/services/yard/out/load-delivery.ts';
+import { openOut } from '#lib/services/yard/out/open-out.ts';
+import { sendDelivery } from '#lib/services/yard/out/send-delivery.ts';
 import { stepUnits } from '#lib/services/yard/step-units.ts';
+import { INSTRUCTION_POINTS } from '#lib/stock/load-check.ts';
 import { DEMO_DEALINGS, type DemoDealing } from '#seeds/dealings.ts';
 
 const DEMO_DESK = { id: 'system', name: 'Demo desk', role: 'desk' } as const;
@@ -80,19 +84,36 @@ function make({ dealing, on }: Carried): number {
   return done(createEnquiry(came, { ...asked, ...(dueOn === undefined ? {} : { due_on: dayOf(dueOn) }) })).id;
 }
 
-/** Its units are set aside, picked and driven out on the first day of hire. */
+/** Its units are set aside and picked, and everything is driven out on the first day of hire. */
 function letOut(context: Context, number: string): void {
   context.database.db.transaction((tx) => {
     for (const [to, what] of [
       ['allocated', 'set aside'],
       ['picked', 'picked'],
-      ['out', 'driven out'],
     ] as const) {
       const booking = findBooking(tx, number);
       invariant(booking !== undefined, `The booking ${number} was made a moment ago.`);
       done(stepUnits(tx, { context, booking, units: unitsOfBooking(tx, booking.id), to, what }));
     }
   });
+  driveOut(context, number);
+}
+
+function driveOut(context: Context, number: string): void {
+  const { id: deliveryId } = done(beginDelivery(context, { number, transport: 'road' }));
+  const { waiting, counted } = done(openOut(context, number));
+  for (const { serial } of waiting) done(scanLoad(context, { deliveryId, scan: serial }));
+  for (const { model, booked } of counted) done(countLoad(context, { deliveryId, model, count: booked }));
+  const { questions } = done(openOut(context, number));
+  const { name } = DEMO_DESK;
+  done(
+    sendDelivery(context, {
+      deliveryId,
+      checks: questions.map(({ id }) => id),
+      ...{ loadedBy: name, vehicle: 'van', instructedBy: name, instruction: INSTRUCTION_POINTS },
+      ...{ handedTo: 'the crew', signature: { how: 'typed', name: 'the crew' } },
+    }),
+  );
 }
 
 function done<Value>(result: Result<Value>): Value {
