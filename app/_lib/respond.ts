@@ -12,6 +12,8 @@ const STATUS: Readonly<Record<string, number>> = {
   'order-with-desk': 409,
   'order-accepted': 409,
   'not-firm': 409,
+  'not-on-hire': 409,
+  'not-to-extend': 409,
   'equipment-taken': 409,
   busy: 503,
   'not-allowed': 403,

@@ -14,6 +14,7 @@ import {
   quoteAskedSchema,
   quotedSchema,
 } from './order-answers.ts';
+import { extensionAnswerSchema, extensionSchema, noticeSchema, offHireSchema, orderHireSchema } from './order-hire.ts';
 import { acceptanceSchema, newOrderSchema } from './self-service.ts';
 
 interface Operation {
@@ -21,7 +22,10 @@ interface Operation {
   readonly path: string;
   readonly summary: string;
   readonly body?: z.ZodType;
-  readonly answer: z.ZodType;
+  /** What may stand after the question mark, each a text. */
+  readonly query?: Readonly<Record<string, string>>;
+  /** A PDF where it is a paper. */
+  readonly answer: z.ZodType | 'paper';
   readonly status: 200 | 201;
 }
 
@@ -61,6 +65,44 @@ export const OPERATIONS: readonly Operation[] = [
     answer: handedSchema,
     status: 200,
   },
+  {
+    method: 'get',
+    path: `${ONE}/hire`,
+    summary: 'Answers the hire of an order: what left, notices, extensions, what came back, and what is missing.',
+    answer: orderHireSchema,
+    status: 200,
+  },
+  {
+    method: 'post',
+    path: `${ONE}/off-hire`,
+    summary: 'Gives notice that the hire of pieces ends now, once for each piece.',
+    body: offHireSchema,
+    answer: noticeSchema,
+    status: 200,
+  },
+  {
+    method: 'get',
+    path: `${ONE}/extension`,
+    summary: 'Tells what keeping it longer would cost, or that the house answers; changes nothing.',
+    query: { until: 'The new last day of hire (YYYY-MM-DD).' },
+    answer: extensionAnswerSchema,
+    status: 200,
+  },
+  {
+    method: 'post',
+    path: `${ONE}/extension`,
+    summary: 'Keeps it longer: at once where nobody else is moved, otherwise as a wish that the house answers.',
+    body: extensionSchema,
+    answer: extensionAnswerSchema,
+    status: 200,
+  },
+  {
+    method: 'get',
+    path: `${ONE}/papers/{kind}`,
+    summary: 'A paper of the order, as the answer about its hire names them.',
+    answer: 'paper',
+    status: 200,
+  },
 ];
 
 export function openApiDocument(): Readonly<Record<string, unknown>> {
@@ -87,25 +129,18 @@ export function openApiDocument(): Readonly<Record<string, unknown>> {
   };
 }
 
-function described({ path, summary, body, answer, status, method }: Operation): unknown {
+function described(operation: Operation): unknown {
+  const { summary, body, answer, status } = operation;
   const problem = {
     description: 'It was refused, and why.',
     content: content('application/problem+json', problemSchema),
   };
-  const id = { name: 'id', in: 'path', required: true, schema: { type: 'integer' } };
-  const once = {
-    name: 'Idempotency-Key',
-    in: 'header',
-    required: false,
-    description: 'The same key with the same request is carried out once and answered again for a day.',
-    schema: { type: 'string', maxLength: 200 },
-  };
   return {
     summary,
-    parameters: [...(path.includes('{id}') ? [id] : []), ...(method === 'post' ? [once] : [])],
+    parameters: parameters(operation),
     ...(body === undefined ? {} : { requestBody: { required: true, content: content('application/json', body) } }),
     responses: {
-      [status]: { description: 'As asked.', content: content('application/json', answer) },
+      [status]: { description: 'As asked.', content: answer === 'paper' ? PDF : content('application/json', answer) },
       400: problem,
       401: problem,
       404: problem,
@@ -115,6 +150,36 @@ function described({ path, summary, body, answer, status, method }: Operation): 
     },
   };
 }
+
+function parameters({ path, method, query = {} }: Operation): readonly unknown[] {
+  const id = { name: 'id', in: 'path', required: true, schema: { type: 'integer' } };
+  const kind = {
+    name: 'kind',
+    in: 'path',
+    required: true,
+    description:
+      '“quote”, “summary” (a page of it in English), “site-sheet” once the house has confirmed, or the number of a return note.',
+    schema: { type: 'string', maxLength: 40 },
+  };
+  const once = {
+    name: 'Idempotency-Key',
+    in: 'header',
+    required: false,
+    description: 'The same key with the same request is carried out once and answered again for a day.',
+    schema: { type: 'string', maxLength: 200 },
+  };
+  return [
+    ...(path.includes('{id}') ? [id] : []),
+    ...(path.includes('{kind}') ? [kind] : []),
+    ...Object.entries(query).map(([name, description]) => ({
+      ...{ name, in: 'query', required: true, description, schema: { type: 'string' } },
+    })),
+    ...(method === 'post' ? [once] : []),
+  ];
+}
+
+/** Bytes of a PDF, which OpenAPI 3.1 describes by their type alone. */
+const PDF = { 'application/pdf': {} };
 
 function content(type: string, schema: z.ZodType): unknown {
   return { [type]: { schema: { $ref: `#/components/schemas/${idOf(schema)}` } } };
@@ -127,7 +192,9 @@ function idOf(schema: z.ZodType): string {
 function schemas(): Readonly<Record<string, unknown>> {
   const named = [
     problemSchema,
-    ...OPERATIONS.flatMap(({ body, answer }) => (body === undefined ? [answer] : [body, answer])),
+    ...OPERATIONS.flatMap(({ body, answer }) => [body, answer]).filter(
+      (schema) => schema !== undefined && schema !== 'paper',
+    ),
   ];
   const all: Record<string, unknown> = {};
   for (const schema of new Set(named)) {

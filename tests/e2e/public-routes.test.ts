@@ -67,6 +67,14 @@ const DOORS: Readonly<Record<string, Door>> = {
     body: { quote: 'Q-1 A', name: 'N', order_number: '1', terms: 'accepted' },
   },
   '/api/v1/orders/[id]/hand-over': { statuses: BY_KEY, methods: ['POST'], body: { contact: CONTACT } },
+  '/api/v1/orders/[id]/hire': { statuses: BY_KEY, methods: ['GET'] },
+  '/api/v1/orders/[id]/off-hire': { statuses: BY_KEY, methods: ['POST'], body: { said_by: 'N' } },
+  '/api/v1/orders/[id]/extension': {
+    statuses: BY_KEY,
+    methods: ['GET', 'POST'],
+    body: { until: '2031-06-09', asked_by: 'N' },
+  },
+  '/api/v1/orders/[id]/papers/[kind]': { statuses: BY_KEY, methods: ['GET'] },
   '/api/v1/openapi.json': { statuses: FOR_ALL(200), methods: ['GET'] },
   '/api/ping': { statuses: FOR_ALL(200), methods: ['GET'] },
   '/sign-in': { statuses: FOR_ALL(200), methods: ['GET'] },
@@ -191,14 +199,16 @@ async function ask({ request, address, method, door, caller, deed = 'remove' }: 
   return request.fetch(path, {
     method,
     headers,
-    ...(door.body === undefined ? {} : { data: door.body }),
+    ...(door.body === undefined || method === 'GET' ? {} : { data: door.body }),
     ...(method === 'POST' && door.body === undefined ? { form: { line: String(house.lineId), ...door.form } } : {}),
   });
 }
 
 test('the list of open addresses is the tree’s and the document’s', () => {
   expect([...new Set(openAddresses())].toSorted()).toEqual(Object.keys(DOORS).toSorted());
-  const documented = OPERATIONS.map(({ method, path }) => `${method.toUpperCase()} ${path.replace('{id}', '[id]')}`);
+  const documented = OPERATIONS.map(
+    ({ method, path }) => `${method.toUpperCase()} ${path.replaceAll('{', '[').replaceAll('}', ']')}`,
+  );
   const walked = Object.entries(DOORS)
     .filter(([address]) => address.startsWith('/api/v1/orders'))
     .flatMap(([address, { methods }]) => methods.map((method) => `${method} ${address}`));

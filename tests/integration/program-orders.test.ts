@@ -5,27 +5,16 @@ import { type Context, NOBODY } from '#lib/services/context.ts';
 import { acceptOrder } from '#lib/services/self-service/accept-order.ts';
 import { once } from '#lib/services/self-service/once.ts';
 import { listKeys, makeKey, openKey, revokeKey } from '#lib/services/self-service/open-key.ts';
-import { newProgramOrder, programOrder } from '#lib/services/self-service/program-orders.ts';
+import { type KeySent, newProgramOrder, programOrder } from '#lib/services/self-service/program-orders.ts';
 import { quoteOrder } from '#lib/services/self-service/quote-order.ts';
 import { TURNS } from '#lib/services/self-service/self-throttle.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
+import { CONTACT, programKey, readyProgramOrder, VALVE } from '#tests/support/houses/program-order.ts';
 import { repositoryFiles } from '#tests/support/repository.ts';
 import { granted } from '#tests/support/stock/granted.ts';
 
 const ADDRESS = '192.0.2.20';
 const PLACE = { starts_on: '2026-03-09', days: 1, zone: 'none' as const };
-const VALVE = {
-  tag: 'P-1',
-  valve_type: 'gate',
-  driven_by: 'handwheel',
-  size: 'DN 150',
-  stem: 'rising through the wheel',
-  differential_pressure: '4 bar',
-  condition: 'free',
-  last_operated: '1 year',
-  wheel_diameter: '350 mm',
-};
-const CONTACT = { name: 'Ivo Brandt', firm: 'Brandt', email: 'ivo@brandt.example' };
 
 let desk: Context;
 let program: Context;
@@ -33,19 +22,8 @@ let customers: readonly number[];
 
 const codeOf = (result: Result<unknown>): string => (result.ok ? '' : result.reason.code);
 
-function keyFor(customerId: number) {
-  return { token: granted(makeKey(desk, { customerId, name: 'Planner' })).key, address: ADDRESS };
-}
-
-async function readyOrder(sent: { readonly token: string; readonly address: string }) {
-  const made = granted(
-    await newProgramOrder(program, { ...sent, order: { place: PLACE, valves: [VALVE], language: 'en' } }),
-  );
-  let order = made;
-  for (let turn = 0; turn < 4 && order.work === 'running'; turn += 1)
-    order = granted(await programOrder(program, { ...sent, enquiryId: made.id }));
-  return order;
-}
+const keyFor = (customerId: number) => programKey(desk, { customerId, address: ADDRESS });
+const readyOrder = (sent: KeySent) => readyProgramOrder(program, { ...sent, place: PLACE });
 
 beforeEach(async () => {
   desk = await demoHouseContext();
@@ -185,6 +163,7 @@ describe('the OpenAPI document', () => {
     for (const name of named) expect(schemas, name).toHaveProperty(name);
     expect(text).not.toContain('Unnamed');
     const routes = repositoryFiles();
-    for (const { path } of OPERATIONS) expect(routes).toContain(`app${path.replace('{id}', '[id]')}/route.ts`);
+    for (const { path } of OPERATIONS)
+      expect(routes).toContain(`app${path.replaceAll('{', '[').replaceAll('}', ']')}/route.ts`);
   });
 });

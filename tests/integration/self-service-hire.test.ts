@@ -19,14 +19,11 @@ import { quoteOrder } from '#lib/services/self-service/quote-order.ts';
 import { startOrder } from '#lib/services/self-service/start-order.ts';
 import { sendBackOrder, takeOverOrder } from '#lib/services/self-service/take-over.ts';
 import { workOrder } from '#lib/services/self-service/work-order.ts';
-import { decideCharge } from '#lib/services/yard/back/decide-charge.ts';
-import { issueReturnNote } from '#lib/services/yard/back/issue-return-note.ts';
-import { openCharges } from '#lib/services/yard/back/open-charges.ts';
 import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
 import { expireHolds } from '#lib/services/yard/expire-holds.ts';
-import { onDay, takeUnits } from '#tests/support/houses/booked-house.ts';
+import { onDay } from '#tests/support/houses/booked-house.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { as, backGood, declare, send } from '#tests/support/houses/out-and-back.ts';
+import { as, backGood, confirmedAndSent, declare, noteIssued } from '#tests/support/houses/out-and-back.ts';
 import { granted } from '#tests/support/stock/granted.ts';
 
 const ADDRESS = '192.0.2.20';
@@ -91,20 +88,9 @@ async function viewOn(house: Ordered, moment: string) {
   return granted(await openOrderView(strangerOn(house, moment), house.asked));
 }
 
-/** Confirmed, picked and sent on the first day; answers the serial numbers. */
-function sendOut(house: Ordered): readonly string[] {
-  granted(confirmBooking(house.desk, { number: house.booking }));
-  const yard = as(onDay(house.desk, '2026-03-16'), 'yard');
-  takeUnits(yard, { number: house.booking, to: 'picked' });
-  const serials = (
-    house.desk.database.raw
-      .prepare(
-        'SELECT unit_serial AS serial FROM booking_unit u JOIN booking b ON b.id = u.booking_id WHERE b.number = ? ORDER BY u.id',
-      )
-      .all(house.booking) as readonly { readonly serial: string }[]
-  ).map(({ serial }) => serial);
-  send(yard, { number: house.booking, serials });
-  return serials;
+/** Answers the serial numbers that left. */
+function sendOut({ desk, booking }: Ordered): readonly string[] {
+  return confirmedAndSent(desk, { number: booking, day: SITE.starts_on });
 }
 
 let house: Ordered;
@@ -264,9 +250,7 @@ describe('the return as the link shows it', () => {
     backGood(yard, { returnId, serials: serials.slice(0, 1) });
     const desk = onDay(house.desk, '2026-03-21');
     expect((await viewOn(house, '2026-03-21')).booking?.hire.notes).toEqual([]);
-    for (const { key, proposedMinor } of granted(openCharges(desk, house.booking)).charges)
-      granted(decideCharge(desk, { number: house.booking, key, proposedMinor, decision: { kind: 'approved' } }));
-    const note = granted(await issueReturnNote(desk, { number: house.booking }));
+    const note = await noteIssued(desk, house.booking);
     const view = await viewOn(house, '2026-03-21');
     expect(view.booking).toMatchObject({ state: 'closed', hire: { missing: [], notes: [{ number: note.number }] } });
     const stranger = strangerOn(house, '2026-03-21');

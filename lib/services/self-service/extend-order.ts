@@ -19,7 +19,7 @@ import { bookingStateOf } from '../yard/booking-record.ts';
 import { type Extended, extendBooking } from '../yard/extend-booking.ts';
 import type { Earnest } from '../yard/with-booking.ts';
 import { linksOpenUntil } from './link-days.ts';
-import { type LinkAsked, type OpenOrder, openOrder, openToAct } from './open-link.ts';
+import { type LinkAsked, type OpenOrder, openOrder, openToAct, wayIn } from './open-link.ts';
 import { mayStayLonger } from './order-hire.ts';
 import { selfServiceFacts } from './self-facts.ts';
 
@@ -62,7 +62,7 @@ export function extendOrder(
       const found = extendable(context, { opened: opened.value, until });
       if (!found.ok) return found;
       const { booking, endsBefore } = found.value;
-      const asking = { ...found.value, askedBy };
+      const asking = { ...found.value, askedBy, why: `asked for ${wayIn(opened.value)}` };
       const first = decided(desk, { ...asking, earnest: 'trial' });
       if (first.answer.kind === 'for the desk') {
         wish(desk, { booking, endsBefore, askedBy, whyNot: first.whyNot });
@@ -106,6 +106,7 @@ function extendable(
 
 interface Deciding extends Extendable {
   readonly askedBy?: string;
+  readonly why?: string;
   readonly earnest: Earnest;
 }
 
@@ -115,9 +116,9 @@ interface Decided {
 }
 
 /** At once only where nobody else is moved and the sum stays below what goes to a person. */
-function decided(desk: Context, { booking, endsBefore, askedBy = '', earnest }: Deciding): Decided {
+function decided(desk: Context, { booking, endsBefore, askedBy = '', why = '', earnest }: Deciding): Decided {
   const until = addDays(endsBefore, -1);
-  const extension = { number: booking.number, endsBefore, serials: [], askedBy, why: BY_LINK };
+  const extension = { number: booking.number, endsBefore, serials: [], askedBy, why };
   const tried = extendBooking(desk, extension, earnest);
   const whyNot = tried.ok ? needsAWord(desk, tried.value) : tried.reason.code;
   if (whyNot !== '' || !tried.ok) return { answer: { kind: 'for the desk', until }, whyNot };
@@ -132,8 +133,6 @@ function decided(desk: Context, { booking, endsBefore, askedBy = '', earnest }: 
     whyNot,
   };
 }
-
-const BY_LINK = 'asked for through the link of the order';
 
 function needsAWord(desk: Context, { moved, hire }: Extended): string {
   if (moved.length > 0) return 'others-would-move';

@@ -11,7 +11,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
 import { giveOffHireNotice, type OffHireGiven } from '#lib/services/yard/off-hire.ts';
-import { type LinkAsked, openToAct } from './open-link.ts';
+import { type LinkAsked, openToAct, wayIn } from './open-link.ts';
 
 export interface OrderOffHire extends LinkAsked {
   readonly saidBy: string;
@@ -44,7 +44,7 @@ export function giveOrderOffHire(context: Context, { saidBy, serials, ...asked }
     noticedAt: timestamp(context),
     saidBy,
     serials: left.map(({ unit_serial }) => unit_serial),
-    note: 'Given through the link of the order.',
+    note: `Given ${wayIn(opened.value)}.`,
   });
   return given.ok || given.reason.code === 'said-by-missing' ? given : notOnHire();
 }

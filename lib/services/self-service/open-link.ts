@@ -37,6 +37,11 @@ export interface OpenOrder {
   readonly desk: Context;
 }
 
+/** By which way an order's owner came, as the records of what they did tell it. */
+export function wayIn({ link }: Pick<OpenOrder, 'link'>): string {
+  return link.id < 0 ? 'by a program of the customer' : 'through the link of the order';
+}
+
 export function openOrder(context: Context, asked: LinkAsked): Result<OpenOrder> {
   const allowed = authorise(context, 'use self-service');
   if (!allowed.ok) return allowed;

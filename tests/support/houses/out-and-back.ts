@@ -1,6 +1,9 @@
 /** A booked house taken out of the yard and back by the yard's own services, for what is tested after it. */
 import type { Context, UserRole } from '#lib/services/context.ts';
 import { checkIn, type PieceSeen } from '#lib/services/yard/back/check-in.ts';
+import { decideCharge } from '#lib/services/yard/back/decide-charge.ts';
+import { issueReturnNote } from '#lib/services/yard/back/issue-return-note.ts';
+import { openCharges } from '#lib/services/yard/back/open-charges.ts';
 import { openReturn } from '#lib/services/yard/back/open-return.ts';
 import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
 import { beginDelivery, scanLoad } from '#lib/services/yard/out/load-delivery.ts';
@@ -47,6 +50,24 @@ export function send(
   return granted(sendDelivery(context, { ...LEAVING, deliveryId: id, checks: yes(context, number) }));
 }
 
+/** Confirmed, picked and sent on its first day; answers the serial numbers. */
+export function confirmedAndSent(
+  desk: Context,
+  { number, day }: { readonly number: string; readonly day: string },
+): readonly string[] {
+  granted(confirmBooking(desk, { number }));
+  const yard = as(onDay(desk, day), 'yard');
+  takeUnits(yard, { number, to: 'picked' });
+  const rows = desk.database.raw
+    .prepare(
+      'SELECT unit_serial AS serial FROM booking_unit u JOIN booking b ON b.id = u.booking_id WHERE b.number = ? ORDER BY u.id',
+    )
+    .all(number) as readonly { readonly serial: string }[];
+  const serials = rows.map(({ serial }) => serial);
+  send(yard, { number, serials });
+  return serials;
+}
+
 /** All of it out, and the day on which it comes back: the last of the hire. */
 export async function outHouse(): Promise<BookedHouse> {
   const house = await pickedHouse();
@@ -74,4 +95,11 @@ export function backGood(
   { returnId, serials }: { readonly returnId: number; readonly serials: readonly string[] },
 ): void {
   for (const scan of serials) granted(checkIn(context, { ...GOOD, returnId, scan }));
+}
+
+/** Every charge approved as it was proposed, and the note issued. */
+export async function noteIssued(desk: Context, number: string) {
+  for (const { key, proposedMinor } of granted(openCharges(desk, number)).charges)
+    granted(decideCharge(desk, { number, key, proposedMinor, decision: { kind: 'approved' } }));
+  return granted(await issueReturnNote(desk, { number }));
 }
