@@ -8,20 +8,10 @@ import type { Entry, ModelBuilder, Row, SparseModel } from '#lib/milp/sparse-mod
 import { startModel } from '#lib/milp/sparse-model.ts';
 import { addBusyCrews, type BusyCrews } from './busy-crews.ts';
 import type { CrewCut } from './crew-cuts.ts';
+import type { KitColumn } from './kit-column.ts';
 import { type Aim, type Branch, type Job, type Option, type Program, pick } from './program.ts';
 import { overSettled, roomOf, type Settled } from './settled.ts';
 import { itemWeight, optionWeight, valveWeight } from './weights.ts';
-
-/** A piece, or the pieces between two needed counts, that a crew carries or not. */
-export interface KitColumn {
-  readonly column: number;
-  readonly crew: number;
-  readonly item: number;
-  /** Carrying it means at least so many of the item. */
-  readonly count: number;
-  /** Pieces it adds to the next lower one. */
-  readonly step: number;
-}
 
 /** Columns of the options of one branch done by one crew, by role. */
 export interface BranchColumns {

@@ -6,7 +6,7 @@
  */
 import type { Fix } from '#lib/milp/choose-branch.ts';
 import type { Entry, ModelBuilder } from '#lib/milp/sparse-model.ts';
-import type { FleetModel, KitColumn } from './build-model.ts';
+import type { KitColumn } from './kit-column.ts';
 import { type Aim, type Branch, type Program, pick } from './program.ts';
 import { itemWeight } from './weights.ts';
 
@@ -73,7 +73,7 @@ export function addBusyCrews(request: {
 
 /** The cases: the first crews have work, the others are idle and carry nothing. */
 export function busyCases(request: {
-  readonly model: FleetModel;
+  readonly model: { readonly busy: readonly number[]; readonly kit: readonly KitColumn[] };
   readonly busy: BusyCrews;
 }): readonly (readonly Fix[])[] {
   const { model, busy } = request;
