@@ -1,6 +1,6 @@
 /*
  * Reads and writes customers.
- * Invariant: lists come in order of name; a change with a version that is no longer the newest changes nothing.
+ * Invariant: lists come in order of name and leave the placeholder of strangers out; a change with a version that is no longer the newest changes nothing.
  * Not here: sites and contacts (places.ts); terms and prices.
  * Read next: ../schema/customer.ts.
  */
@@ -11,7 +11,7 @@ import { customer } from '../schema/customer.ts';
 export type CustomerRow = typeof customer.$inferSelect;
 
 export function listCustomers(db: DbOrTx): readonly CustomerRow[] {
-  return db.select().from(customer).orderBy(asc(customer.name)).all();
+  return db.select().from(customer).where(isSomebody()).orderBy(asc(customer.name)).all();
 }
 
 export interface ReachableCustomer {
@@ -33,6 +33,7 @@ export function reachableCustomers(db: DbOrTx): readonly ReachableCustomer[] {
       telephone: sql<string>`coalesce(json_extract(${customer.facts_json}, '$.telephone'), '')`,
     })
     .from(customer)
+    .where(isSomebody())
     .orderBy(asc(customer.name))
     .all();
 }
@@ -50,7 +51,7 @@ export function insertCustomer(db: DbOrTx, row: NewCustomerRow): number {
 interface CustomerChange {
   readonly id: number;
   readonly at: string;
-  readonly set: Partial<Pick<CustomerRow, 'name' | 'facts_json' | 'archived_at'>>;
+  readonly set: Partial<Pick<CustomerRow, 'name' | 'facts_json' | 'archived_at' | 'placeholder'>>;
   /** Nothing is changed when the row has another one. */
   readonly version?: number;
 }
@@ -110,10 +111,23 @@ export function countCustomers(db: DbOrTx, asked: Pick<CustomerAsked, 'ids' | 'a
 }
 
 function wanted({ ids, archived }: Pick<CustomerAsked, 'ids' | 'archived'>): SQL | undefined {
-  const put = archived === 'yes' ? isNotNull(customer.archived_at) : isNull(customer.archived_at);
+  const put = and(isSomebody(), archived === 'yes' ? isNotNull(customer.archived_at) : isNull(customer.archived_at));
   return ids === null ? put : and(put, sql`${customer.id} IN (SELECT value FROM json_each(${JSON.stringify(ids)}))`);
 }
 
 export function findCustomerByName(db: DbOrTx, name: string): CustomerRow | undefined {
-  return db.select().from(customer).where(eq(customer.name, name)).get();
+  return db
+    .select()
+    .from(customer)
+    .where(and(eq(customer.name, name), isSomebody()))
+    .get();
+}
+
+/** The one under which strangers' orders stand until they say who they are. */
+export function findPlaceholder(db: DbOrTx): CustomerRow | undefined {
+  return db.select().from(customer).where(eq(customer.placeholder, true)).get();
+}
+
+function isSomebody(): SQL {
+  return eq(customer.placeholder, false);
 }

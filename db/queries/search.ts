@@ -83,7 +83,8 @@ const NOT_OF_A_DRAFT = `WHERE found.enquiry_id NOT IN ${NEVER_SENT}`;
 /** What strangers began and never sent is not found among the house's own work. */
 const BEGUN_BY_STRANGERS: Readonly<Record<SearchSource, string>> = {
   enquiry: `WHERE found.id NOT IN ${NEVER_SENT}`,
-  ...{ customer: '', site: '', contact: '', quote: '' },
+  customer: 'WHERE NOT found.placeholder',
+  ...{ site: '', contact: '', quote: '' },
   ...{ line: NOT_OF_A_DRAFT, attachment: NOT_OF_A_DRAFT, list: NOT_OF_A_DRAFT, note: NOT_OF_A_DRAFT },
 };
 

@@ -4,7 +4,8 @@
  * Not here: their places (site.ts) and people (contact.ts).
  * Read next: site.ts, contact.ts, enquiry.ts.
  */
-import { index, integer, sqliteTable, text } from 'drizzle-orm/sqlite-core';
+import { sql } from 'drizzle-orm';
+import { index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 
 export const customer = sqliteTable(
   'customer',
@@ -16,8 +17,13 @@ export const customer = sqliteTable(
     version: integer('version').notNull().default(1),
     /** When it was put away; null while it is in use. */
     archived_at: text('archived_at'),
+    /** The one that stands for strangers who have not said who they are; no list, picker or search offers it. */
+    placeholder: integer('placeholder', { mode: 'boolean' }).notNull().default(false),
     created_at: text('created_at').notNull(),
     updated_at: text('updated_at').notNull().default(''),
   },
-  (table) => [index('customer_by_name').on(table.name)],
+  (table) => [
+    index('customer_by_name').on(table.name),
+    uniqueIndex('customer_placeholder_once').on(table.placeholder).where(sql`placeholder`),
+  ],
 );

@@ -66,6 +66,7 @@ export function changeCustomer(context: Context, edit: CustomerEdit): Result<{ r
   const db = context.database.db;
   const row = findCustomer(db, edit.customerId);
   if (!row) return noSuchCustomer();
+  if (row.placeholder) return standsForNobody();
   const facts = changedFacts(sheetOf(row), edit.facts ?? {});
   if (!facts.ok) return facts;
   const entry = { name: edit.name ?? row.name, facts: facts.value };
@@ -92,6 +93,14 @@ export function noSuchCustomer(): Result<never> {
   return failed({
     code: 'no-such-customer',
     sentence: 'That customer is not known; go back to the list of customers.',
+  });
+}
+
+function standsForNobody(): Result<never> {
+  return failed({
+    code: 'customer-unnamed',
+    sentence:
+      'This stands for everybody who has not said who they are yet. Take the order over: its enquiry then has a customer of its own, which you can name.',
   });
 }
 

@@ -5,6 +5,7 @@
  * Read next: hand-over-order.ts, quote-order.ts.
  */
 import type { DbOrTx } from '#db/client.ts';
+import { findPlaceholder } from '#db/queries/customers.ts';
 import { changeEnquiry as changeRow } from '#db/queries/enquiries.ts';
 import { insertContact } from '#db/queries/places.ts';
 import { changeSelfOrder } from '#db/queries/self-orders.ts';
@@ -22,12 +23,12 @@ interface Naming {
   readonly language?: Language;
 }
 
-/** Once a customer was made for an order it stays; a corrected name is kept with the order for the Desk to see. */
+/** Once an order has a customer, of its own or that of a key, it stays; a corrected name is kept with the order for the Desk to see. */
 export function nameCustomer(tx: DbOrTx, { context, opened, contact, language }: Naming): void {
   const { order, enquiry } = opened;
   const at = timestamp(context);
   changeSelfOrder(tx, { enquiryId: order.enquiry_id, set: { contact_json: JSON.stringify(contact) } });
-  if (order.contact_json !== '{}' || order.by_key_id !== null) return;
+  if (enquiry.row.customer_id !== findPlaceholder(tx)?.id) return;
   const { name, firm, email, telephone = '' } = contact;
   const facts = { ...NOTHING_AGREED, contact: name, email, telephone, language: language ?? order.language };
   const customer = writeCustomer(tx, { context: opened.desk, entry: { name: firm, facts } });

@@ -5,11 +5,12 @@
  * Read next: open-link.ts, bot-check.ts.
  */
 import type { DbOrTx } from '#db/client.ts';
-import { findCustomerByName } from '#db/queries/customers.ts';
+import { changeCustomer, findPlaceholder } from '#db/queries/customers.ts';
 import { insertOrderLink, insertSelfOrder } from '#db/queries/self-orders.ts';
 import { ok, type Result } from '#lib/kernel/result.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
+import { NOTHING_AGREED, writeCustomer } from '#lib/services/customers/save-customer.ts';
 import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { linkEnds } from './link-days.ts';
@@ -46,10 +47,9 @@ export function startOrder(context: Context, start: OrderStart): Result<StartedO
   const house = houseFor(context, 0);
   return context.database.db.transaction(
     (tx): Result<StartedOrder> => {
-      const known = findCustomerByName(tx, NOT_NAMED);
       const made = createEnquiry(house, {
         title: start.title,
-        customer: known === undefined ? { name: NOT_NAMED } : { id: known.id },
+        customer: { id: findPlaceholder(tx)?.id ?? writePlaceholder(tx, house) },
         site: start.site,
         source: 'self-service',
       });
@@ -67,6 +67,12 @@ export function startOrder(context: Context, start: OrderStart): Result<StartedO
     },
     { behavior: 'immediate' },
   );
+}
+
+function writePlaceholder(tx: DbOrTx, house: Context): number {
+  const { id } = writeCustomer(tx, { context: house, entry: { name: NOT_NAMED, facts: NOTHING_AGREED } });
+  changeCustomer(tx, { id, at: timestamp(house), set: { placeholder: true } });
+  return id;
 }
 
 interface NewLink {

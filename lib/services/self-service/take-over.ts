@@ -4,7 +4,9 @@
  * Not here: what the owner of a link may do (open-link.ts).
  * Read next: order-stage.ts.
  */
-import { changeEnquiry as changeRow } from '#db/queries/enquiries.ts';
+import type { DbOrTx } from '#db/client.ts';
+import { findPlaceholder } from '#db/queries/customers.ts';
+import { changeEnquiry as changeRow, findEnquiry } from '#db/queries/enquiries.ts';
 import { listQuotes } from '#db/queries/quotes.ts';
 import {
   changeSelfOrder,
@@ -20,6 +22,7 @@ import { failed, ok, type Result } from '#lib/kernel/result.ts';
 import { actingPerson } from '#lib/services/access/acting-person.ts';
 import { authorise } from '#lib/services/authorise.ts';
 import { type Context, timestamp } from '#lib/services/context.ts';
+import { NOTHING_AGREED, writeCustomer } from '#lib/services/customers/save-customer.ts';
 import { logChange } from '#lib/services/log-change.ts';
 import { listIssuedQuotes } from '#lib/services/quotes/list-issued-quotes.ts';
 import { reasonWords } from '#lib/wording/reason-words.ts';
@@ -103,7 +106,7 @@ export function takeOverOrder(context: Context, enquiryId: number): Result<true>
     changeRow(tx, {
       id: enquiryId,
       at: timestamp(context),
-      set: { assigned_to: person.id, assigned_name: person.name },
+      set: { assigned_to: person.id, assigned_name: person.name, ...ownCustomer(tx, { context, enquiryId }) },
     });
     logChange(tx, {
       context,
@@ -111,6 +114,17 @@ export function takeOverOrder(context: Context, enquiryId: number): Result<true>
     });
     return ok(true as const);
   });
+}
+
+/** What nobody has put a name to gets a customer of its own, for the Desk to name. */
+function ownCustomer(
+  tx: DbOrTx,
+  { context, enquiryId }: { readonly context: Context; readonly enquiryId: number },
+): { readonly customer_id?: number } {
+  const row = findEnquiry(tx, enquiryId);
+  if (row === undefined || row.customer_id !== findPlaceholder(tx)?.id) return {};
+  const entry = { name: `Self-service, ${row.number}`, facts: NOTHING_AGREED };
+  return { customer_id: writeCustomer(tx, { context, entry }).id };
 }
 
 /** The owner may go on: with the quote that stands where there is one, otherwise with the draft as the Desk left it. */
