@@ -5,7 +5,7 @@ import { strangerAsks } from '#app/_lib/stranger.ts';
 import { openHouseCard } from '#lib/services/self-service/house-card.ts';
 import { LANGUAGES } from '#lib/wording/language.ts';
 import { say } from '#lib/wording/wording.ts';
-import look from './_blocks/hire.module.css';
+import frameLook from './_blocks/frame.module.css';
 
 /** A link in the address is a secret: it is handed on to no other site, and no search engine keeps it. */
 export const metadata: Metadata = {
@@ -24,8 +24,8 @@ export default async function HireLayout({ children }: { readonly children: Reac
       <a className="skip" href="#content">
         {say(language, 'frame.skip')}
       </a>
-      <header className={look.head}>
-        <a href="/hire" className={look.name}>
+      <header className={frameLook.head}>
+        <a href="/hire" className={frameLook.name}>
           <HouseMark />
           {say(language, 'frame.name')}
         </a>
@@ -33,7 +33,7 @@ export default async function HireLayout({ children }: { readonly children: Reac
           method="post"
           action="/hire/language"
           aria-label={say(language, 'frame.language')}
-          className={look.languages}
+          className={frameLook.languages}
         >
           {LANGUAGES.map((name) => (
             <button key={name} name="language" value={name} lang={name} aria-pressed={name === language} type="submit">
@@ -42,10 +42,10 @@ export default async function HireLayout({ children }: { readonly children: Reac
           ))}
         </form>
       </header>
-      <main id="content" tabIndex={-1} className={look.main}>
+      <main id="content" tabIndex={-1} className={frameLook.main}>
         {children}
       </main>
-      <footer className={look.foot}>
+      <footer className={frameLook.foot}>
         <p>{say(language, 'frame.estimates')}</p>
         {house.ok && (
           <p>

@@ -7,12 +7,15 @@ import type { Language } from '#lib/wording/language.ts';
 import { choiceWords } from '#lib/wording/reason-words.ts';
 import { say } from '#lib/wording/wording.ts';
 import { DeviceScript, KeptLine, KeptLinks } from './_blocks/device-blocks.tsx';
+import formLook from './_blocks/form.module.css';
+import frameLook from './_blocks/frame.module.css';
 import { Choice, Field, Refused, type SearchParams, textIn } from './_blocks/frame-blocks.tsx';
 import { type Given, givenBack } from './_blocks/given-back.ts';
-import look from './_blocks/hire.module.css';
 import { ListFields } from './_blocks/list-fields.tsx';
 import { Picture, textOf } from './_blocks/question-form.tsx';
 import { questionPicture } from './_blocks/question-picture.ts';
+import sheetLook from './_blocks/sheet.module.css';
+import toldLook from './_blocks/told.module.css';
 
 export const dynamic = 'force-dynamic';
 
@@ -42,7 +45,7 @@ export default async function StartPage({ searchParams }: { readonly searchParam
   return (
     <>
       <h1>{say(language, 'start.title')}</h1>
-      <p className={look.lead}>{say(language, 'start.lead')}</p>
+      <p className={frameLook.lead}>{say(language, 'start.lead')}</p>
       <Refused code={refused} wait={textIn(search.wait)} language={language} />
       <KeptLinks language={language} />
       <form
@@ -52,7 +55,7 @@ export default async function StartPage({ searchParams }: { readonly searchParam
         data-ticket={ticket}
         data-keep="first"
         data-given={refused === undefined ? undefined : ''}
-        className={look.sheet}
+        className={sheetLook.sheet}
       >
         <Hidden ticket={ticket} language={language} />
         <Picture drawing={questionPicture('driven_by', language)} label={textOf(language, 'how', 'driven_by')} />
@@ -78,7 +81,7 @@ export default async function StartPage({ searchParams }: { readonly searchParam
           chosen={given.condition ?? ''}
         />
         <ZoneAndDates language={language} firstDay={firstDay} given={given} />
-        <button type="submit" name="what" value="valve" className={`button main ${look.wide}`}>
+        <button type="submit" name="what" value="valve" className={`button main ${formLook.wide}`}>
           {say(language, 'start.go')}
         </button>
         <OwnList language={language} given={given} />
@@ -107,10 +110,10 @@ function SizeField({ language, size }: SizeProps) {
 /** A whole list instead of one valve, folded away until someone has one. */
 function OwnList({ language, given }: { readonly language: Language; readonly given: Given }) {
   return (
-    <details className={look.list} open={given.what === 'list'}>
+    <details className={toldLook.list} open={given.what === 'list'}>
       <summary>{say(language, 'start.list-title')}</summary>
       <ListFields language={language} rows={given.rows} />
-      <button type="submit" name="what" value="list" className={`button ${look.wide}`}>
+      <button type="submit" name="what" value="list" className={`button ${formLook.wide}`}>
         {say(language, 'start.list-go')}
       </button>
     </details>
@@ -123,7 +126,7 @@ function Hidden({ ticket, language }: { readonly ticket: string; readonly langua
     <>
       <input type="hidden" name="ticket" value={ticket} />
       <input type="hidden" name="proof" defaultValue="" />
-      <div className={look.trap} aria-hidden="true">
+      <div className={formLook.trap} aria-hidden="true">
         <label htmlFor="website">{say(language, 'start.trap')}</label>
         <input id="website" name="website" tabIndex={-1} autoComplete="off" />
       </div>
@@ -151,7 +154,7 @@ function ZoneAndDates({ language, firstDay, given }: ZoneAndDatesProps) {
           { value: '', words: say(language, 'answer.unknown') },
         ]}
       />
-      <div className={look.pair}>
+      <div className={formLook.pair}>
         <Field name="starts_on" label={say(language, 'start.when')}>
           <input
             id="starts_on"

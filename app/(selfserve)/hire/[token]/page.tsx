@@ -12,11 +12,11 @@ import { BookedSheet } from '../_blocks/booked-sheet.tsx';
 import { HandOverSheet, MakeFirmSheet } from '../_blocks/contact-sheets.tsx';
 import { DeviceScript, KeptOrder } from '../_blocks/device-blocks.tsx';
 import { NoPage, Refused, type SearchParams, textIn } from '../_blocks/frame-blocks.tsx';
-import look from '../_blocks/hire.module.css';
 import { HireSheets } from '../_blocks/hire-sheets.tsx';
 import { LongerSheets } from '../_blocks/longer-sheets.tsx';
 import { PlaceSheet } from '../_blocks/place-sheet.tsx';
 import { QuoteSheet } from '../_blocks/quote-sheet.tsx';
+import sheetLook from '../_blocks/sheet.module.css';
 import { ValveList } from '../_blocks/valve-list.tsx';
 
 export const dynamic = 'force-dynamic';
@@ -48,7 +48,7 @@ export default async function OrderPage({ params, searchParams }: OrderProps) {
       <h1>{say(language, 'order.title')}</h1>
       <Refused code={refused} wait={textIn(search.wait)} language={language} />
       {handed !== undefined && (
-        <p role="status" className={look.done}>
+        <p role="status" className={sheetLook.done}>
           {say(language, 'desk.done-apart', { number: handed })}
         </p>
       )}
@@ -80,7 +80,7 @@ function WithDesk({ order, language }: Pick<Shown, 'order' | 'language'>) {
   if (!order.withDesk) return null;
   const key = order.stage === 'handed over' ? 'desk.done' : 'desk.taken';
   return (
-    <p role="status" className={look.done}>
+    <p role="status" className={sheetLook.done}>
       {say(language, key, { number: order.number })}
     </p>
   );
@@ -98,7 +98,7 @@ function WorkSheet({ order, token, language, from }: Shown & { readonly from: nu
   if (order.work === 'none') return null;
   if (order.work === 'failed') return <p role="alert">{say(language, 'order.failed')}</p>;
   return (
-    <section className={look.sheet} aria-live="polite">
+    <section className={sheetLook.sheet} aria-live="polite">
       <meta httpEquiv="refresh" content={order.work === 'busy' ? '20' : '3'} />
       <p>{say(language, order.work === 'busy' ? 'refused.busy' : 'order.working')}</p>
       <a className="button" href={hirePaths.order(token)}>

@@ -5,8 +5,9 @@ import { amountIn, dayIn, durationIn } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { reasonWords } from '#lib/wording/reason-words.ts';
 import { keyOf, say } from '#lib/wording/wording.ts';
-import look from './hire.module.css';
 import { PieceName } from './piece-name.tsx';
+import sheetLook from './sheet.module.css';
+import toldLook from './told.module.css';
 import { ValveAnswers } from './valve-answers.tsx';
 
 interface AnswerProps {
@@ -24,8 +25,8 @@ export function AnswerSheet(props: AnswerProps) {
   if (order.stage === 'accepted') return <Ordered {...props} />;
   return (
     <>
-      <section className={look.sheet} aria-labelledby="answer">
-        <h2 id="answer" className={answer.firm ? look.firm : look.open}>
+      <section className={sheetLook.sheet} aria-labelledby="answer">
+        <h2 id="answer" className={answer.firm ? toldLook.firm : toldLook.open}>
           {say(language, answer.firm ? 'result.firm' : 'result.not-firm')}
         </h2>
         <Reasons {...props} />
@@ -44,8 +45,8 @@ export function AnswerSheet(props: AnswerProps) {
 function Ordered(props: AnswerProps) {
   return (
     <>
-      <details className={look.sheet}>
-        <summary className={look.summary}>{say(props.language, 'result.kit')}</summary>
+      <details className={sheetLook.sheet}>
+        <summary className={sheetLook.summary}>{say(props.language, 'result.kit')}</summary>
         <Kits {...props} />
       </details>
       <ValveAnswers {...props} />
@@ -66,7 +67,7 @@ function Reasons({ answer, language }: AnswerProps) {
   return (
     <>
       <h3>{say(language, 'result.reasons')}</h3>
-      <ul className={look.reasons}>
+      <ul className={toldLook.reasons}>
         {told.slice(0, REASONS_SHOWN).map(({ tag, reason }) => (
           <li key={`${tag} ${reason.code}`}>
             {tag !== '' && <strong>{tag}: </strong>}
@@ -81,17 +82,17 @@ function Reasons({ answer, language }: AnswerProps) {
 
 function Free({ answer, order, token, language }: AnswerProps) {
   const { availability } = answer;
-  if (availability.kind === 'free') return <p className={look.free}>{say(language, 'result.free')}</p>;
+  if (availability.kind === 'free') return <p className={toldLook.free}>{say(language, 'result.free')}</p>;
   if (availability.kind !== 'later')
     return (
-      <p className={look.notFree}>
+      <p className={sheetLook.notFree}>
         {say(language, availability.kind === 'more days' ? 'result.more-days' : 'result.not-free')}
       </p>
     );
   const date = dayIn(language, availability.from);
   const { name = '', days, zone = '', vehicleAccess, enclosed } = order.site;
   return (
-    <form method="post" action={hirePaths.deed(token, 'place')} className={look.notFree}>
+    <form method="post" action={hirePaths.deed(token, 'place')} className={sheetLook.notFree}>
       <p>{say(language, 'result.later', { date })}</p>
       <input type="hidden" name="starts_on" value={availability.from} />
       <input type="hidden" name="days" value={days} />
@@ -134,10 +135,10 @@ function Price({ answer, language }: AnswerProps) {
   }));
   return (
     <>
-      <p className={look.total}>
+      <p className={toldLook.total}>
         {amount(price.gross_minor)} {price.currency}
       </p>
-      <table className={look.price}>
+      <table className={toldLook.price}>
         <caption>{say(language, 'result.price')}</caption>
         <tbody>
           {sums.map(({ kind, sum }) => (
@@ -150,7 +151,7 @@ function Price({ answer, language }: AnswerProps) {
             <th scope="row">{say(language, 'price.tax')}</th>
             <td>{amount(price.tax_minor)}</td>
           </tr>
-          <tr className={look.sum}>
+          <tr className={toldLook.sum}>
             <th scope="row">{say(language, 'price.gross')}</th>
             <td>{amount(price.gross_minor)}</td>
           </tr>
@@ -175,7 +176,7 @@ function Kits({ answer, order, language }: AnswerProps) {
         // biome-ignore lint/suspicious/noArrayIndexKey: kits have no name but their place
         <div key={index}>
           <p className="soft">{say(language, 'result.crew', { number: index + 1, mass: Math.round(kit.mass_kg) })}</p>
-          <ul className={look.pieces}>
+          <ul className={toldLook.pieces}>
             {kit.pieces.map((piece) => (
               <li key={piece.name}>
                 {piece.count > 1 && `${piece.count} × `}
@@ -192,7 +193,7 @@ function Kits({ answer, order, language }: AnswerProps) {
 function Ways({ answer, order, token, language }: AnswerProps) {
   if (answer.ways.length < 2) return null;
   return (
-    <details className={look.ways}>
+    <details className={toldLook.ways}>
       <summary>{say(language, 'result.ways')}</summary>
       {answer.ways.map((way) => (
         <form key={way.preference} method="post" action={hirePaths.deed(token, 'way')}>
@@ -223,7 +224,7 @@ function Ways({ answer, order, token, language }: AnswerProps) {
 
 function Cautions({ language }: { readonly language: Language }) {
   return (
-    <section className={look.cautions} aria-labelledby="cautions">
+    <section className={sheetLook.cautions} aria-labelledby="cautions">
       <h2 id="cautions">{say(language, 'result.cautions')}</h2>
       <ul>
         {(['result.caution-1', 'result.caution-2', 'result.caution-3', 'result.caution-4'] as const).map((key) => (

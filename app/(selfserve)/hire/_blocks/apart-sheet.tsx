@@ -2,7 +2,7 @@ import { hirePaths } from '#app/_lib/hire-paths.ts';
 import type { OrderView } from '#lib/services/self-service/order-view.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { say } from '#lib/wording/wording.ts';
-import look from './hire.module.css';
+import sheetLook from './sheet.module.css';
 
 interface ApartProps {
   readonly order: OrderView;
@@ -14,7 +14,7 @@ interface ApartProps {
 export function ApartSheet({ order, token, language }: ApartProps) {
   if (order.apart.length === 0) return null;
   return (
-    <section className={look.sheet} aria-labelledby="apart">
+    <section className={sheetLook.sheet} aria-labelledby="apart">
       <h2 id="apart">{say(language, 'apart.title')}</h2>
       {order.apart.map(({ number, stage }) => (
         <form key={number} method="post" action={hirePaths.deed(token, 'part')}>

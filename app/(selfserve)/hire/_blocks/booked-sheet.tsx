@@ -4,8 +4,8 @@ import type { OrderView } from '#lib/services/self-service/order-view.ts';
 import { dayIn, hourOf } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { keyOf, say } from '#lib/wording/wording.ts';
-import look from './hire.module.css';
 import { PaperLanguage } from './quote-sheet.tsx';
+import sheetLook from './sheet.module.css';
 import line from './steps.module.css';
 
 interface SheetProps {
@@ -26,12 +26,12 @@ export function BookedSheet({ order, token, language }: SheetProps) {
   const { startsOn, lastDay, isLate } = booking.hire;
   const days = { from: dayIn(language, startsOn), until: dayIn(language, lastDay) };
   return (
-    <section className={`${look.sheet} ${look.done}`} aria-labelledby="booked">
+    <section className={`${sheetLook.sheet} ${sheetLook.done}`} aria-labelledby="booked">
       <h2 id="booked">{say(language, 'booked.title', { booking: booking.number })}</h2>
       <Steps booking={booking} language={language} />
       {state !== undefined && <p>{say(language, 'booked.state', { state: say(language, state) })}</p>}
       <p>{say(language, 'booked.days', days)}</p>
-      {isLate && <p className={look.notFree}>{say(language, 'booked.late', days)}</p>}
+      {isLate && <p className={sheetLook.notFree}>{say(language, 'booked.late', days)}</p>}
       {booking.state === 'held' && booking.heldUntil !== null && (
         <p>{say(language, 'booked.held', moment(booking.heldUntil))}</p>
       )}
@@ -58,7 +58,7 @@ export function BookedSheet({ order, token, language }: SheetProps) {
 function CameToNothing({ booking, language }: { readonly booking: OrderBooking; readonly language: Language }) {
   const key = booking.state === 'lapsed' ? 'booked.lapsed' : 'booked.by-house';
   return (
-    <div role="status" className={look.notFree}>
+    <div role="status" className={sheetLook.notFree}>
       <p>{say(language, key, { booking: booking.number })}</p>
       {booking.state === 'cancelled' && booking.why !== '' && (
         <p>{say(language, 'booked.why', { why: booking.why })}</p>

@@ -2,8 +2,9 @@ import { hirePaths } from '#app/_lib/hire-paths.ts';
 import type { OrderView } from '#lib/services/self-service/order-view.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { say } from '#lib/wording/wording.ts';
+import formLook from './form.module.css';
 import { Choice, Field } from './frame-blocks.tsx';
-import look from './hire.module.css';
+import sheetLook from './sheet.module.css';
 
 interface SheetProps {
   readonly order: OrderView;
@@ -16,11 +17,11 @@ export function MakeFirmSheet({ order, token, language }: SheetProps) {
   const isQuoted = order.stage === 'quoted' && order.quote?.standing === 'open';
   if (order.answer?.firm !== true || !order.mayChange || isQuoted) return null;
   return (
-    <form method="post" action={hirePaths.deed(token, 'quote')} className={look.sheet} aria-labelledby="make-firm">
+    <form method="post" action={hirePaths.deed(token, 'quote')} className={sheetLook.sheet} aria-labelledby="make-firm">
       <h2 id="make-firm">{say(language, 'quote.ask-title')}</h2>
       <p>{say(language, 'quote.ask-lead')}</p>
       <ContactFields prefix="quote" contact={order.contact} language={language} />
-      <button type="submit" className={`button main ${look.wide}`}>
+      <button type="submit" className={`button main ${formLook.wide}`}>
         {say(language, 'quote.ask')}
       </button>
     </form>
@@ -33,8 +34,8 @@ export function HandOverSheet({ order, token, language }: SheetProps) {
   const marked = order.answer?.valves.filter(({ handOver }) => handOver.length > 0).length ?? 0;
   const some = marked > 0 && marked < order.valves.length;
   return (
-    <details className={look.sheet} open={order.answer?.firm === false || order.work === 'failed'}>
-      <summary className={look.summary}>{say(language, 'desk.title')}</summary>
+    <details className={sheetLook.sheet} open={order.answer?.firm === false || order.work === 'failed'}>
+      <summary className={sheetLook.summary}>{say(language, 'desk.title')}</summary>
       <form method="post" action={hirePaths.deed(token, 'hand-over')}>
         <p>{say(language, 'desk.lead')}</p>
         {some && (
@@ -52,7 +53,7 @@ export function HandOverSheet({ order, token, language }: SheetProps) {
         <Field name="message" label={say(language, 'contact.message')}>
           <textarea id="message" name="message" rows={3} maxLength={2000} />
         </Field>
-        <button type="submit" className={`button main ${look.wide}`}>
+        <button type="submit" className={`button main ${formLook.wide}`}>
           {say(language, 'desk.go')}
         </button>
       </form>

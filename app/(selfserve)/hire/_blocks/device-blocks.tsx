@@ -3,7 +3,7 @@ import type { OrderView } from '#lib/services/self-service/order-view.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { say } from '#lib/wording/wording.ts';
 import kept from './device.module.css';
-import look from './hire.module.css';
+import sheetLook from './sheet.module.css';
 
 /** What public/hire/device.js fills in and shows; without scripts it stays unseen. React leaves alone what stands inside. */
 const LEFT_ALONE = { __html: '' } as const;
@@ -16,7 +16,7 @@ export function KeptLinks({ language }: { readonly language: Language }) {
       suppressHydrationWarning
       data-device=""
       data-kept-links=""
-      className={`${look.sheet} ${kept.unseen}`}
+      className={`${sheetLook.sheet} ${kept.unseen}`}
       aria-labelledby="kept"
     >
       <h2 id="kept">{say(language, 'device.title')}</h2>

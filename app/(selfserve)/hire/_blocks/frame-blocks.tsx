@@ -6,7 +6,8 @@ import type { Language } from '#lib/wording/language.ts';
 import { refusalWords } from '#lib/wording/reason-words.ts';
 import { say } from '#lib/wording/wording.ts';
 import { DeviceScript } from './device-blocks.tsx';
-import look from './hire.module.css';
+import formLook from './form.module.css';
+import sheetLook from './sheet.module.css';
 
 interface RefusedProps {
   readonly code: string | undefined;
@@ -21,7 +22,7 @@ export function Refused({ code, wait, language }: RefusedProps) {
   const seconds = Number(wait);
   answerAsRefused(Number.isInteger(seconds) && seconds > 0 ? { code, retry_after_s: seconds } : { code });
   return (
-    <p role="alert" className={look.refused}>
+    <p role="alert" className={sheetLook.refused}>
       {refusalWords(language, code)}
     </p>
   );
@@ -33,7 +34,7 @@ export function NoPage({ reason, language }: { readonly reason: RefusedReason; r
   const wait = secondsToWait(reason);
   answerAsRefused(wait === undefined ? { code } : { code, retry_after_s: wait });
   return (
-    <section className={look.sheet} data-gone-order={statusOf(code) === 410 ? '' : undefined}>
+    <section className={sheetLook.sheet} data-gone-order={statusOf(code) === 410 ? '' : undefined}>
       <h1>{say(language, 'trouble.title')}</h1>
       <p>{refusalWords(language, code)}</p>
       <p>
@@ -54,7 +55,7 @@ interface FieldProps {
 
 export function Field({ name, label, children }: FieldProps) {
   return (
-    <div className={look.field}>
+    <div className={formLook.field}>
       <label htmlFor={name}>{label}</label>
       {children}
     </div>
@@ -73,7 +74,7 @@ interface ChoiceProps {
 /** A choice as large buttons; “I don’t know” is one of them. */
 export function Choice({ name, legend, options, chosen, layout = 'below' }: ChoiceProps) {
   return (
-    <fieldset className={layout === 'beside' ? `${look.choice} ${look.beside}` : look.choice}>
+    <fieldset className={layout === 'beside' ? `${formLook.choice} ${formLook.beside}` : formLook.choice}>
       <legend>{legend}</legend>
       {options.map(({ value, words }) => (
         <label key={value}>

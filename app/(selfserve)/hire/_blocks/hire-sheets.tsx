@@ -4,8 +4,9 @@ import type { OrderBooking } from '#lib/services/self-service/order-quotes.ts';
 import { amountIn, dayIn, hourOf } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { keyOf, say } from '#lib/wording/wording.ts';
-import look from './hire.module.css';
 import { pieceName } from './piece-name.tsx';
+import sheetLook from './sheet.module.css';
+import toldLook from './told.module.css';
 
 interface HireProps {
   readonly booking: OrderBooking;
@@ -33,12 +34,12 @@ interface Shown {
 function Delivered({ hire, language }: Shown) {
   if (hire.deliveries.length === 0) return null;
   return (
-    <details className={look.sheet} open={hire.returns.length === 0}>
-      <summary className={look.summary}>{say(language, 'out.title')}</summary>
+    <details className={sheetLook.sheet} open={hire.returns.length === 0}>
+      <summary className={sheetLook.summary}>{say(language, 'out.title')}</summary>
       {hire.deliveries.map(({ leftAt, pieces }) => (
         <div key={leftAt}>
           <p>{say(language, 'out.left', { date: dayIn(language, leftAt), hour: hourOf(leftAt) })}</p>
-          <ul className={look.pieces}>
+          <ul className={toldLook.pieces}>
             {pieces.map((piece) => (
               <li key={`${piece.model} ${piece.serial}`}>{pieceWords(language, piece)}</li>
             ))}
@@ -52,13 +53,13 @@ function Delivered({ hire, language }: Shown) {
 function CameBack({ hire, language }: Shown) {
   if (hire.returns.length === 0) return null;
   return (
-    <section className={look.sheet} aria-labelledby="back">
+    <section className={sheetLook.sheet} aria-labelledby="back">
       <h2 id="back">{say(language, 'back.title')}</h2>
       {hire.returns.map(({ arrivedOn, pieces }, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: two returns may arrive on one day
         <div key={index}>
           <p>{say(language, 'back.came', { date: dayIn(language, arrivedOn) })}</p>
-          <ul className={look.pieces}>
+          <ul className={toldLook.pieces}>
             {pieces.map((piece) => (
               <li key={`${piece.model} ${piece.serial}`}>
                 {pieceWords(language, piece)}
@@ -71,7 +72,7 @@ function CameBack({ hire, language }: Shown) {
       {hire.missing.length > 0 && (
         <div>
           <h3>{say(language, 'back.missing')}</h3>
-          <ul className={look.reasons}>
+          <ul className={toldLook.reasons}>
             {hire.missing.map((piece) => (
               <li key={`${piece.model} ${piece.serial}`}>
                 {pieceWords(language, piece)}
@@ -104,7 +105,7 @@ function Charges({ booking, token, language }: HireProps) {
   const { notes } = booking.hire;
   if (notes.length === 0) return null;
   return (
-    <section className={look.sheet} aria-labelledby="charges">
+    <section className={sheetLook.sheet} aria-labelledby="charges">
       <h2 id="charges">{say(language, 'note.title')}</h2>
       {notes.map((note) => {
         const amount = (amount_minor: number) => amountIn(language, { amount_minor, currency: note.currency });
@@ -113,7 +114,7 @@ function Charges({ booking, token, language }: HireProps) {
             <h3>{say(language, 'note.of', { number: note.number, date: dayIn(language, note.issuedOn) })}</h3>
             {note.lines.length === 0 && <p>{say(language, 'note.none')}</p>}
             {note.lines.length > 0 && (
-              <table className={look.price}>
+              <table className={toldLook.price}>
                 <tbody>
                   {note.lines.map(({ label, net_minor }) => (
                     <tr key={label}>

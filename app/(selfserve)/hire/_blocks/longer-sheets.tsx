@@ -7,9 +7,10 @@ import type { OrderView } from '#lib/services/self-service/order-view.ts';
 import { amountIn, dayIn, hourOf } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { say } from '#lib/wording/wording.ts';
+import formLook from './form.module.css';
 import { Field } from './frame-blocks.tsx';
-import look from './hire.module.css';
 import { pieceWords } from './hire-sheets.tsx';
+import sheetLook from './sheet.module.css';
 
 interface LongerProps {
   readonly order: OrderView;
@@ -34,10 +35,10 @@ function NoticeSheet({ order, booking, token, language }: LongerProps) {
   const { toNotice, notices, chargeEnds } = booking.hire;
   if (notices.length === 0 && (toNotice.length === 0 || !order.mayAct)) return null;
   return (
-    <details className={look.sheet} open={notices.length > 0 || booking.hire.isLate}>
-      <summary className={look.summary}>{say(language, 'notice.title')}</summary>
+    <details className={sheetLook.sheet} open={notices.length > 0 || booking.hire.isLate}>
+      <summary className={sheetLook.summary}>{say(language, 'notice.title')}</summary>
       {notices.map(({ number, at, saidBy, serials }) => (
-        <p key={number} role="status" className={look.done}>
+        <p key={number} role="status" className={sheetLook.done}>
           {say(language, 'notice.given', { number, date: dayIn(language, at), hour: hourOf(at), name: saidBy })}
           <small>{serials.join(', ')}</small>
         </p>
@@ -46,7 +47,7 @@ function NoticeSheet({ order, booking, token, language }: LongerProps) {
       {toNotice.length > 0 && order.mayAct && (
         <form method="post" action={hirePaths.deed(token, 'off-hire')}>
           <p>{say(language, chargeEnds === 'collection' ? 'notice.lead-collection' : 'notice.lead-notice')}</p>
-          <fieldset className={look.choice}>
+          <fieldset className={formLook.choice}>
             <legend>{say(language, 'notice.pieces')}</legend>
             {toNotice.map((piece) => (
               <label key={piece.serial}>
@@ -56,7 +57,7 @@ function NoticeSheet({ order, booking, token, language }: LongerProps) {
             ))}
           </fieldset>
           <WhoField name="notice-name" order={order} language={language} />
-          <button type="submit" className={`button main ${look.wide}`}>
+          <button type="submit" className={`button main ${formLook.wide}`}>
             {say(language, 'notice.give')}
           </button>
         </form>
@@ -89,8 +90,8 @@ function ExtendSheet(props: LongerProps) {
   const { mayExtend, lastDay, asked, extensions } = booking.hire;
   if (!mayExtend && asked === null && extensions.length === 0) return null;
   return (
-    <details className={look.sheet} open={tried !== null || asked !== null || booking.hire.isLate}>
-      <summary className={look.summary}>{say(language, 'longer.title')}</summary>
+    <details className={sheetLook.sheet} open={tried !== null || asked !== null || booking.hire.isLate}>
+      <summary className={sheetLook.summary}>{say(language, 'longer.title')}</summary>
       <AskedBefore hire={booking.hire} language={language} />
       {tried !== null && <Tried {...props} tried={tried} />}
       {mayExtend && order.mayAct && (
@@ -106,7 +107,7 @@ function ExtendSheet(props: LongerProps) {
               defaultValue={tried?.until ?? addDays(lastDay, 1)}
             />
           </Field>
-          <button type="submit" className={`button ${look.wide}`}>
+          <button type="submit" className={`button ${formLook.wide}`}>
             {say(language, 'longer.look')}
           </button>
         </form>
@@ -125,14 +126,14 @@ function AskedBefore({
   const isGiven = extensions.length > 0 && asked?.state !== 'waits' && asked?.state !== 'declined';
   if (isGiven)
     return (
-      <p role="status" className={look.done}>
+      <p role="status" className={sheetLook.done}>
         {say(language, 'longer.given', { date: dayIn(language, lastDay) })}
       </p>
     );
   if (asked === null || asked.state === 'given') return null;
   const key = asked.state === 'waits' ? 'longer.waits' : 'longer.declined';
   return (
-    <div role="status" className={look.notFree}>
+    <div role="status" className={sheetLook.notFree}>
       <p>{say(language, key, { date: dayIn(language, asked.until) })}</p>
       {asked.answer !== '' && <p>{say(language, 'booked.why', { why: asked.answer })}</p>}
     </div>
@@ -144,7 +145,11 @@ function Tried({ order, token, language, tried }: LongerProps & { readonly tried
   const date = dayIn(language, tried.until);
   const isGiven = tried.kind === 'given';
   return (
-    <form method="post" action={hirePaths.deed(token, 'extend')} className={isGiven ? look.done : look.notFree}>
+    <form
+      method="post"
+      action={hirePaths.deed(token, 'extend')}
+      className={isGiven ? sheetLook.done : sheetLook.notFree}
+    >
       <p>
         {isGiven && tried.more_minor !== null && tried.more_minor > 0
           ? say(language, 'longer.free', {
@@ -156,7 +161,7 @@ function Tried({ order, token, language, tried }: LongerProps & { readonly tried
       </p>
       <input type="hidden" name="until" value={tried.until} />
       <WhoField name="longer-name" order={order} language={language} />
-      <button type="submit" className={`button main ${look.wide}`}>
+      <button type="submit" className={`button main ${formLook.wide}`}>
         {say(language, isGiven ? 'longer.take' : 'longer.ask', { date })}
       </button>
     </form>

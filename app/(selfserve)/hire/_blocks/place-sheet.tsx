@@ -3,8 +3,9 @@ import type { OrderView } from '#lib/services/self-service/order-view.ts';
 import { dayIn } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { say } from '#lib/wording/wording.ts';
+import formLook from './form.module.css';
 import { Choice, Field } from './frame-blocks.tsx';
-import look from './hire.module.css';
+import sheetLook from './sheet.module.css';
 
 interface SheetProps {
   readonly order: OrderView;
@@ -34,15 +35,15 @@ export function PlaceSheet({ order, token, language }: SheetProps) {
   ];
   const unknown = { value: '', words: say(language, 'answer.unknown') };
   return (
-    <details className={look.sheet}>
-      <summary className={look.summary}>
+    <details className={sheetLook.sheet}>
+      <summary className={sheetLook.summary}>
         {say(language, 'order.place')}: {dates}
       </summary>
       <form method="post" action={hirePaths.deed(token, 'place')}>
         <Field name="place-name" label={say(language, 'start.place')}>
           <input id="place-name" name="name" maxLength={120} defaultValue={name} />
         </Field>
-        <div className={look.pair}>
+        <div className={formLook.pair}>
           <Field name="place-start" label={say(language, 'start.when')}>
             <input id="place-start" name="starts_on" type="date" required defaultValue={startsOn} />
           </Field>
@@ -70,7 +71,7 @@ export function PlaceSheet({ order, token, language }: SheetProps) {
             options={[...yesNo, unknown]}
           />
         ))}
-        <button type="submit" className={`button ${look.wide}`}>
+        <button type="submit" className={`button ${formLook.wide}`}>
           {say(language, 'order.place-save')}
         </button>
       </form>

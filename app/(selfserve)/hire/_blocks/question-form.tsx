@@ -3,7 +3,9 @@ import type { Drawing } from '#lib/documents/drawings/drawing.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { choiceWords } from '#lib/wording/reason-words.ts';
 import { keyOf, say } from '#lib/wording/wording.ts';
-import look from './hire.module.css';
+import formLook from './form.module.css';
+import pictureLook from './picture.module.css';
+import sheetLook from './sheet.module.css';
 
 export interface QuestionView {
   readonly column: string;
@@ -31,13 +33,19 @@ export function QuestionForm({
 }) {
   const { column, answers, answered } = question;
   return (
-    <form method="post" action={action} data-keep={column} className={look.question} aria-labelledby={`ask-${column}`}>
+    <form
+      method="post"
+      action={action}
+      data-keep={column}
+      className={sheetLook.question}
+      aria-labelledby={`ask-${column}`}
+    >
       <input type="hidden" name="column" value={column} />
       <input type="hidden" name="line" value={lineId} />
       <h2 id={`ask-${column}`}>{textOf(language, 'ask', column)}</h2>
       <HowTo question={question} language={language} />
       {answered === 'by number' && (
-        <div className={look.written}>
+        <div className={formLook.written}>
           <label htmlFor={`write-${column}`}>{textOf(language, 'name', column)}</label>
           <input id={`write-${column}`} name="written" autoComplete="off" placeholder={answers[1] ?? answers[0]} />
           <button type="submit" name="answer" value="" className="button main">
@@ -46,7 +54,7 @@ export function QuestionForm({
         </div>
       )}
       {answered === 'by choice' && (
-        <div className={look.choices}>
+        <div className={formLook.choices}>
           {answers.map((text) => (
             <button key={text} type="submit" name="answer" value={text} className="button">
               {choiceWords(language, { column, text })}
@@ -54,7 +62,7 @@ export function QuestionForm({
           ))}
         </div>
       )}
-      <button type="submit" name="unknown" value="yes" className={`button ${look.unknown}`}>
+      <button type="submit" name="unknown" value="yes" className={`button ${formLook.unknown}`}>
         {say(language, 'answer.unknown')}
       </button>
       <p className="soft">{say(language, 'answer.if-unknown', { text: textOf(language, 'unknown', column) })}</p>
@@ -65,7 +73,7 @@ export function QuestionForm({
 function HowTo({ question, language }: { readonly question: QuestionView; readonly language: Language }) {
   const { column, picture } = question;
   return (
-    <div className={look.how}>
+    <div className={pictureLook.how}>
       <Picture drawing={picture} label={textOf(language, 'how', column)} />
       <p>{textOf(language, 'how', column)}</p>
     </div>
@@ -75,7 +83,12 @@ function HowTo({ question, language }: { readonly question: QuestionView; readon
 export function Picture({ drawing, label }: { readonly drawing: Drawing | null; readonly label: string }) {
   if (drawing === null) return null;
   return (
-    <svg role="img" aria-label={label} viewBox={`0 0 ${drawing.width} ${drawing.height}`} className={look.picture}>
+    <svg
+      role="img"
+      aria-label={label}
+      viewBox={`0 0 ${drawing.width} ${drawing.height}`}
+      className={pictureLook.picture}
+    >
       <DrawingShapes shapes={drawing.shapes} />
     </svg>
   );

@@ -4,8 +4,10 @@ import type { OrderView } from '#lib/services/self-service/order-view.ts';
 import { amountIn, dayIn } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { keyOf, say } from '#lib/wording/wording.ts';
+import formLook from './form.module.css';
 import { Choice, Field } from './frame-blocks.tsx';
-import look from './hire.module.css';
+import sheetLook from './sheet.module.css';
+import toldLook from './told.module.css';
 
 interface SheetProps {
   readonly order: OrderView;
@@ -20,13 +22,13 @@ export function QuoteSheet({ order, token, language }: SheetProps) {
   const amount = amountIn(language, { amount_minor: quote.total_minor, currency: quote.currency });
   const mayAccept = order.mayAct && stage === 'quoted' && quote.standing === 'open' && !order.withDesk;
   return (
-    <section className={look.sheet} aria-labelledby="quote">
+    <section className={sheetLook.sheet} aria-labelledby="quote">
       <h2 id="quote">{say(language, 'quote.title', { quote: quote.name })}</h2>
-      <p className={look.total}>
+      <p className={toldLook.total}>
         {amount} {quote.currency}
       </p>
       <Validity quote={quote} language={language} />
-      <p className={look.row}>
+      <p className={sheetLook.row}>
         <a className="button" href={hirePaths.paper(token, 'quote')}>
           {say(language, 'quote.pdf')}
           <PaperLanguage quote={quote} language={language} />
@@ -36,7 +38,7 @@ export function QuoteSheet({ order, token, language }: SheetProps) {
         </a>
       </p>
       {mayAccept && (
-        <form method="post" action={hirePaths.deed(token, 'accept')} className={look.inner}>
+        <form method="post" action={hirePaths.deed(token, 'accept')} className={sheetLook.inner}>
           <h3>{say(language, 'quote.accept-title')}</h3>
           <input type="hidden" name="quote" value={quote.name} />
           {quote.options.length > 0 && (
@@ -63,11 +65,11 @@ export function QuoteSheet({ order, token, language }: SheetProps) {
           <Field name="order_number" label={say(language, 'quote.order-number')}>
             <input id="order_number" name="order_number" required maxLength={60} autoComplete="off" />
           </Field>
-          <label className={look.tick}>
+          <label className={formLook.tick}>
             <input type="checkbox" name="terms" value="accepted" required />
             <span>{say(language, 'quote.terms')}</span>
           </label>
-          <button type="submit" className={`button main ${look.wide}`}>
+          <button type="submit" className={`button main ${formLook.wide}`}>
             {quote.options.length > 0
               ? say(language, 'quote.accept-some')
               : say(language, 'quote.accept', { amount, currency: quote.currency })}
@@ -94,7 +96,7 @@ export function PaperLanguage({
 function Validity({ quote, language }: { readonly quote: OrderQuote; readonly language: Language }) {
   const date = dayIn(language, quote.validUntil);
   const closed = CLOSED[quote.standing];
-  if (closed !== undefined) return <p className={look.notFree}>{say(language, closed, { date })}</p>;
+  if (closed !== undefined) return <p className={sheetLook.notFree}>{say(language, closed, { date })}</p>;
   return quote.standing === 'open' ? <p>{say(language, 'quote.valid', { date })}</p> : null;
 }
 
@@ -105,9 +107,9 @@ const CLOSED: Partial<Readonly<Record<OrderQuote['standing'], 'quote.lapsed' | '
 function Older({ order, language }: Pick<SheetProps, 'order' | 'language'>) {
   if (order.older.length === 0) return null;
   return (
-    <div className={look.inner}>
+    <div className={sheetLook.inner}>
       <h3>{say(language, 'older.title')}</h3>
-      <ul className={look.pieces}>
+      <ul className={toldLook.pieces}>
         {order.older.map(({ name, standing }) => (
           <li key={name}>{say(language, keyOf('older', standing) ?? 'older.other', { quote: name })}</li>
         ))}

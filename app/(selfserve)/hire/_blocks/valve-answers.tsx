@@ -5,9 +5,11 @@ import type { ToldRange, ValveResult } from '#lib/services/self-service/valve-an
 import { durationIn } from '#lib/wording/forms.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { say, type WordingKey } from '#lib/wording/wording.ts';
-import look from './hire.module.css';
+import pictureLook from './picture.module.css';
 import { pieceName } from './piece-name.tsx';
 import { Picture, textOf } from './question-form.tsx';
+import sheetLook from './sheet.module.css';
+import toldLook from './told.module.css';
 
 interface AnswersProps {
   readonly order: OrderView;
@@ -30,17 +32,17 @@ export function ValveAnswers({ order, answer, token, language, from }: AnswersPr
   const { valves } = answer;
   const first = from < valves.length ? from : 0;
   return (
-    <section className={look.sheet} aria-labelledby="valves-answered">
+    <section className={sheetLook.sheet} aria-labelledby="valves-answered">
       <h2 id="valves-answered">{say(language, 'order.valves')}</h2>
       {valves.slice(first, first + VALVES_A_PAGE).map((valve) => (
         <details
           key={valve.lineId}
-          className={look.valve}
+          className={toldLook.valve}
           open={order.stage !== 'accepted' && valves.length <= OPEN_UP_TO}
         >
           <summary>
             <strong>{valve.tag}</strong>
-            <span className={valve.handOver.length === 0 ? look.firm : look.open}>
+            <span className={valve.handOver.length === 0 ? toldLook.firm : toldLook.open}>
               {say(language, valve.handOver.length === 0 ? 'result.firm' : 'result.not-firm')}
             </span>
           </summary>
@@ -53,7 +55,7 @@ export function ValveAnswers({ order, answer, token, language, from }: AnswersPr
         </details>
       ))}
       {valves.length > VALVES_A_PAGE && (
-        <nav className={look.row} aria-label={say(language, 'order.valves')}>
+        <nav className={sheetLook.row} aria-label={say(language, 'order.valves')}>
           {valves.flatMap(({ lineId }, index) =>
             index % VALVES_A_PAGE > 0
               ? []
@@ -83,7 +85,7 @@ function ValveAnswer({ valve, language }: { readonly valve: ValveResult; readonl
       {kit !== null && (
         <>
           <section
-            className={look.scroll}
+            className={pictureLook.scroll}
             {...SCROLLS}
             aria-label={say(language, 'result.drawing', { tag: valve.tag })}
           >
@@ -97,7 +99,7 @@ function ValveAnswer({ valve, language }: { readonly valve: ValveResult; readonl
             })}
           </p>
           <p>{say(language, 'result.cannot', { most: Math.ceil(kit.most_nm) })}</p>
-          {kit.mayNotMove && <p className={look.caution}>{say(language, 'result.may-not-move')}</p>}
+          {kit.mayNotMove && <p className={sheetLook.caution}>{say(language, 'result.may-not-move')}</p>}
         </>
       )}
       {assumed.length > 0 && (
@@ -105,7 +107,7 @@ function ValveAnswer({ valve, language }: { readonly valve: ValveResult; readonl
           <summary>
             {say(language, 'result.assumed')} ({assumed.length})
           </summary>
-          <dl className={look.assumed}>
+          <dl className={toldLook.assumed}>
             {assumed.map((column) => (
               <div key={column}>
                 <dt>{textOf(language, 'name', column)}</dt>
@@ -132,7 +134,7 @@ export function Ranges({
     ['valve.turns', valve.turns],
   ];
   return (
-    <ul className={look.ranges}>
+    <ul className={toldLook.ranges}>
       {rows.map(([key, { low, high, guessed }]) => (
         <li key={key}>
           {say(language, key, { low: rounded(low), high: rounded(high) })}

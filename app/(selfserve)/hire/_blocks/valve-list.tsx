@@ -3,8 +3,10 @@ import type { OrderView } from '#lib/services/self-service/order-view.ts';
 import type { Language } from '#lib/wording/language.ts';
 import { tellerFor } from '#lib/wording/told-in.ts';
 import { say } from '#lib/wording/wording.ts';
-import look from './hire.module.css';
+import formLook from './form.module.css';
 import { ListFields } from './list-fields.tsx';
+import sheetLook from './sheet.module.css';
+import toldLook from './told.module.css';
 
 interface ListProps {
   readonly order: OrderView;
@@ -16,11 +18,11 @@ interface ListProps {
 export function ValveList({ order, token, language }: ListProps) {
   if (!order.mayChange && order.answer !== null) return null;
   return (
-    <section className={look.sheet} aria-labelledby="valves">
+    <section className={sheetLook.sheet} aria-labelledby="valves">
       <h2 id="valves">{say(language, order.answer === null ? 'order.valves' : 'start.list-title')}</h2>
       {order.valves.length === 0 && <p>{say(language, 'order.empty')}</p>}
       {order.answer === null && order.valves.length > 0 && (
-        <ul className={look.tags}>
+        <ul className={toldLook.tags}>
           {order.valves.map(({ lineId, tag }) => (
             <li key={lineId}>
               <a href={hirePaths.valve(token, lineId)}>{tag}</a>
@@ -32,7 +34,7 @@ export function ValveList({ order, token, language }: ListProps) {
       {order.mayChange && (
         <>
           <form method="post" action={hirePaths.deed(token, 'valve')}>
-            <button type="submit" className={`button ${look.wide}`}>
+            <button type="submit" className={`button ${formLook.wide}`}>
               {say(language, 'order.add')}
             </button>
           </form>
@@ -40,7 +42,7 @@ export function ValveList({ order, token, language }: ListProps) {
             <summary>{say(language, 'order.add-list')}</summary>
             <form method="post" action={hirePaths.deed(token, 'list')} encType="multipart/form-data">
               <ListFields language={language} />
-              <button type="submit" className={`button ${look.wide}`}>
+              <button type="submit" className={`button ${formLook.wide}`}>
                 {say(language, 'start.list-go')}
               </button>
             </form>

@@ -8,9 +8,12 @@ import type { Language } from '#lib/wording/language.ts';
 import { tellerFor } from '#lib/wording/told-in.ts';
 import { keyOf, say } from '#lib/wording/wording.ts';
 import columns from '../../../_blocks/columns.module.css';
+import formLook from '../../../_blocks/form.module.css';
+import frameLook from '../../../_blocks/frame.module.css';
 import { NoPage, Refused, type SearchParams, textIn } from '../../../_blocks/frame-blocks.tsx';
-import look from '../../../_blocks/hire.module.css';
 import { fieldsOf } from '../../../_blocks/list-fields-text.ts';
+import sheetLook from '../../../_blocks/sheet.module.css';
+import toldLook from '../../../_blocks/told.module.css';
 
 export const dynamic = 'force-dynamic';
 
@@ -40,17 +43,17 @@ export default async function ListPage({ params, searchParams }: ListProps) {
         <a href={hirePaths.order(token)}>{say(language, 'answer.back')}</a>
       </p>
       <h1>{say(language, 'columns.title')}</h1>
-      <p className={look.lead}>{say(language, 'columns.lead')}</p>
+      <p className={frameLook.lead}>{say(language, 'columns.lead')}</p>
       <Refused code={textIn(search.refused)} wait={textIn(search.wait)} language={language} />
       <Sheets view={view} token={token} fileId={fileId} language={language} />
-      <form method="post" action={hirePaths.deed(token, 'list-columns')} className={look.sheet}>
+      <form method="post" action={hirePaths.deed(token, 'list-columns')} className={sheetLook.sheet}>
         <input type="hidden" name="list" value={fileId} />
         <input type="hidden" name="table" value={view.table} />
         <p className="soft">{view.fileName}</p>
         {view.columns.map((column) => (
           <Column key={column.index} column={column} language={language} />
         ))}
-        <p role="status" className={view.lines === 0 ? look.notFree : look.done}>
+        <p role="status" className={view.lines === 0 ? sheetLook.notFree : sheetLook.done}>
           {say(language, view.lines === 1 ? 'columns.lines-one' : 'columns.lines', { count: view.lines })}
         </p>
         <div className={columns.pairEqual}>
@@ -78,7 +81,7 @@ interface SheetsProps {
 function Sheets({ view, token, fileId, language }: SheetsProps) {
   if (view.tables.length < 2) return null;
   return (
-    <nav aria-label={say(language, 'columns.sheet')} className={look.row}>
+    <nav aria-label={say(language, 'columns.sheet')} className={sheetLook.row}>
       {view.tables.map((name) => (
         <a
           key={name}
@@ -99,7 +102,7 @@ function Column({ column, language }: { readonly column: ListColumn; readonly la
   const id = `column-${index}`;
   const name = header === '' ? say(language, 'columns.no-name', { number: index + 1 }) : header;
   return (
-    <div className={isUnderstood ? look.field : `${look.field} ${look.notFree}`}>
+    <div className={isUnderstood ? formLook.field : `${formLook.field} ${sheetLook.notFree}`}>
       <label htmlFor={id}>{name}</label>
       <small>{values.join(' · ')}</small>
       <select id={id} name={id} defaultValue={field}>
@@ -123,9 +126,9 @@ function Problems({ view, language }: Pick<SheetsProps, 'view' | 'language'>) {
   const { told } = tellerFor({ language });
   if (view.problems.length === 0) return null;
   return (
-    <section className={look.sheet} aria-labelledby="problems">
+    <section className={sheetLook.sheet} aria-labelledby="problems">
       <h2 id="problems">{say(language, 'columns.problems')}</h2>
-      <ul className={look.reasons}>
+      <ul className={toldLook.reasons}>
         {view.problems.map(({ row, column, sentence, isRefused }) => {
           const { text, language: spoken } = told(sentence);
           const place =

@@ -7,10 +7,11 @@ import type { Language } from '#lib/wording/language.ts';
 import { choiceWords } from '#lib/wording/reason-words.ts';
 import { say } from '#lib/wording/wording.ts';
 import { DeviceScript } from '../../../_blocks/device-blocks.tsx';
+import formLook from '../../../_blocks/form.module.css';
 import { NoPage, Refused, type SearchParams, textIn } from '../../../_blocks/frame-blocks.tsx';
-import look from '../../../_blocks/hire.module.css';
 import { QuestionForm, textOf } from '../../../_blocks/question-form.tsx';
 import { questionPicture } from '../../../_blocks/question-picture.ts';
+import sheetLook from '../../../_blocks/sheet.module.css';
 import { SoFar } from '../../../_blocks/so-far.tsx';
 
 export const dynamic = 'force-dynamic';
@@ -54,7 +55,7 @@ export default async function ValvePage({ params, searchParams }: ValveProps) {
         </>
       )}
       {next === undefined && findOut !== null && (
-        <p className={look.caution}>
+        <p className={sheetLook.caution}>
           {say(language, 'valve.find-out', {
             name: textOf(language, 'name', findOut.column),
             how: textOf(language, 'how', findOut.column),
@@ -62,7 +63,7 @@ export default async function ValvePage({ params, searchParams }: ValveProps) {
         </p>
       )}
       <p>
-        <a className={`button ${next === undefined ? 'main' : ''} ${look.wide}`} href={hirePaths.order(token)}>
+        <a className={`button ${next === undefined ? 'main' : ''} ${formLook.wide}`} href={hirePaths.order(token)}>
           {say(language, 'valve.enough')}
         </a>
       </p>
@@ -89,7 +90,7 @@ function PhotoForm({ token, valve, language }: PartProps) {
       method="post"
       action={hirePaths.deed(token, 'photo')}
       encType="multipart/form-data"
-      className={look.sheet}
+      className={sheetLook.sheet}
       aria-labelledby="photo-title"
     >
       <h2 id="photo-title">{say(language, 'valve.photo')}</h2>
@@ -114,9 +115,9 @@ function PhotoForm({ token, valve, language }: PartProps) {
 function Answered({ token, valve, language }: PartProps) {
   const answers = Object.entries(valve.cells).filter(([column, text]) => column !== 'tag' && text !== '');
   return (
-    <details className={look.sheet}>
-      <summary className={look.summary}>{say(language, 'valve.change')}</summary>
-      <ul className={look.answered}>
+    <details className={sheetLook.sheet}>
+      <summary className={sheetLook.summary}>{say(language, 'valve.change')}</summary>
+      <ul className={formLook.answered}>
         {answers.map(([column, text]) => (
           <li key={column}>
             <form method="post" action={hirePaths.deed(token, 'answer')}>
