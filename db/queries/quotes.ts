@@ -22,6 +22,35 @@ export function latestPlan(db: DbOrTx, { enquiryId, slot }: OptionKey): PlanRow 
   return db.select().from(plan).where(ofOption(enquiryId, slot)).orderBy(desc(plan.id)).limit(1).get();
 }
 
+export interface PlanFigures {
+  readonly preference: string;
+  readonly served: number;
+  readonly cost_minor: number;
+  readonly time_s: number;
+  readonly mass_kg: number;
+  readonly pieces: number;
+}
+
+/** Figures of the plan before the newest, one row a preference, without reading the rest of it; none where there is no earlier one. */
+export function planFiguresBefore(db: DbOrTx, { enquiryId, slot }: OptionKey): readonly PlanFigures[] {
+  const before = db
+    .select({ id: plan.id })
+    .from(plan)
+    .where(ofOption(enquiryId, slot))
+    .orderBy(desc(plan.id))
+    .offset(1)
+    .limit(1)
+    .get();
+  if (before === undefined) return [];
+  const ofKits = (figure: string) =>
+    sql`(SELECT coalesce(sum(json_extract(k.value, ${`$.${figure}`})), 0) FROM json_each(p.value, '$.kits') AS k)`;
+  return db.all<PlanFigures>(sql`
+    SELECT json_extract(p.value, '$.preference') AS preference, json_extract(p.value, '$.fleet.served') AS served,
+      json_extract(p.value, '$.fleet.cost_minor') AS cost_minor,
+      ${ofKits('time_s')} AS time_s, ${ofKits('mass_kg')} AS mass_kg, ${ofKits('pieces')} AS pieces
+    FROM ${plan}, json_each(${plan.result_json}, '$.plans') AS p WHERE ${plan.id} = ${before.id}`);
+}
+
 function ofOption(enquiryId: number, slot: number) {
   return and(eq(plan.enquiry_id, enquiryId), eq(plan.option_slot, slot));
 }

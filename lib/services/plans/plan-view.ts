@@ -5,6 +5,7 @@
  * Read next: ../quotes/price-outcome.ts.
  */
 
+import { type PlanFigures, planFiguresBefore } from '#db/queries/quotes.ts';
 import { NO_CHOICES } from '#lib/contracts/price-choices.ts';
 import { partNumbers } from '#lib/documents/drawings/part-numbers.ts';
 import type { CrewDaysInput } from '#lib/documents/papers/paper-inputs.ts';
@@ -50,6 +51,10 @@ export interface PlanSummary {
   readonly proof: string;
 }
 
+export type PlanBefore = Pick<PlanSummary, 'served' | 'cost_minor' | 'hours' | 'mass_kg' | 'pieces'> & {
+  readonly preference: string;
+};
+
 export interface PlannedLineView {
   readonly tag: string;
   readonly asked: number;
@@ -66,6 +71,8 @@ export interface PlanView {
   readonly priceCurrency: string;
   readonly shown: Preference;
   readonly summaries: readonly PlanSummary[];
+  /** The same of the plan that this one followed, by preference; empty where it is the first. */
+  readonly before: readonly PlanBefore[];
   /** Valves of the schedule that no equipment fits; a plan's own count leaves them out. */
   readonly fittingNothing: number;
   readonly kits: readonly {
@@ -132,6 +139,7 @@ export function readPlanView(
     priceCurrency: quoted,
     shown: outcome.preference,
     summaries: worked.plans.map((plan) => ({ ...summaryOf(plan, price(plan)), asked: plan.fleet.asked + beyond })),
+    before: planFiguresBefore(context.database.db, { enquiryId: input.enquiryId, slot: OWN_SLOT }).map(beforeOf),
     fittingNothing: beyond,
     kits: outcome.kits.map((kit) => ({
       ...kit,
@@ -176,6 +184,10 @@ function summaryOf(plan: PlanOutcome, price: PricedPlan): Omit<PlanSummary, 'ask
     gap: plan.fleet.gap,
     proof: plan.fleet.proof,
   };
+}
+
+function beforeOf({ time_s, ...figures }: PlanFigures): PlanBefore {
+  return { ...figures, hours: time_s / 3600 };
 }
 
 const TAGS_SHOWN = 20;

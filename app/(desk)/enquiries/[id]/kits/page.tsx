@@ -29,7 +29,7 @@ import { PlanLines, PlanRefusals } from './plan-lines.client.tsx';
 import { PlanPreferences } from './plan-preferences.client.tsx';
 import { PlanRun } from './plan-run.client.tsx';
 import { PlanWays } from './plan-ways.client.tsx';
-import { preferenceRows } from './preference-rows.ts';
+import { preferenceRows, sinceBefore } from './preference-rows.ts';
 import { ShortOf } from './short-of.tsx';
 import { StudyRun } from './study-run.client.tsx';
 import { tellWays, tellWithout } from './tell-cases.ts';
@@ -108,6 +108,7 @@ interface PlannedProps {
 function Planned({ enquiry, view, names, roles, system, texts, study, shortage }: PlannedProps) {
   const { id: enquiryId, version, constraints } = enquiry;
   const money = moneyText(texts, view.currency);
+  const printing = { system, money, priceMoney: moneyText(texts, view.priceCurrency) };
   const withoutStudy = study('without');
   const without = withoutOf(withoutStudy, money);
   const groups = groupLines(view.lines, { names, system });
@@ -122,7 +123,8 @@ function Planned({ enquiry, view, names, roles, system, texts, study, shortage }
           enquiryId={enquiryId}
           version={version}
           shown={view.shown}
-          rows={preferenceRows(view, { system, money, priceMoney: moneyText(texts, view.priceCurrency) })}
+          rows={preferenceRows(view, printing)}
+          since={sinceBefore(view, printing)}
         />
       </section>
       <Frontier {...{ enquiry, view, money }} study={study('frontier')} />

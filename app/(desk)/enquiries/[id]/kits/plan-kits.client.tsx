@@ -1,6 +1,6 @@
 'use client';
 import { useRouter } from 'next/navigation';
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useState, useTransition } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
@@ -35,19 +35,22 @@ export function PlanKits(props: KitsProps) {
   const { enquiryId, version, choices, names, kits, roles, tags, partRoles } = props;
   const router = useRouter();
   const [problem, setProblem] = useState('');
-  const [busy, setBusy] = useState(false);
+  const [saving, setSaving] = useState(false);
+  // Until the page is read again it holds the version before: a further choice would seem to be somebody else's.
+  const [reading, startReading] = useTransition();
+  const busy = saving || reading;
   const [last, setLast] = useState<Changed | null>(null);
 
   async function change(next: Choices, told: string): Promise<void> {
-    setBusy(true);
+    setSaving(true);
     setProblem('');
     const path = `/api/v1/enquiries/${enquiryId}`;
     const saved = await send({ path, method: 'PATCH', body: { version, constraints: next } });
     const started = saved.ok ? await send({ path: `${path}/plan`, method: 'POST' }) : saved;
-    setBusy(false);
+    setSaving(false);
     if (saved.ok) setLast(told === '' ? null : { told, before: choices });
     if (!started.ok) setProblem(started.sentence);
-    router.refresh();
+    startReading(() => router.refresh());
   }
   const named = (part: string): string => `${names[part] ?? 'unknown part'} (${part})`;
   const tools: ItemTools = {

@@ -1,11 +1,12 @@
 'use client';
 import { useRouter } from 'next/navigation';
-import { useState } from 'react';
+import { useState, useTransition } from 'react';
 import { send } from '#app/_ui/plan/plan-send.ts';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
 import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import type { PlanSummary } from '#lib/services/plans/plan-view.ts';
+import { PLAN_BEFORE } from './plan-before.ts';
 
 /** One plan as the table shows it, every figure as text. */
 export interface PreferenceRow {
@@ -19,7 +20,7 @@ export interface PreferenceRow {
   readonly pieces: string;
   readonly gap: string;
   readonly proof: string;
-  /** By the plan it is compared with: more or less of each figure; null for itself. */
+  /** By the plan it is compared with, the one before among them: more or less of each figure; null for itself and where there is none. */
   readonly against: Readonly<Record<string, Readonly<Record<Figure, string>> | null>>;
 }
 
@@ -30,39 +31,43 @@ interface PreferencesProps {
   readonly version: number;
   readonly shown: PlanSummary['preference'];
   readonly rows: readonly PreferenceRow[];
+  /** What the shown plan has more or less than the one before; undefined for the first. */
+  readonly since: string | undefined;
 }
 
 /** The four plans side by side; the chosen one is what kits, price and papers follow. */
-export function PlanPreferences({ enquiryId, version, shown, rows }: PreferencesProps) {
+export function PlanPreferences({ enquiryId, version, shown, rows, since }: PreferencesProps) {
   const router = useRouter();
-  const [base, setBase] = useState<PlanSummary['preference'] | ''>('');
+  const [base, setBase] = useState('');
   const [problem, setProblem] = useState('');
-  const [busy, setBusy] = useState(false);
+  const [saving, setSaving] = useState(false);
+  const [reading, startReading] = useTransition();
+  const busy = saving || reading;
 
   async function choose(preference: PlanSummary['preference']): Promise<void> {
-    setBusy(true);
+    setSaving(true);
     const answer = await send({
       path: `/api/v1/enquiries/${enquiryId}`,
       method: 'PATCH',
       body: { version, preference },
     });
-    setBusy(false);
+    setSaving(false);
     setProblem(answer.ok ? '' : answer.sentence);
-    router.refresh();
+    startReading(() => router.refresh());
   }
 
   return (
     <>
+      {since === undefined ? null : (
+        <p className={styles.screenOnly}>
+          Against the plan before: <ShownWords>{since}</ShownWords>.
+        </p>
+      )}
       <label className={`${styles.field} ${styles.screenOnly}`} style={{ justifyItems: 'start' }}>
         Show differences from
-        <select
-          className={styles.input}
-          value={base}
-          onChange={(event) =>
-            setBase(rows.find(({ preference }) => preference === event.target.value)?.preference ?? '')
-          }
-        >
+        <select className={styles.input} value={base} onChange={(event) => setBase(event.target.value)}>
           <option value="">no other plan</option>
+          {since === undefined ? null : <option value={PLAN_BEFORE}>The plan before this one</option>}
           {rows.map((row) => (
             <option key={row.preference} value={row.preference}>
               {row.name}
