@@ -1,92 +1,11 @@
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
 import { forgetTries } from './forgotten-tries.ts';
+import { answerAll, isAccessible, KNOWN, PHONE, startWith, tellWho, toAnswer, untilAnswered } from './hire-steps.ts';
 import { expect, test } from './signed-in.ts';
 
 test.beforeEach(forgetTries);
 
-/** A telephone in the hand. */
-const PHONE = { width: 390, height: 844 };
 /** Scripts take their time on a slow connection; nothing that is done here may wait for them. */
 const SCRIPTS_LATE_MS = 4_000;
-
-/** What is known of a gate valve with a rising stem, by the field that asks it. */
-const KNOWN: Readonly<Record<string, string>> = {
-  differential_pressure: '4 bar',
-  stem: 'rising through the wheel',
-  wheel_diameter: '350 mm',
-  last_operated: '1 year',
-  faces: 'up',
-  service: 'other',
-  locked: 'no',
-};
-
-interface FirstValve {
-  readonly turned: string;
-  readonly size: string;
-}
-
-async function startWith(page: Page, { turned, size }: FirstValve) {
-  await page.goto('/hire');
-  await page.getByRole('group', { name: 'What does a person turn?' }).getByLabel(turned).check();
-  await page.getByRole('group', { name: 'What kind of valve is it?' }).getByLabel('Gate valve').check();
-  await page.getByLabel('Size, such as DN 150 or 6 in').fill(size);
-  await page.getByRole('group', { name: 'How does it move by hand?' }).getByLabel('Freely').check();
-  await page.getByRole('group', { name: 'Is it a hazardous area' }).getByLabel('No', { exact: true }).check();
-  // Faster than this no person fills the form in, and the house says so.
-  await page.waitForTimeout(2_100);
-  await page.getByRole('button', { name: 'Show what fits' }).click();
-  await expect(page.getByRole('heading', { name: 'Valve V1' })).toBeVisible();
-}
-
-/** Answers what is asked from what is known, and “I don't know” to everything else, until nothing is asked any more. */
-async function answerAll(page: Page, known: Readonly<Record<string, string>>) {
-  for (let turn = 0; turn < 20; turn += 1) {
-    const question = page.locator('form[aria-labelledby^="ask-"]');
-    if ((await question.count()) === 0) return;
-    const column = await question.locator('input[name="column"]').inputValue();
-    const answer = known[column];
-    const choice = question.locator(`button[name="answer"][value="${answer ?? 'nothing'}"]`);
-    if (answer === undefined) await question.getByRole('button', { name: 'I don’t know' }).click();
-    else if ((await choice.count()) > 0) await choice.click();
-    else {
-      await question.getByRole('textbox').fill(answer);
-      await question.getByRole('button', { name: 'Answer' }).click();
-    }
-    await expect(page.locator(`#ask-${column}`)).toHaveCount(0);
-  }
-}
-
-async function toAnswer(page: Page) {
-  await page.getByRole('link', { name: 'Enough, show the answer' }).click();
-  await untilAnswered(page);
-}
-
-/** A page that is still working loads itself again; a telephone that does not may press the link. */
-async function untilAnswered(page: Page) {
-  await expect(async () => {
-    if ((await page.locator('#answer').count()) === 0) await page.reload();
-    await expect(page.locator('#answer')).toBeVisible({ timeout: 2_000 });
-  }).toPass({ timeout: 90_000 });
-}
-
-async function tellWho(page: Page, button: string) {
-  const form = page.locator('form').filter({ has: page.getByRole('button', { name: button }) });
-  await form.getByLabel('Your name').fill('Mara Quist');
-  await form.getByLabel('Firm').fill('Quist Pipework');
-  await form.getByLabel('Mail address').fill('mara@quist.example');
-  await form.getByRole('button', { name: button }).click();
-}
-
-async function isAccessible(page: Page) {
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
-  }
-  const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-  expect(wider, 'The page is no wider than the telephone').toBeLessThanOrEqual(0);
-}
 
 test.describe('a contractor with a telephone whose scripts come late', () => {
   test.use({ who: 'nobody', viewport: PHONE });

@@ -32,10 +32,11 @@ export function LongerSheets(props: LongerProps) {
 }
 
 function NoticeSheet({ order, booking, token, language }: LongerProps) {
-  const { toNotice, notices, chargeEnds } = booking.hire;
+  const { toNotice, notices, chargeEnds, missing, isLate } = booking.hire;
+  const isAway = missing.some(({ lost }) => lost === 'awaited');
   if (notices.length === 0 && (toNotice.length === 0 || !order.mayAct)) return null;
   return (
-    <details className={sheetLook.sheet} open={notices.length > 0 || booking.hire.isLate}>
+    <details className={sheetLook.sheet} open={(notices.length > 0 && isAway) || isLate}>
       <summary className={sheetLook.summary}>{say(language, 'notice.title')}</summary>
       {notices.map(({ number, at, saidBy, serials }) => (
         <p key={number} role="status" className={sheetLook.done}>
@@ -43,7 +44,7 @@ function NoticeSheet({ order, booking, token, language }: LongerProps) {
           <small>{serials.join(', ')}</small>
         </p>
       ))}
-      {notices.length > 0 && <p>{say(language, 'notice.keep')}</p>}
+      {notices.length > 0 && isAway && <p>{say(language, 'notice.keep')}</p>}
       {toNotice.length > 0 && order.mayAct && (
         <form method="post" action={hirePaths.deed(token, 'off-hire')}>
           <p>{say(language, chargeEnds === 'collection' ? 'notice.lead-collection' : 'notice.lead-notice')}</p>
