@@ -6,6 +6,7 @@ import type { Language } from '#lib/wording/language.ts';
 import { keyOf, say } from '#lib/wording/wording.ts';
 import { pieceName } from './piece-name.tsx';
 import sheetLook from './sheet.module.css';
+import line from './steps.module.css';
 import toldLook from './told.module.css';
 
 interface HireProps {
@@ -41,7 +42,9 @@ function Delivered({ hire, language }: Shown) {
           <p>{say(language, 'out.left', { date: dayIn(language, leftAt), hour: hourOf(leftAt) })}</p>
           <ul className={toldLook.pieces}>
             {pieces.map((piece) => (
-              <li key={`${piece.model} ${piece.serial}`}>{pieceWords(language, piece)}</li>
+              <li key={`${piece.model} ${piece.serial}`}>
+                <PieceWords piece={piece} language={language} />
+              </li>
             ))}
           </ul>
         </div>
@@ -62,7 +65,7 @@ function CameBack({ hire, language }: Shown) {
           <ul className={toldLook.pieces}>
             {pieces.map((piece) => (
               <li key={`${piece.model} ${piece.serial}`}>
-                {pieceWords(language, piece)}
+                <PieceWords piece={piece} language={language} />
                 <small>{conditionWords(language, piece)}</small>
               </li>
             ))}
@@ -75,7 +78,7 @@ function CameBack({ hire, language }: Shown) {
           <ul className={toldLook.reasons}>
             {hire.missing.map((piece) => (
               <li key={`${piece.model} ${piece.serial}`}>
-                {pieceWords(language, piece)}
+                <PieceWords piece={piece} language={language} />
                 {piece.lost === 'lost' && <small> {say(language, 'back.lost')}</small>}
               </li>
             ))}
@@ -86,11 +89,25 @@ function CameBack({ hire, language }: Shown) {
   );
 }
 
-export function pieceWords(language: Language, piece: HiredPieceView): string {
+interface PieceProps {
+  readonly piece: HiredPieceView;
+  readonly language: Language;
+}
+
+/** A piece by its name and number; the number is never broken at its hyphen. */
+export function PieceWords({ piece, language }: PieceProps) {
   const { serial, count } = piece;
   const name = pieceName(piece, language);
-  if (serial !== '') return say(language, 'piece.serial', { name, serial });
-  return count === 1 ? name : `${count} × ${name}`;
+  if (serial === '') return count === 1 ? name : `${count} × ${name}`;
+  const words = say(language, 'piece.serial', { name, serial });
+  const at = words.lastIndexOf(serial);
+  return (
+    <>
+      {words.slice(0, at)}
+      <span className={line.number}>{serial}</span>
+      {words.slice(at + serial.length)}
+    </>
+  );
 }
 
 function conditionWords(language: Language, piece: OrderHire['returns'][number]['pieces'][number]): string {

@@ -9,7 +9,7 @@ import type { Language } from '#lib/wording/language.ts';
 import { say } from '#lib/wording/wording.ts';
 import formLook from './form.module.css';
 import { Field } from './frame-blocks.tsx';
-import { pieceWords } from './hire-sheets.tsx';
+import { PieceWords } from './hire-sheets.tsx';
 import sheetLook from './sheet.module.css';
 
 interface LongerProps {
@@ -53,7 +53,9 @@ function NoticeSheet({ order, booking, token, language }: LongerProps) {
             {toNotice.map((piece) => (
               <label key={piece.serial}>
                 <input type="checkbox" name="serial" value={piece.serial} defaultChecked />
-                <span>{pieceWords(language, piece)}</span>
+                <span>
+                  <PieceWords piece={piece} language={language} />
+                </span>
               </label>
             ))}
           </fieldset>

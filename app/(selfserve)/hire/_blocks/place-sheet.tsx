@@ -19,12 +19,15 @@ export function PlaceSheet({ order, token, language }: SheetProps) {
     date: dayIn(language, startsOn),
     days,
   });
-  if (!order.mayChange)
-    return (
+  if (!order.mayChange) {
+    // Of what is booked the days stand with the booking: they may have grown.
+    const told = order.stage === 'accepted' ? name : `${name} ${dates}`;
+    return told === '' ? null : (
       <p className="soft">
-        {say(language, 'order.place')}: {name} {dates}
+        {say(language, 'order.place')}: {told}
       </p>
     );
+  }
   const yesNo = [
     { value: 'yes', words: say(language, 'choice.yes') },
     { value: 'no', words: say(language, 'choice.no') },
