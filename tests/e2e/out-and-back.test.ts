@@ -67,8 +67,8 @@ test('nothing leaves unlooked at or that does not belong, what came back is phot
   await expect(loss.getByText('half of an old one', { exact: false })).toBeVisible();
   await strikeAll(desk);
   await desk.getByRole('button', { name: 'Issue the return note' }).click();
-  await expect(desk.getByText(/Return note N-\d+ is issued\./)).toBeVisible({ timeout: 60_000 });
-  const paper = (await desk.getByRole('link', { name: /Return note N-/ }).getAttribute('href')) ?? '';
+  await expect(desk.getByText(/Return note R-\d+ is issued\./)).toBeVisible({ timeout: 60_000 });
+  const paper = (await desk.getByRole('link', { name: /Return note R-/ }).getAttribute('href')) ?? '';
   const words = readPdf(await (await desk.request.get(paper)).body()).text;
   for (const part of [damaged, missing, 'half of an old one']) expect(words).toContain(part);
 });

@@ -72,8 +72,8 @@ test('what was quoted is picked, packed, labelled, signed out, comes back in par
   await expect(desk.getByRole('article', { name: new RegExp(`Loss: .*${missing}`) })).toBeVisible();
   expect(await approveAll(desk)).toBeGreaterThan(1);
   await desk.getByRole('button', { name: 'Issue the return note' }).click();
-  await expect(desk.getByText(/Return note N-\d+ is issued\./)).toBeVisible({ timeout: 60_000 });
-  const note = readPdf(await openedPdf(desk, /Return note N-/)).text;
+  await expect(desk.getByText(/Return note R-\d+ is issued\./)).toBeVisible({ timeout: 60_000 });
+  const note = readPdf(await openedPdf(desk, /Return note R-/)).text;
   for (const part of [number, damaged, missing, 'DAMAGED', 'MISSING', 'square worn round', 'Still with you'])
     expect(note).toContain(part);
   for (const serial of rest) expect(note).toContain(serial);

@@ -253,7 +253,7 @@ describe('papers by program', () => {
       expect(mime).toBe('application/pdf');
       expect(Buffer.from(bytes).subarray(0, 5).toString()).toBe('%PDF-');
     }
-    expect(codeOf(await paper('N-99999'))).toBe('no-such-paper');
+    expect(codeOf(await paper('R-99999'))).toBe('no-such-paper');
     expect(codeOf(await paper('packing-list'))).toBe('no-such-paper');
     expect(codeOf(await paper('quote', house.other))).toBe('no-such-order');
     expect(codeOf(await paper('quote', { ...house.own, token: 'kw_' }))).toBe('no-key');

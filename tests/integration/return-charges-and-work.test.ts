@@ -54,7 +54,7 @@ describe('charges', () => {
     granted(decideCharge(desk, { ...word, key, decision: { kind: 'struck', reason: 'old' } }));
     granted(decideCharge(desk, { ...word, key, decision: null }));
     expect(granted(openCharges(desk, number)).charges.find((one) => one.key === key)?.word).toBeNull();
-    expect(readReturnNote(desk, 'N-99999')).toMatchObject(REFUSED('no-such-note'));
+    expect(readReturnNote(desk, 'R-99999')).toMatchObject(REFUSED('no-such-note'));
   });
 
   it('need a quote', async () => {

@@ -256,7 +256,7 @@ describe('the return as the link shows it', () => {
     const stranger = strangerOn(house, '2026-03-21');
     const paper = { ...house.asked, language: 'en' as const };
     expect(granted(await readOrderPaper(stranger, { ...paper, kind: note.number })).mime).toBe('application/pdf');
-    expect(codeOf(await readOrderPaper(stranger, { ...paper, kind: 'N-99999' }))).toBe('no-such-paper');
+    expect(codeOf(await readOrderPaper(stranger, { ...paper, kind: 'R-99999' }))).toBe('no-such-paper');
   });
 });
 

@@ -15,7 +15,8 @@ import { optionInputs, type PapersInput } from '#lib/services/quotes/papers-of.t
 import { readPaper } from '#lib/services/quotes/read-paper.ts';
 import { readReturnNote } from '#lib/services/yard/back/read-return-note.ts';
 
-const NOTE = /^N-\d{1,12}$/;
+/** R since a return note and an off-hire notice of one number were hard to tell apart; notes from before keep their N. */
+const NOTE = /^[NR]-\d{1,12}$/;
 
 export function isHirePaper(kind: string): boolean {
   return kind === 'site-sheet' || NOTE.test(kind);

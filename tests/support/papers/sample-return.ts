@@ -3,7 +3,7 @@ import type { ReturnNoteInput } from '#lib/documents/papers/return-inputs.ts';
 import { SAMPLE_CONTEXT } from './sample-plan.ts';
 
 export const SAMPLE_RETURN: ReturnNoteInput = {
-  context: { ...SAMPLE_CONTEXT, number: 'N-00007' },
+  context: { ...SAMPLE_CONTEXT, number: 'R-00007' },
   bookingNumber: 'B-00012',
   quote: 'Q-00031 B',
   exchange: null,

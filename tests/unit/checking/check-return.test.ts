@@ -209,7 +209,7 @@ const FACT = fc.oneof(
     kind: fc.constant('found' as const),
     ...ABOUT,
     charged_minor: MONEY,
-    note: fc.constant('N-00001'),
+    note: fc.constant('R-00001'),
     hire_minor: MONEY,
     sentence: fc.constant('x'),
   }),

@@ -186,7 +186,7 @@ describe('a piece that was charged as lost and is found', () => {
     ...ABOUT,
     kind: 'found',
     charged_minor: toMinor(240_000),
-    note: 'N-00007',
+    note: 'R-00007',
     hire_minor: toMinor(31_500),
     sentence: 'On hire until 2026-04-02.',
     ...change,
@@ -197,7 +197,7 @@ describe('a piece that was charged as lost and is found', () => {
       { kind: 'found', quantity: -1, unit_minor: 240_000, net_minor: -240_000, tax: 'S', open: null },
       { kind: 'until found', quantity: 1, net_minor: 31_500, tax: 'S', sentence: 'On hire until 2026-04-02.' },
     ]);
-    expect(charged([found()])[0]?.sentence).toContain('return note N-00007');
+    expect(charged([found()])[0]?.sentence).toContain('return note R-00007');
   });
 
   it('never costs anything in the end, and nothing at all where nothing was charged', () => {

@@ -99,7 +99,7 @@ function readyNote(db: DbOrTx, { context, number }: NoteWanted): Result<ReadyNot
     });
   const decided = decidedReturn(charges.value);
   if (!decided.ok) return decided;
-  const noteNumber = `N-${String(peekNumber(db, 'return note')).padStart(5, '0')}`;
+  const noteNumber = `R-${String(peekNumber(db, 'return note')).padStart(5, '0')}`;
   const asked = { context, booking: booking.value, number: noteNumber, charges: charges.value, decided: decided.value };
   return ok({ ...asked, noteNumber, paper: returnNoteInput(db, asked) });
 }
