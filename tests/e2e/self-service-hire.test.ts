@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import type { Page } from '@playwright/test';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
 import { personBeside, pickedByTheYard } from './booked-by-the-desk.ts';
+import { strikeAll } from './desk-decides.ts';
 import { forgetTries } from './forgotten-tries.ts';
 import { answerAll, isAccessible, KNOWN, PHONE, startWith, tellWho, toAnswer } from './hire-steps.ts';
 import { expect, test } from './signed-in.ts';
@@ -9,7 +10,7 @@ import { expect, test } from './signed-in.ts';
 test.beforeEach(forgetTries);
 test.use({ who: 'nobody', viewport: PHONE });
 
-test('an order is followed by its link: delivered, kept longer, given notice of, and back with a piece missing', async ({
+test('an order is followed by its link to its end: delivered, kept longer, given notice of, back with a piece missing, and charged', async ({
   page,
   browser,
   baseURL,
@@ -41,6 +42,15 @@ test('an order is followed by its link: delivered, kept longer, given notice of,
   await expect(back.getByRole('listitem').filter({ hasText: missing })).toContainText('noted as lost');
   for (const serial of serials.filter((one) => one !== missing))
     await expect(back.getByRole('listitem').filter({ hasText: serial })).toContainText('in good order');
+
+  await desk.goto(`/yard/charges/${number}`);
+  await strikeAll(desk);
+  await desk.getByRole('button', { name: 'Issue the note and close the booking' }).click();
+  await expect(desk.getByText(/Return note N-\d+ is issued\./)).toBeVisible({ timeout: 60_000 });
+  await page.goto(link);
+  await expect(page.getByRole('region', { name: 'Charges after the return' })).toBeVisible();
+  await standsAt(page, 'finished');
+  await opensPaper(page, { name: /^Return note as PDF/, words: missing });
   await desk.context().close();
 });
 
