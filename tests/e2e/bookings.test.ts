@@ -26,11 +26,11 @@ async function booked(page: Page): Promise<{ readonly enquiryId: number; readonl
 
 async function accessible(page: Page): Promise<void> {
   for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     const { violations } = await new AxeBuilder({ page }).analyze();
     expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html ?? ''}`)).toEqual([]);
   }
-  await page.emulateMedia({ colorScheme: 'light' });
+  await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
 }
 
 test('a booking is found from its quote, confirmed, extended after seeing what it means, and cancelled with a reason', async ({
