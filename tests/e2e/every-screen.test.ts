@@ -51,9 +51,23 @@ test.describe('a stranger', () => {
     await page.getByRole('button', { name: 'Show what fits' }).click();
     await expect(page.getByRole('heading', { name: 'Valve V1' })).toBeVisible();
     const valve = new URL(page.url()).pathname;
-    await sweep(page, { folder: 'app/(selfserve)', start: ['/hire', valve, valve.replace(/\/valve\/.*/, '')] });
+    const order = valve.replace(/\/valve\/.*/, '');
+    const columns = await unclearList(page, order);
+    await sweep(page, { folder: 'app/(selfserve)', start: ['/hire', valve, order, columns] });
   });
 });
+
+/** A list with a column that nobody knows, which asks what its columns mean. */
+async function unclearList(page: Page, order: string): Promise<string> {
+  await page.goto(order);
+  await page.getByText('Add a list').click();
+  await page
+    .getByLabel('Or paste rows here, with the names of the columns in the first row')
+    .fill('tag,size,zxqv,driven by\nA1,DN 100,350 mm,handwheel\nA2,purple,400 mm,handwheel');
+  await page.getByRole('button', { name: 'Read the list' }).click();
+  await expect(page.getByRole('heading', { name: 'What do the columns mean?' })).toBeVisible();
+  return new URL(page.url()).pathname;
+}
 
 async function planAndQuote(page: Page): Promise<void> {
   const base = `/api/v1${ENQUIRY}`;
