@@ -21,15 +21,24 @@ export const KNOWN: Readonly<Record<string, string>> = {
 interface FirstValve {
   readonly turned: string;
   readonly size: string;
+  /** Days from today to the first of the hire; the day that the form proposes where nothing is said. */
+  readonly inDays?: number;
 }
 
-export async function startWith(page: Page, { turned, size }: FirstValve) {
+/** A story that asks what is free chooses days on which no other story has taken anything. */
+export async function beginIn(page: Page, days: number) {
+  const first = new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
+  await page.getByLabel('First day of hire', { exact: true }).fill(first);
+}
+
+export async function startWith(page: Page, { turned, size, inDays }: FirstValve) {
   await page.goto('/hire');
   await page.getByRole('group', { name: 'What does a person turn?' }).getByLabel(turned).check();
   await page.getByRole('group', { name: 'What kind of valve is it?' }).getByLabel('Gate valve').check();
   await page.getByLabel('Size, such as DN 150 or 6 in').fill(size);
   await page.getByRole('group', { name: 'How does it move by hand?' }).getByLabel('Freely').check();
   await page.getByRole('group', { name: 'Is it a hazardous area' }).getByLabel('No', { exact: true }).check();
+  if (inDays !== undefined) await beginIn(page, inDays);
   // Faster than this no person fills the form in, and the house says so.
   await page.waitForTimeout(2_100);
   await page.getByRole('button', { name: 'Show what fits' }).click();

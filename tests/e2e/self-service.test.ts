@@ -1,5 +1,15 @@
 import { forgetTries } from './forgotten-tries.ts';
-import { answerAll, isAccessible, KNOWN, PHONE, startWith, tellWho, toAnswer, untilAnswered } from './hire-steps.ts';
+import {
+  answerAll,
+  beginIn,
+  isAccessible,
+  KNOWN,
+  PHONE,
+  startWith,
+  tellWho,
+  toAnswer,
+  untilAnswered,
+} from './hire-steps.ts';
 import { expect, test } from './signed-in.ts';
 
 test.beforeEach(forgetTries);
@@ -18,7 +28,7 @@ test.describe('a contractor with a telephone whose scripts come late', () => {
   });
 
   test('finds what turns a buried valve, with a price, its cautions and what was assumed', async ({ page }) => {
-    await startWith(page, { turned: 'A cap or square under the ground, by a key', size: 'DN 150' });
+    await startWith(page, { turned: 'A cap or square under the ground, by a key', size: 'DN 150', inDays: 21 });
     await isAccessible(page);
     await answerAll(page, {
       differential_pressure: '4 bar',
@@ -43,6 +53,7 @@ test.describe('a contractor with a telephone whose scripts come late', () => {
     );
     await page.goto('/hire');
     await page.getByRole('group', { name: 'Is it a hazardous area' }).getByLabel('No', { exact: true }).check();
+    await beginIn(page, 35);
     await page.getByLabel('Days').fill('3');
     await page.getByText('More than one valve?').click();
     await page
@@ -128,7 +139,7 @@ test.describe('a contractor whose telephone runs no scripts at all', () => {
   test.use({ who: 'nobody', viewport: PHONE, javaScriptEnabled: false });
 
   test('orders what turns a rising-stem wheel valve: five presses at once make one booking', async ({ page }) => {
-    await startWith(page, { turned: 'A handwheel', size: 'DN 150' });
+    await startWith(page, { turned: 'A handwheel', size: 'DN 150', inDays: 28 });
     await answerAll(page, KNOWN);
     await toAnswer(page);
     await tellWho(page, 'Make the quote');
@@ -158,7 +169,7 @@ test('the Desk sees what came by self-service, takes it over and sends it back',
     storageState: { cookies: [], origins: [] },
   });
   const stranger = await phone.newPage();
-  await startWith(stranger, { turned: 'A handwheel', size: 'DN 200' });
+  await startWith(stranger, { turned: 'A handwheel', size: 'DN 200', inDays: 42 });
   await stranger.getByRole('link', { name: 'Enough, show the answer' }).click();
   await untilAnswered(stranger);
   await stranger.getByText('Hand it over', { exact: true }).first().click();
