@@ -46,7 +46,7 @@ test('an order is followed by its link to its end: delivered, kept longer, given
   await desk.goto(`/yard/charges/${number}`);
   await strikeAll(desk);
   await desk.getByRole('button', { name: 'Issue the note and close the booking' }).click();
-  await expect(desk.getByText(/Return note R-\d+ is issued\./)).toBeVisible({ timeout: 60_000 });
+  await expect(desk.getByText(/Return note R-\d+ is issued/)).toBeVisible({ timeout: 60_000 });
   await page.goto(link);
   await expect(page.getByRole('region', { name: 'Charges after the return' })).toBeVisible();
   await standsAt(page, 'finished');
