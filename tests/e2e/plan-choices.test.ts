@@ -13,7 +13,14 @@ test('a line is pinned to a part and a part is left out: what that changes in th
   request,
 }) => {
   const made = await request.post('/api/v1/enquiries', {
-    data: { title: 'Pins', customer: { name: 'Alder Brook Parish Works' }, site: { sources_allowed: ['battery'] } },
+    data: {
+      title: 'Pins',
+      customer: { name: 'Alder Brook Parish Works' },
+      site: {
+        sources_allowed: ['battery'],
+        starts_on: new Date(Date.now() + 56 * 86_400_000).toISOString().slice(0, 10),
+      },
+    },
   });
   const { id } = await made.json();
   await request.post(`/api/v1/enquiries/${id}/lines`, { data: { lines: LINES } });
