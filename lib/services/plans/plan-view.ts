@@ -148,12 +148,7 @@ export function readPlanView(
     })),
     coverage: coverageOf(outcome),
     depots: depotsOf(context, { enquiryId: input.enquiryId, site, kits: outcome.kits }),
-    crewDays: crewDaysOf({
-      outcome,
-      models,
-      house,
-      site,
-    }),
+    crewDays: crewDaysOf({ outcome, models, house, site }),
     lines: outcome.lines.map((line) => ({
       tag: line.tag,
       asked: line.asked,

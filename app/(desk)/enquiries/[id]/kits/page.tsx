@@ -94,6 +94,12 @@ function studyOf(house: Context, key: { readonly enquiryId: number; readonly kin
   return study.ok ? study.value : NO_STUDY;
 }
 
+/** Lines that equipment fits and the plan leaves out all the same. */
+function leftOver({ lines, unserved }: PlanView): number {
+  const refused = new Set(unserved.map((line) => line.tag));
+  return lines.filter((line) => line.served < line.asked && !refused.has(line.tag)).length;
+}
+
 interface PlannedProps {
   readonly enquiry: EnquiryView;
   readonly view: PlanView;
@@ -113,15 +119,13 @@ function Planned({ enquiry, view, names, roles, system, texts, study, shortage }
   const without = withoutOf(withoutStudy, money);
   const groups = groupLines(view.lines, { names, system });
   const refusals = groupRefusals(view.unserved);
-  const refused = new Set(view.unserved.map((line) => line.tag));
-  const left = view.lines.filter((line) => line.served < line.asked && !refused.has(line.tag)).length;
+  const left = leftOver(view);
   return (
     <>
       <section className={styles.panel} aria-labelledby="plans">
         <h2 id="plans">Plans side by side</h2>
         <PlanPreferences
-          enquiryId={enquiryId}
-          version={version}
+          {...{ enquiryId, version }}
           shown={view.shown}
           rows={preferenceRows(view, printing)}
           since={sinceBefore(view, printing)}
