@@ -3,9 +3,9 @@ import { alikeRecords } from '#lib/services/customers/alike-customers.ts';
 import { findCustomers } from '#lib/services/customers/find-customers.ts';
 import { type EnquiriesAsked, EVERY_ENQUIRY, findEnquiries } from '#lib/services/enquiries/find-enquiries.ts';
 import { searchHouse } from '#lib/services/enquiries/search-house.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { ENQUIRIES, fillHouse } from '#tests/support/houses/filled-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const ROUNDS = 25;
 

@@ -7,11 +7,11 @@ import { bookedPaper } from '#lib/services/quotes/booked-papers.ts';
 import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
 import { listIssuedQuotes } from '#lib/services/quotes/list-issued-quotes.ts';
 import { readPaper } from '#lib/services/quotes/read-paper.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { planOneValve } from '#tests/support/houses/one-valve.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
 import { textsAt } from '#tests/support/papers/xml-schema.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const STARTS = '2026-03-16';
 

@@ -3,8 +3,8 @@ import { addDays, rangeOfDays } from '#lib/kernel/date-range.ts';
 import { freePieces } from '#lib/services/house/house-facts.ts';
 import { openAvailability, openUnitAvailability, SHOWN_DAYS } from '#lib/services/stock/open-availability.ts';
 import { sendTransfer } from '#lib/services/stock/send-transfer.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const ASKED = { from: HOUSE_DAY, role: 'drive', depot: '', hireDays: 3 } as const;
 

@@ -11,6 +11,7 @@ import { hireOfBooking } from '#lib/services/yard/hire-of-booking.ts';
 import { giveOffHireNotice } from '#lib/services/yard/off-hire.ts';
 import { reportLate } from '#lib/services/yard/report-late.ts';
 import { swapUnit } from '#lib/services/yard/swap-unit.ts';
+import { granted } from '#tests/support/granted.ts';
 import {
   type BookedHouse,
   bookAgain,
@@ -19,7 +20,6 @@ import {
   onDay,
   takeUnits,
 } from '#tests/support/houses/booked-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 

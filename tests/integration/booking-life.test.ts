@@ -10,8 +10,8 @@ import { closeBooking } from '#lib/services/yard/close-booking.ts';
 import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
 import { expireHolds } from '#lib/services/yard/expire-holds.ts';
 import { releaseUnits } from '#lib/services/yard/release-units.ts';
+import { granted } from '#tests/support/granted.ts';
 import { bookedHouse, HIRE, onDay, takeUnits } from '#tests/support/houses/booked-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 

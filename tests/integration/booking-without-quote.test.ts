@@ -7,8 +7,8 @@ import { newBookingForm } from '#lib/services/yard/new-booking-form.ts';
 import { openBooking } from '#lib/services/yard/open-booking.ts';
 import { openOut } from '#lib/services/yard/out/open-out.ts';
 import { tryBooking } from '#lib/services/yard/try-booking.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 const DRIVE = 'D-112';

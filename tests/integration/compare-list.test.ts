@@ -8,8 +8,8 @@ import { listLines } from '#lib/services/schedule/list-lines.ts';
 import { receiveList } from '#lib/services/schedule/receive-list.ts';
 import { type ListChoice, takeList } from '#lib/services/schedule/take-list.ts';
 import { undoChange } from '#lib/services/schedule/undo-change.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const FIRST = 'Tag,Type,Size,Location\nA-1,gate,DN 80,Mill\nA-2,gate,DN 100,Weir\nA-3,globe,DN 50,Weir\n';
 const SECOND = 'Tag,Type,Size\nA-1,gate,DN 90\nA-4,gate,DN 300\nA-2,gate,DN 150\n';

@@ -3,8 +3,8 @@ import type { PlanOutcome } from '#lib/planning/worked-out.ts';
 import { coverageOf } from '#lib/services/plans/coverage-view.ts';
 import { prepareInput } from '#lib/services/plans/plan-enquiry.ts';
 import { checkedWorkOut } from '#tests/support/checked.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 async function planOf(enquiryId: number): Promise<PlanOutcome> {
   const { input } = granted(prepareInput(await demoHouseContext(), enquiryId));

@@ -14,8 +14,8 @@ import { readEnquiry } from '#lib/services/enquiries/enquiry-record.ts';
 import { openEnquiryLife } from '#lib/services/enquiries/open-enquiry-life.ts';
 import { whyPart } from '#lib/services/lines/why-part.ts';
 import { prepareInput } from '#lib/services/plans/plan-enquiry.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const refused = (code: string) => ({ ok: false, reason: { code } });
 const PERSON = { name: 'Edda Moorcroft', site_id: null, position: 'Valves', email: '', telephone: '', note: '' };

@@ -7,7 +7,7 @@ import { carryOutDemoDealings } from '#lib/services/house/demo-dealings.ts';
 import { openHome } from '#lib/services/house/open-home.ts';
 import { openHouseFigures } from '#lib/services/house/open-house-figures.ts';
 import { prepareHouse } from '#lib/services/house/prepare-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
+import { granted } from '#tests/support/granted.ts';
 
 const LOADED = new Date('2026-03-02T08:00:00Z');
 

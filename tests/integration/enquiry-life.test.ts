@@ -11,8 +11,8 @@ import { moveEnquiry } from '#lib/services/enquiries/move-enquiry.ts';
 import { openEnquiryLife } from '#lib/services/enquiries/open-enquiry-life.ts';
 import { searchHouse } from '#lib/services/enquiries/search-house.ts';
 import { editCells } from '#lib/services/schedule/edit-cells.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const refused = (code: string) => ({ ok: false, reason: { code } });
 const life = (context: Context) => granted(openEnquiryLife(context, 1));

@@ -12,9 +12,9 @@ import { listLines } from '#lib/services/schedule/list-lines.ts';
 import { receiveList } from '#lib/services/schedule/receive-list.ts';
 import { takeList } from '#lib/services/schedule/take-list.ts';
 import { demoHouse } from '#seeds/load.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { textsAt } from '#tests/support/papers/xml-schema.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 /** The smallest of the demo enquiries. */
 const CONTRACTOR = 7;

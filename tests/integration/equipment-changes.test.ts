@@ -13,8 +13,8 @@ import { exportRates, previewRates, takeRates } from '#lib/services/equipment/ra
 import { bringBackModel, retireModel, undoModelChange } from '#lib/services/equipment/retire-model.ts';
 import { type ModelToSave, saveModel } from '#lib/services/equipment/save-model.ts';
 import { houseModels, knownModels } from '#lib/services/house/house-facts.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 const LATER = '2026-06-01';

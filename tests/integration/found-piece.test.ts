@@ -13,10 +13,10 @@ import { sayCause } from '#lib/services/yard/back/say-cause.ts';
 import { undoCheckIn } from '#lib/services/yard/back/undo-check-in.ts';
 import { listWorkOrders } from '#lib/services/yard/work/list-work-orders.ts';
 import { beginWork, endWork } from '#lib/services/yard/work/step-work-order.ts';
+import { granted } from '#tests/support/granted.ts';
 import { onDay } from '#tests/support/houses/booked-house.ts';
 import { as, backGood, declare, GOOD, outHouse } from '#tests/support/houses/out-and-back.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 const LEFT_OUT = { kind: 'left out', words: 'equipment lost in water or in the ground' } as const;

@@ -6,8 +6,8 @@ import { addDays } from '#lib/kernel/date-range.ts';
 import type { Context } from '#lib/services/context.ts';
 import { dueFirst, openHome } from '#lib/services/house/open-home.ts';
 import { openHouseFigures } from '#lib/services/house/open-house-figures.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 function write(context: Context, sql: string, ...values: readonly unknown[]): void {
   context.database.raw.prepare(sql).run(...values);

@@ -17,10 +17,10 @@ import { awaitTrial, haltTrial, readTrial, startTrial } from '#lib/services/hous
 import { planState } from '#lib/services/plans/plan-enquiry.ts';
 import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
 import { readPaper } from '#lib/services/quotes/read-paper.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { planOneValve } from '#tests/support/houses/one-valve.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 const STARTS = '2026-03-16';

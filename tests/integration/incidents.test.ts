@@ -2,8 +2,8 @@ import { describe, expect, it, vi } from 'vitest';
 import { auditOf } from '#db/queries/audit.ts';
 import { awaitPlan, readPlan, startPlan } from '#lib/services/plans/plan-enquiry.ts';
 import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const FOUND = 'Crew 1 works 9.4 h in 8 h.';
 

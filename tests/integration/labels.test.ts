@@ -3,9 +3,9 @@ import { labelChoices } from '#lib/services/stock/label-choices.ts';
 import { newUnitForm } from '#lib/services/stock/new-unit-form.ts';
 import { type LabelsAsked, labelSheet, printLabels } from '#lib/services/stock/print-labels.ts';
 import { readScan } from '#lib/stock/scan-code.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { readPrintedBarcodes } from '#tests/support/papers/read-barcodes.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const ALL: LabelsAsked = { kind: 'unit', depot: '', serials: [], model: '', bay: '', skip: 0 };
 

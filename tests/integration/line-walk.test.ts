@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { listLines } from '#db/queries/schedule.ts';
 import { openLine } from '#lib/services/lines/open-line.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 describe('walking from line to line', () => {
   it('follows the order of the schedule, and ends at its ends', async () => {

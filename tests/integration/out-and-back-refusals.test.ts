@@ -16,6 +16,7 @@ import { openOut } from '#lib/services/yard/out/open-out.ts';
 import { type Leaving, sendDelivery } from '#lib/services/yard/out/send-delivery.ts';
 import { takeBackDelivery } from '#lib/services/yard/out/take-back-delivery.ts';
 import { beginWork } from '#lib/services/yard/work/step-work-order.ts';
+import { granted } from '#tests/support/granted.ts';
 import {
   as,
   backGood,
@@ -28,7 +29,6 @@ import {
   yes,
 } from '#tests/support/houses/out-and-back.ts';
 import { scanned } from '#tests/support/houses/yard-scans.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 const PNG = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3]);

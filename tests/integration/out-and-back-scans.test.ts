@@ -6,10 +6,10 @@ import { type SentPhoto, takePhoto } from '#lib/services/yard/back/take-photo.ts
 import { beginDelivery } from '#lib/services/yard/out/load-delivery.ts';
 import { openOut } from '#lib/services/yard/out/open-out.ts';
 import { takeScan } from '#lib/services/yard/take-scan.ts';
+import { granted } from '#tests/support/granted.ts';
 import { bookAgain } from '#tests/support/houses/booked-house.ts';
 import { as, declare, GOOD, outHouse, pickedHouse } from '#tests/support/houses/out-and-back.ts';
 import { scanned } from '#tests/support/houses/yard-scans.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 const PNG = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3]);

@@ -12,11 +12,11 @@ import { readDespatch } from '#lib/services/yard/out/delivery-despatch.ts';
 import { openOut } from '#lib/services/yard/out/open-out.ts';
 import { listWorkOrders } from '#lib/services/yard/work/list-work-orders.ts';
 import { endWork } from '#lib/services/yard/work/step-work-order.ts';
+import { granted } from '#tests/support/granted.ts';
 import { onDay } from '#tests/support/houses/booked-house.ts';
 import { as, backGood, declare, GOOD, outHouse, pickedHouse, send } from '#tests/support/houses/out-and-back.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
 import { textsAt } from '#tests/support/papers/xml-schema.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 

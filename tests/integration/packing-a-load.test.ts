@@ -3,12 +3,12 @@ import { insertBooking, insertBookingUnit } from '#db/queries/bookings.ts';
 import { addCase, packAnew } from '#lib/services/yard/packing/change-load.ts';
 import { loadPaper } from '#lib/services/yard/packing/load-papers.ts';
 import { openPacking, type PackingView } from '#lib/services/yard/packing/open-packing.ts';
+import { granted } from '#tests/support/granted.ts';
 import { type BookedJob, bookedJob, JOB_STARTS } from '#tests/support/houses/booked-job.ts';
 import { checkAll, pickAll, pickedJob, picking, scanned } from '#tests/support/houses/yard-scans.ts';
 import { readPrintedBarcodes } from '#tests/support/papers/read-barcodes.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
 import { textsAt } from '#tests/support/papers/xml-schema.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 

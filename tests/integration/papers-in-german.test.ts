@@ -11,9 +11,9 @@ import { paperNames } from '#lib/services/quotes/paper-names.ts';
 import { type PapersInput, paperOf } from '#lib/services/quotes/papers-of.ts';
 import { readPaper } from '#lib/services/quotes/read-paper.ts';
 import { redrawQuote } from '#lib/services/quotes/redraw-quote.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const STOP_WORDS =
   /\b(the|and|with|must|which|from|without|before|after|your|this|that|these|not|only|never|until|valves?|wheel|torque|turns)\b/i;

@@ -9,8 +9,8 @@ import { gatherPapers } from '#lib/services/quotes/enquiry-papers.ts';
 import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
 import { PAPER_KINDS, type PapersInput, paperOf } from '#lib/services/quotes/papers-of.ts';
 import { redrawQuote } from '#lib/services/quotes/redraw-quote.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const ENQUIRY = 7;
 

@@ -7,9 +7,9 @@ import { openPicking } from '#lib/services/yard/picking/open-picking.ts';
 import { recordChainTried, recordTorqueTest } from '#lib/services/yard/picking/record-check.ts';
 import { releaseUnits } from '#lib/services/yard/release-units.ts';
 import { takeScan } from '#lib/services/yard/take-scan.ts';
+import { granted } from '#tests/support/granted.ts';
 import { AIR_JOB, type BookedJob, bookedJob, JOB_STARTS } from '#tests/support/houses/booked-job.ts';
 import { checkAll, pickAll, picking, scanned } from '#tests/support/houses/yard-scans.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 

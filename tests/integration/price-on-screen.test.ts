@@ -12,9 +12,9 @@ import { draftPaper } from '#lib/services/quotes/draft-paper.ts';
 import { readPriceView } from '#lib/services/quotes/price-view.ts';
 import { receiveList } from '#lib/services/schedule/receive-list.ts';
 import { takeList } from '#lib/services/schedule/take-list.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 /** One valve that equipment fits, and three that nothing in the house turns. */
 const LIST =

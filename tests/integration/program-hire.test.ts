@@ -18,11 +18,11 @@ import {
 import type { KeySent } from '#lib/services/self-service/program-orders.ts';
 import { quoteOrder } from '#lib/services/self-service/quote-order.ts';
 import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
+import { codeOf, granted } from '#tests/support/granted.ts';
 import { onDay } from '#tests/support/houses/booked-house.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { as, backGood, confirmedAndSent, declare, noteIssued } from '#tests/support/houses/out-and-back.ts';
 import { CONTACT, programKey, readyProgramOrder } from '#tests/support/houses/program-order.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const ADDRESS = '192.0.2.20';
 const PLACE = { starts_on: '2026-03-16', days: 5, zone: 'none' as const };
@@ -62,7 +62,6 @@ async function makeHouse() {
   return { desk, own, other, draft, booking, image: desk.database.raw.serialize() };
 }
 
-const codeOf = (result: Result<unknown>): string => (result.ok ? '' : result.reason.code);
 const count = (table: string): unknown =>
   house.desk.database.raw.prepare(`SELECT count(*) FROM ${table}`).pluck().get();
 const programOn = (moment: string): Context => ({ ...onDay(house.desk, moment), actor: NOBODY });

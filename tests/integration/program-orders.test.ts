@@ -8,10 +8,10 @@ import { listKeys, makeKey, openKey, revokeKey } from '#lib/services/self-servic
 import { type KeySent, newProgramOrder, programOrder } from '#lib/services/self-service/program-orders.ts';
 import { quoteOrder } from '#lib/services/self-service/quote-order.ts';
 import { TURNS } from '#lib/services/self-service/self-throttle.ts';
+import { codeOf, granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { CONTACT, programKey, readyProgramOrder, VALVE } from '#tests/support/houses/program-order.ts';
 import { repositoryFiles } from '#tests/support/repository.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const ADDRESS = '192.0.2.20';
 const PLACE = { starts_on: '2026-03-09', days: 1, zone: 'none' as const };
@@ -19,8 +19,6 @@ const PLACE = { starts_on: '2026-03-09', days: 1, zone: 'none' as const };
 let desk: Context;
 let program: Context;
 let customers: readonly number[];
-
-const codeOf = (result: Result<unknown>): string => (result.ok ? '' : result.reason.code);
 
 const keyFor = (customerId: number) => programKey(desk, { customerId, address: ADDRESS });
 const readyOrder = (sent: KeySent) => readyProgramOrder(program, { ...sent, place: PLACE });

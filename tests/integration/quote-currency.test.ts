@@ -11,10 +11,10 @@ import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
 import { readPriceView } from '#lib/services/quotes/price-view.ts';
 import { readPaper } from '#lib/services/quotes/read-paper.ts';
 import { redrawQuote } from '#lib/services/quotes/redraw-quote.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
 import { textsAt } from '#tests/support/papers/xml-schema.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const ENQUIRY = 7;
 

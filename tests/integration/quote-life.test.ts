@@ -13,11 +13,11 @@ import { readPriceView } from '#lib/services/quotes/price-view.ts';
 import { readPaper } from '#lib/services/quotes/read-paper.ts';
 import { redrawQuote } from '#lib/services/quotes/redraw-quote.ts';
 import { setQuoteState } from '#lib/services/quotes/set-quote-state.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { planOneValve } from '#tests/support/houses/one-valve.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
 import { textsAt } from '#tests/support/papers/xml-schema.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 let made: { readonly enquiryId: number; readonly image: Buffer; readonly context: Context } | undefined;
 

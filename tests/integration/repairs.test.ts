@@ -10,8 +10,8 @@ import { prepareInput } from '#lib/services/plans/plan-enquiry.ts';
 import { addLines } from '#lib/services/schedule/change-lines.ts';
 import { editCells } from '#lib/services/schedule/edit-cells.ts';
 import { checkedWorkOut } from '#tests/support/checked.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const WHEEL = { valve_type: 'gate', driven_by: 'handwheel', size: 'DN 200', turns: '40' };
 const NUT = { valve_type: 'gate', driven_by: 'key cap', size: 'DN 150', turns: '30', depth_to_nut: '1 m' };

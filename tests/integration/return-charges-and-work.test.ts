@@ -19,10 +19,10 @@ import { takeBackDelivery } from '#lib/services/yard/out/take-back-delivery.ts';
 import { listWorkOrders } from '#lib/services/yard/work/list-work-orders.ts';
 import { openWorkOrder } from '#lib/services/yard/work/open-work-order.ts';
 import { beginWork, endWork, type WorkEnd } from '#lib/services/yard/work/step-work-order.ts';
+import { granted } from '#tests/support/granted.ts';
 import { bookAgain } from '#tests/support/houses/booked-house.ts';
 import { as, declare, GOOD, LEAVING, outHouse, pickedHouse, send } from '#tests/support/houses/out-and-back.ts';
 import { scanned } from '#tests/support/houses/yard-scans.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 const PNG = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3]);

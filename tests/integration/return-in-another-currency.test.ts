@@ -13,12 +13,12 @@ import { openCharges } from '#lib/services/yard/back/open-charges.ts';
 import { readReturnNote } from '#lib/services/yard/back/read-return-note.ts';
 import { sayCause } from '#lib/services/yard/back/say-cause.ts';
 import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
+import { granted } from '#tests/support/granted.ts';
 import { HIRE, onDay, takeUnits } from '#tests/support/houses/booked-house.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { planOneValve } from '#tests/support/houses/one-valve.ts';
 import { as, backGood, declare, GOOD, send } from '#tests/support/houses/out-and-back.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const LEFT_OUT = { kind: 'left out', words: 'equipment lost in water or in the ground' } as const;
 

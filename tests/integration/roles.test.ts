@@ -11,8 +11,8 @@ import { BOOKED_PAPERS, bookedPaper } from '#lib/services/quotes/booked-papers.t
 import { addLines, removeLines } from '#lib/services/schedule/change-lines.ts';
 import { editCells } from '#lib/services/schedule/edit-cells.ts';
 import { listLines } from '#lib/services/schedule/list-lines.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const DESK_ONLY = ['yard', 'contractor'] as const;
 

@@ -9,9 +9,9 @@ import { othersPresent, watchEnquiry } from '#lib/services/schedule/live-changes
 import { orderLines } from '#lib/services/schedule/order-lines.ts';
 import { listChanges, newestChange, readChanges } from '#lib/services/schedule/read-changes.ts';
 import { undoChange } from '#lib/services/schedule/undo-change.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { longSchedule } from '#tests/support/lists/long-schedule.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const ENQUIRY = 1;
 

@@ -1,5 +1,4 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { Result } from '#lib/kernel/result.ts';
 import type { Context } from '#lib/services/context.ts';
 import { NOBODY } from '#lib/services/context.ts';
 import { readEnquiry } from '#lib/services/enquiries/enquiry-record.ts';
@@ -17,27 +16,13 @@ import { quoteOrder } from '#lib/services/self-service/quote-order.ts';
 import { setPlace } from '#lib/services/self-service/set-place.ts';
 import { startOrder } from '#lib/services/self-service/start-order.ts';
 import { workOrder } from '#lib/services/self-service/work-order.ts';
+import { codeOf, granted } from '#tests/support/granted.ts';
 import { onDay } from '#tests/support/houses/booked-house.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
+import { answersOf, CONTACT, KNOWN } from '#tests/support/houses/known-valve.ts';
 
 const ADDRESS = '192.0.2.30';
 const SITE = { starts_on: '2026-03-09', days: 1, zone: 'none' };
-const CONTACT = { name: 'Mara Quist', firm: 'Quist Pipework', email: 'mara@quist.example' };
-const KNOWN = {
-  valve_type: 'gate',
-  driven_by: 'handwheel',
-  size: 'DN 150',
-  stem: 'rising through the wheel',
-  differential_pressure: '4 bar',
-  condition: 'free',
-  last_operated: '1 year',
-  wheel_diameter: '350 mm',
-};
-
-const codeOf = (result: Result<unknown>): string => (result.ok ? '' : result.reason.code);
-const answersOf = (cells: Readonly<Record<string, string>>) =>
-  Object.entries(cells).map(([column, text]) => ({ column, text, unknown: 'no' as const }));
 
 let desk: Context;
 let stranger: Context;

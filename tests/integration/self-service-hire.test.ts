@@ -1,6 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { openDatabase } from '#db/client.ts';
-import type { Result } from '#lib/kernel/result.ts';
 import type { Context } from '#lib/services/context.ts';
 import { NOBODY } from '#lib/services/context.ts';
 import { awaitPlan, startPlan } from '#lib/services/plans/plan-enquiry.ts';
@@ -21,28 +20,14 @@ import { sendBackOrder, takeOverOrder } from '#lib/services/self-service/take-ov
 import { workOrder } from '#lib/services/self-service/work-order.ts';
 import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
 import { expireHolds } from '#lib/services/yard/expire-holds.ts';
+import { codeOf, granted } from '#tests/support/granted.ts';
 import { onDay } from '#tests/support/houses/booked-house.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
+import { answersOf, CONTACT, KNOWN } from '#tests/support/houses/known-valve.ts';
 import { as, backGood, confirmedAndSent, declare, noteIssued } from '#tests/support/houses/out-and-back.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const ADDRESS = '192.0.2.20';
 const SITE = { starts_on: '2026-03-16', days: 5, zone: 'none' };
-const CONTACT = { name: 'Mara Quist', firm: 'Quist Pipework', email: 'mara@quist.example' };
-const KNOWN = {
-  valve_type: 'gate',
-  driven_by: 'handwheel',
-  size: 'DN 150',
-  stem: 'rising through the wheel',
-  differential_pressure: '4 bar',
-  condition: 'free',
-  last_operated: '1 year',
-  wheel_diameter: '350 mm',
-};
-
-const codeOf = (result: Result<unknown>): string => (result.ok ? '' : result.reason.code);
-const answersOf = (cells: Readonly<Record<string, string>>) =>
-  Object.entries(cells).map(([column, text]) => ({ column, text, unknown: 'no' as const }));
 
 interface Ordered {
   readonly desk: Context;

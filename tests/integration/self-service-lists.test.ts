@@ -1,13 +1,12 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { Result } from '#lib/kernel/result.ts';
 import type { Context } from '#lib/services/context.ts';
 import { NOBODY } from '#lib/services/context.ts';
 import { addList } from '#lib/services/self-service/add-list.ts';
 import { openListColumns, takeListColumns } from '#lib/services/self-service/list-columns.ts';
 import { openOrderView } from '#lib/services/self-service/order-view.ts';
 import { startOrder } from '#lib/services/self-service/start-order.ts';
+import { codeOf, granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const ADDRESS = '192.0.2.40';
 const SITE = { starts_on: '2026-03-09', days: 1, zone: 'none' };
@@ -15,8 +14,6 @@ const SITE = { starts_on: '2026-03-09', days: 1, zone: 'none' };
 const STRANGE =
   'tag,size,zxqv,driven by\nA1,DN 100,350 mm,handwheel\nA2,DN 150,400 mm,handwheel\nA3,purple,300 mm,handwheel\n';
 const NONE: ReadonlyMap<number, string> = new Map();
-
-const codeOf = (result: Result<unknown>): string => (result.ok ? '' : result.reason.code);
 
 let stranger: Context;
 

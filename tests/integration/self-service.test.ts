@@ -1,6 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { linksOfOrder } from '#db/queries/self-orders.ts';
-import type { Result } from '#lib/kernel/result.ts';
 import type { Context } from '#lib/services/context.ts';
 import { NOBODY } from '#lib/services/context.ts';
 import { readEnquiry } from '#lib/services/enquiries/enquiry-record.ts';
@@ -25,31 +24,15 @@ import {
   withdrawOrderLinks,
 } from '#lib/services/self-service/take-over.ts';
 import { workOrder } from '#lib/services/self-service/work-order.ts';
+import { codeOf, granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
+import { answersOf, CONTACT, KNOWN } from '#tests/support/houses/known-valve.ts';
 
 const ADDRESS = '192.0.2.10';
 const SITE = { starts_on: '2026-03-09', days: 1, zone: 'none' };
-const CONTACT = { name: 'Mara Quist', firm: 'Quist Pipework', email: 'mara@quist.example' };
-/** Of a gate valve with a rising stem so much is known that the house need not look. */
-const KNOWN = {
-  valve_type: 'gate',
-  driven_by: 'handwheel',
-  size: 'DN 150',
-  stem: 'rising through the wheel',
-  differential_pressure: '4 bar',
-  condition: 'free',
-  last_operated: '1 year',
-  wheel_diameter: '350 mm',
-};
 
 let desk: Context;
 let stranger: Context;
-
-const codeOf = (result: Result<unknown>): string => (result.ok ? '' : result.reason.code);
-
-const answersOf = (cells: Readonly<Record<string, string>>) =>
-  Object.entries(cells).map(([column, text]) => ({ column, text, unknown: 'no' as const }));
 
 function start(language: 'en' | 'de' = 'en') {
   const made = granted(startOrder(stranger, { language, address: ADDRESS, site: SITE, title: 'Self-service' }));

@@ -3,9 +3,9 @@ import type { Context } from '#lib/services/context.ts';
 import { shortAhead } from '#lib/services/house/home-shortages.ts';
 import { readPlan } from '#lib/services/plans/plan-enquiry.ts';
 import { shortageAnswer } from '#lib/services/stock/shortage-answer.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { planOneValve } from '#tests/support/houses/one-valve.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const STARTS = '2026-03-16';
 

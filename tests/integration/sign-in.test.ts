@@ -9,10 +9,10 @@ import { TRIES } from '#lib/services/access/throttle.ts';
 import { whoAsks } from '#lib/services/access/who-asks.ts';
 import { type Context, HOUSE_ITSELF, NOBODY, USER_ROLES } from '#lib/services/context.ts';
 import { EVERY_ENQUIRY, findEnquiries } from '#lib/services/enquiries/find-enquiries.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { addPerson } from '#tests/support/houses/house-people.ts';
 import { PEOPLE } from '#tests/support/houses/people.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const PASSWORD = 'seven brass keys turn';
 const DESK = { email: PEOPLE.desk.email, password: PASSWORD, address: '192.0.2.7', browser: 'a test' };

@@ -7,8 +7,8 @@ import { openEnquiry } from '#lib/services/enquiries/open-enquiry.ts';
 import { awaitPlan, readPlan, startPlan } from '#lib/services/plans/plan-enquiry.ts';
 import { receiveList } from '#lib/services/schedule/receive-list.ts';
 import { takeList } from '#lib/services/schedule/take-list.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const RULE = { id: 'no-engine', kind: 'no-source', value: 'petrol', sentence: 'No engine runs in the pump house.' };
 

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { lineSpreadSchema, spreadQuerySchema } from '#lib/contracts/spread.ts';
 import { openLine } from '#lib/services/lines/open-line.ts';
 import { spreadDuty } from '#lib/services/lines/spread-duty.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const LINE = { enquiryId: 1, lineId: 1 };
 const FEW = { ...LINE, runs: 400 };

@@ -15,8 +15,8 @@ import { openBays } from '#lib/services/stock/open-bays.ts';
 import { openStocktake } from '#lib/services/stock/open-stocktake.ts';
 import { openUnit } from '#lib/services/stock/open-unit.ts';
 import { recordCheck } from '#lib/services/stock/record-check.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const yard = () => demoHouseContext('yard');
 const code = (result: { readonly ok: boolean; readonly reason?: { readonly code: string } }) =>

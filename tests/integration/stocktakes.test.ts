@@ -11,8 +11,8 @@ import {
 } from '#lib/services/stock/open-stocktake.ts';
 import { openUnit } from '#lib/services/stock/open-unit.ts';
 import { countStocktake, scanStocktake, unscanStocktake } from '#lib/services/stock/scan-stocktake.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const code = (result: { readonly ok: boolean; readonly reason?: { readonly code: string } }) =>
   'reason' in result ? result.reason?.code : 'granted';

@@ -14,8 +14,8 @@ import { HOME_DEPOT_ALONE } from '#lib/services/plans/study-cases.ts';
 import { awaitStudy, haltStudy, readStudy, type StudyKind, startStudy } from '#lib/services/plans/study-enquiry.ts';
 import { addLines } from '#lib/services/schedule/change-lines.ts';
 import { checkedWorkOut } from '#tests/support/checked.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 /** Four valves on a pipeline diversion: quick to plan. */
 const ID = 7;

@@ -7,9 +7,9 @@ import { listHouseTransfers } from '#lib/services/stock/list-transfers.ts';
 import { moveUnit } from '#lib/services/stock/move-unit.ts';
 import { openUnit } from '#lib/services/stock/open-unit.ts';
 import { sendTransfer, type TransferToSend } from '#lib/services/stock/send-transfer.ts';
+import { granted } from '#tests/support/granted.ts';
 import { bookedHouse, HIRE } from '#tests/support/houses/booked-house.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const code = (result: { readonly ok: boolean; readonly reason?: { readonly code: string } }) =>
   'reason' in result ? result.reason?.code : 'granted';

@@ -10,9 +10,9 @@ import { paperOf } from '#lib/services/quotes/papers-of.ts';
 import { readPaper } from '#lib/services/quotes/read-paper.ts';
 import { editCells } from '#lib/services/schedule/edit-cells.ts';
 import { listLines } from '#lib/services/schedule/list-lines.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 /** The smallest of the demo enquiries. */
 const CONTRACTOR = 7;

@@ -1,6 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { findCustomerByName, listCustomers as listRows } from '#db/queries/customers.ts';
-import type { Result } from '#lib/kernel/result.ts';
 import { type Context, NOBODY } from '#lib/services/context.ts';
 import { alikeRecords } from '#lib/services/customers/alike-customers.ts';
 import { findCustomers } from '#lib/services/customers/find-customers.ts';
@@ -14,13 +13,13 @@ import { addValve } from '#lib/services/self-service/order-lines.ts';
 import { startOrder } from '#lib/services/self-service/start-order.ts';
 import { sendBackOrder, takeOverOrder } from '#lib/services/self-service/take-over.ts';
 import { newBookingForm } from '#lib/services/yard/new-booking-form.ts';
+import { codeOf, granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
+import { CONTACT } from '#tests/support/houses/known-valve.ts';
 import { readRepositoryFile } from '#tests/support/repository.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const ADDRESS = '192.0.2.20';
 const SITE = { starts_on: '2026-03-16', days: 5, zone: 'none' };
-const CONTACT = { name: 'Mara Quist', firm: 'Quist Pipework', email: 'mara@quist.example' };
 
 let desk: Context;
 let stranger: Context;
@@ -28,7 +27,6 @@ let stranger: Context;
 let nobody: number;
 let order: { readonly enquiryId: number; readonly token: string };
 
-const codeOf = (result: Result<unknown>): string => (result.ok ? '' : result.reason.code);
 const start = () =>
   granted(startOrder(stranger, { language: 'en', address: ADDRESS, site: SITE, title: 'Self-service' }));
 const customerOf = (enquiryId: number): number => granted(readEnquiry(desk, enquiryId)).row.customer_id;

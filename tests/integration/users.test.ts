@@ -15,10 +15,10 @@ import { setPreferences } from '#lib/services/access/set-preferences.ts';
 import { signIn } from '#lib/services/access/sign-in.ts';
 import { type Context, HOUSE_ITSELF, NOBODY, USER_ROLES, type UserRole } from '#lib/services/context.ts';
 import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
 import { addPerson } from '#tests/support/houses/house-people.ts';
 import { PEOPLE } from '#tests/support/houses/people.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const PASSWORD = 'seven brass keys turn';
 const EVERYTHING: HistoryAsked = { page: 1, kind: '', whoId: '', words: '', from: '', until: '' };

@@ -11,8 +11,8 @@ import { importVisits, visitTemplate } from '#lib/services/visits/import-visits.
 import { openVisits } from '#lib/services/visits/open-visits.ts';
 import { recordVisits } from '#lib/services/visits/record-visits.ts';
 import { setVisitAside } from '#lib/services/visits/set-visit-aside.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const SITE = { name: 'Fallow Beck works', starts_on: '2026-02-16', days: 5 };
 const NEXT = { ...SITE, starts_on: '2026-09-07' };

@@ -6,9 +6,9 @@ import { openBooking } from '#lib/services/yard/open-booking.ts';
 import { openPicking } from '#lib/services/yard/picking/open-picking.ts';
 import { openWalk, type WalkPiece, type WalkView } from '#lib/services/yard/picking/open-walk.ts';
 import { walkScan } from '#lib/services/yard/picking/walk-scan.ts';
+import { granted } from '#tests/support/granted.ts';
 import { bookAgain, bookedHouse, HIRE, onDay } from '#tests/support/houses/booked-house.ts';
 import { as } from '#tests/support/houses/out-and-back.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const REFUSED = (code: string) => ({ ok: false, reason: { code } });
 const DAY = HIRE.starts_on;

@@ -5,8 +5,8 @@ import { listLineInputs, type WhatIf, whatIf } from '#lib/services/lines/what-if
 import { editCells } from '#lib/services/schedule/edit-cells.ts';
 import { listLines } from '#lib/services/schedule/list-lines.ts';
 import { formatQuantity } from '#lib/units/format-quantity.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const LINE = { enquiryId: 1, lineId: 1 };
 

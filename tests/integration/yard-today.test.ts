@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { addDays } from '#lib/kernel/date-range.ts';
 import type { Context } from '#lib/services/context.ts';
 import { openYard } from '#lib/services/yard/open-yard.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext, HOUSE_DAY } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 /** How the units of a booking stand where it stands so. */
 const UNITS_IN: Readonly<Record<string, string>> = { picked: 'picked', out: 'out', cancelled: 'released' };

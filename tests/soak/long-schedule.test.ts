@@ -3,9 +3,9 @@ import type { Page } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
 import { addLines } from '#lib/services/schedule/change-lines.ts';
+import { granted } from '#tests/support/granted.ts';
 import { type MeasuredHouse, measuredHouse } from '#tests/support/houses/measured-house.ts';
 import { longSchedule } from '#tests/support/lists/long-schedule.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const LINES = 10_000;
 let house: MeasuredHouse;

@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { awaitPlan, planState, readPlan, startPlan } from '#lib/services/plans/plan-enquiry.ts';
+import { granted } from '#tests/support/granted.ts';
 import { demoHouseContext } from '#tests/support/houses/demo-house.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const lives = { started: 0, diesAt: [1] };
 

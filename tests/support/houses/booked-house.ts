@@ -8,7 +8,7 @@ import { acceptQuote } from '#lib/services/quotes/accept-quote.ts';
 import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
 import { stepUnits } from '#lib/services/yard/step-units.ts';
 import type { BookedUnitState } from '#lib/stock/booking-life.ts';
-import { granted } from '../stock/granted.ts';
+import { granted } from '../granted.ts';
 import { demoHouseContext } from './demo-house.ts';
 import { planOneValve } from './one-valve.ts';
 

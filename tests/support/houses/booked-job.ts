@@ -8,7 +8,7 @@ import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
 import { receiveList } from '#lib/services/schedule/receive-list.ts';
 import { takeList } from '#lib/services/schedule/take-list.ts';
 import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
-import { granted } from '../stock/granted.ts';
+import { granted } from '../granted.ts';
 import { demoHouseContext } from './demo-house.ts';
 
 export interface BookedJob {

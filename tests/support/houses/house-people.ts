@@ -2,7 +2,7 @@ import { findUserByEmail } from '#db/queries/users.ts';
 import { addUser } from '#lib/services/access/add-user.ts';
 import { choosePassword } from '#lib/services/access/choose-password.ts';
 import { type Context, HOUSE_ITSELF, type UserRole } from '#lib/services/context.ts';
-import { granted } from '../stock/granted.ts';
+import { granted } from '../granted.ts';
 import { PEOPLE } from './people.ts';
 
 /** Adds a person who has already replaced their one-time password; answers the id. Nothing happens where they are there. */

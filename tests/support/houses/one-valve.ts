@@ -3,7 +3,7 @@ import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
 import { awaitPlan, startPlan } from '#lib/services/plans/plan-enquiry.ts';
 import { receiveList } from '#lib/services/schedule/receive-list.ts';
 import { takeList } from '#lib/services/schedule/take-list.ts';
-import { granted } from '../stock/granted.ts';
+import { granted } from '../granted.ts';
 
 const LIST = 'tag,type,size,driven by,depth\nV1,gate,DN 100,key cap,0.9 m\n';
 

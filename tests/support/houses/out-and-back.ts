@@ -11,7 +11,7 @@ import { openOut } from '#lib/services/yard/out/open-out.ts';
 import { type Leaving, sendDelivery } from '#lib/services/yard/out/send-delivery.ts';
 import type { Contamination } from '#lib/stock/check-in.ts';
 import { INSTRUCTION_POINTS } from '#lib/stock/load-check.ts';
-import { granted } from '../stock/granted.ts';
+import { granted } from '../granted.ts';
 import { type BookedHouse, bookedHouse, HIRE, onDay, takeUnits } from './booked-house.ts';
 
 export const LEAVING: Omit<Leaving, 'deliveryId' | 'checks'> = {

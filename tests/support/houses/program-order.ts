@@ -3,19 +3,10 @@ import type { OrderPlace } from '#lib/contracts/self-service.ts';
 import type { Context } from '#lib/services/context.ts';
 import { makeKey } from '#lib/services/self-service/open-key.ts';
 import { type KeySent, newProgramOrder, programOrder } from '#lib/services/self-service/program-orders.ts';
-import { granted } from '#tests/support/stock/granted.ts';
+import { granted } from '../granted.ts';
+import { KNOWN } from './known-valve.ts';
 
-export const VALVE = {
-  tag: 'P-1',
-  valve_type: 'gate',
-  driven_by: 'handwheel',
-  size: 'DN 150',
-  stem: 'rising through the wheel',
-  differential_pressure: '4 bar',
-  condition: 'free',
-  last_operated: '1 year',
-  wheel_diameter: '350 mm',
-};
+export const VALVE = { tag: 'P-1', ...KNOWN };
 export const CONTACT = { name: 'Ivo Brandt', firm: 'Brandt', email: 'ivo@brandt.example' };
 
 export function programKey(

@@ -6,7 +6,7 @@ import { openPicking, type PickingView } from '#lib/services/yard/picking/open-p
 import { recordChainTried, recordTorqueTest } from '#lib/services/yard/picking/record-check.ts';
 import type { ScanAnswer } from '#lib/services/yard/picking/scan-work.ts';
 import { takeScan } from '#lib/services/yard/take-scan.ts';
-import { granted } from '../stock/granted.ts';
+import { granted } from '../granted.ts';
 import type { BookedJob } from './booked-job.ts';
 
 type WithoutKey<Scan> = Scan extends unknown ? Omit<Scan, 'key'> : never;

@@ -18,10 +18,10 @@ import { closeBooking } from '#lib/services/yard/close-booking.ts';
 import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
 import { beginDelivery, countLoad, scanLoad } from '#lib/services/yard/out/load-delivery.ts';
 import { sendDelivery } from '#lib/services/yard/out/send-delivery.ts';
+import { granted } from '../granted.ts';
 import { takeUnits } from '../houses/booked-house.ts';
 import { HOUSE_DAY } from '../houses/demo-house.ts';
 import { declare, GOOD, LEAVING, yes } from '../houses/out-and-back.ts';
-import { granted } from './granted.ts';
 
 interface Hire {
   readonly number: string;

@@ -12,8 +12,8 @@ import { closeBooking } from '#lib/services/yard/close-booking.ts';
 import { confirmBooking } from '#lib/services/yard/confirm-booking.ts';
 import { releaseUnits } from '#lib/services/yard/release-units.ts';
 import { stepUnits } from '#lib/services/yard/step-units.ts';
+import { granted } from '../granted.ts';
 import { takeUnits } from '../houses/booked-house.ts';
-import { granted } from './granted.ts';
 import type { House } from './stock-house.ts';
 import { compare } from './stock-house.ts';
 import {

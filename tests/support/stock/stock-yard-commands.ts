@@ -9,7 +9,7 @@ import { closeStocktake } from '#lib/services/stock/close-stocktake.ts';
 import { openStocktake } from '#lib/services/stock/open-stocktake.ts';
 import { countStocktake, scanStocktake } from '#lib/services/stock/scan-stocktake.ts';
 import { sendTransfer } from '#lib/services/stock/send-transfer.ts';
-import { granted } from './granted.ts';
+import { granted } from '../granted.ts';
 import { agree, command, count } from './stock-commands.ts';
 import { dayOf, HOLDING, lapse, type World, type WorldUnit } from './stock-world.ts';
 

@@ -7,9 +7,9 @@ import type { Context } from '#lib/services/context.ts';
 import { prepareHouse } from '#lib/services/house/prepare-house.ts';
 import { issueQuote } from '#lib/services/quotes/issue-quote.ts';
 import type { PapersInput } from '#lib/services/quotes/papers-of.ts';
+import { granted } from '../granted.ts';
 import { HOUSE_DAY } from '../houses/demo-house.ts';
 import { planOneValve } from '../houses/one-valve.ts';
-import { granted } from './granted.ts';
 import type { StormHouse, StormModel, StormQuote } from './storm-answer.ts';
 
 /** Units of each of the two models that are left. */

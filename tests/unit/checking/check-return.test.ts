@@ -7,8 +7,8 @@ import { returnCharges } from '#lib/pricing/return-charges.ts';
 import { type DecidedLine, decide, totalReturn } from '#lib/pricing/return-decisions.ts';
 import { type ReturnFact, SOILS } from '#lib/pricing/return-facts.ts';
 import { codesOf } from '#tests/support/discrepancy-codes.ts';
+import { granted } from '#tests/support/granted.ts';
 import { mutationsOf } from '#tests/support/mutate.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const TERMS = {
   currency: 'EUR',

@@ -8,8 +8,8 @@ import { type StandIn, tryStandIn } from '#lib/planning/stand-in.ts';
 import { uniqueTags } from '#lib/planning/unique-tags.ts';
 import { demoEnquiries, demoHouse, demoModels } from '#seeds/load.ts';
 import { checkedWorkOut, sound } from '#tests/support/checked.ts';
+import { granted } from '#tests/support/granted.ts';
 import { takeList } from '#tests/support/lists/take-list.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 let plan: Omit<StandIn, 'gone' | 'standIn'>;
 /** Models that lines of the plan name. */

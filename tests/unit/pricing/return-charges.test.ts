@@ -3,7 +3,7 @@ import { toMinor } from '#lib/money/money.ts';
 import { returnCharges } from '#lib/pricing/return-charges.ts';
 import { decide, totalReturn } from '#lib/pricing/return-decisions.ts';
 import type { Cause, ReturnFact, ReturnLine, ReturnQuestion } from '#lib/pricing/return-facts.ts';
-import { granted } from '#tests/support/stock/granted.ts';
+import { granted } from '#tests/support/granted.ts';
 
 const TERMS: ReturnQuestion['terms'] = {
   currency: 'EUR',

@@ -12,8 +12,8 @@ import type { Cells } from '#lib/intake/columns.ts';
 import { readLine } from '#lib/intake/read-line.ts';
 import type { Known } from '#lib/units/known-value.ts';
 import type { Unit } from '#lib/units/quantity.ts';
+import { granted } from '#tests/support/granted.ts';
 import { textOverlaps } from '#tests/support/papers/text-overlaps.ts';
-import { granted } from '#tests/support/stock/granted.ts';
 
 const ALL = [...COLUMN_GUIDE, ...SITE_GUIDE, ...FOUND_GUIDE];
 

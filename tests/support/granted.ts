@@ -6,3 +6,6 @@ export function granted<Value>(result: Result<Value>): Value {
   if (result.ok) return result.value;
   expect.fail(`${result.reason.code}: ${result.reason.sentence}`);
 }
+
+/** The code of a refusal; empty where it was granted. */
+export const codeOf = (result: Result<unknown>): string => (result.ok ? '' : result.reason.code);
