@@ -107,6 +107,20 @@ describe('lines added by hand', () => {
   });
 });
 
+describe('a plan that serves no valve', () => {
+  it('is no quote, since accepted it would be a booking of nothing; with a line by hand it is one', async () => {
+    const context = await demoHouseContext();
+    const site = { sources_allowed: ['petrol'], enclosed: true, crews: 1, days: 2, starts_on: '2026-03-16' };
+    const enquiryId = await planOneValve(context, { site });
+    const refused = await issueQuote(context, { enquiryId });
+    expect(refused).toMatchObject(REFUSED('nothing-to-quote'));
+    expect(refused.ok ? '' : refused.reason.sentence).toContain('The plan serves no valve');
+    expect(listIssuedQuotes(context, enquiryId)).toEqual([]);
+    granted(put(context, { enquiryId, version: 0, choices: choices() }));
+    granted(await issueQuote(context, { enquiryId }));
+  });
+});
+
 describe('a discount above the limit', () => {
   it('is issued only after somebody else approved it, and needs it anew when the price falls', async () => {
     const { context, enquiryId } = await planned();

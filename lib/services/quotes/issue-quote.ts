@@ -18,7 +18,7 @@ import { sha256 } from '#lib/services/sha256.ts';
 import { mayQuote } from './discount-of.ts';
 import { type Drawn, drawQuote } from './draw-quote.ts';
 import { gatherQuote } from './enquiry-papers.ts';
-import { type PapersInput, validUntil } from './papers-of.ts';
+import { optionInputs, type PapersInput, validUntil } from './papers-of.ts';
 import { revisionChanges } from './revision-changes.ts';
 
 export interface IssuedQuote {
@@ -63,12 +63,27 @@ function readyPapers(
   const gathered = gatherQuote(context, input);
   if (!gathered.ok) return gathered;
   const { papers, discounts } = gathered.value;
+  const empty = optionInputs(papers).find(isEmpty);
+  if (empty !== undefined) return nothingToQuote(empty);
   for (const discount of discounts) {
     const may = mayQuote(discount);
     if (!may.ok) return may;
   }
   const changes = revisionChanges(context.database.db, { enquiryId: input.enquiryId, papers });
   return ok(changes === undefined ? papers : { ...papers, changes });
+}
+
+/** No valve is served and no line was added by hand: what is accepted would be a booking of nothing. */
+function isEmpty({ outcome, choices }: PapersInput): boolean {
+  return outcome.kits.every(({ pieces }) => pieces === 0) && (choices?.lines ?? []).length === 0;
+}
+
+function nothingToQuote({ option }: PapersInput): Result<never> {
+  const plan = option === undefined ? 'The plan' : `The plan of option “${option.name}”`;
+  return failed({
+    code: 'nothing-to-quote',
+    sentence: `${plan} serves no valve, so there is nothing to quote. Look under Kits for what stands in the way, or add a line of your own.`,
+  });
 }
 
 interface NextNumber {
