@@ -135,7 +135,7 @@ export const GERMAN_QUESTIONS: Readonly<Record<keyof typeof ENGLISH_QUESTIONS, s
   'choice.gate': 'Schieber',
   'choice.globe': 'Ventil',
   'choice.butterfly': 'Klappe',
-  'choice.penstock': 'Schütz oder Plattenschieber im Kanal',
+  'choice.penstock': 'Schütz im Kanal',
   'choice.hydrant': 'Hydrant',
   'choice.free': 'Leicht',
   'choice.stiff': 'Schwer',

@@ -2,6 +2,7 @@
 
 import Link from 'next/link';
 import { useEffect, useState } from 'react';
+import { countText } from '#lib/documents/words/print-values.ts';
 import { FINDING_CHOICES, type FindingChoice, showsAll } from '#lib/schedule/line-filter.ts';
 import { useLive } from '../live-enquiry.client.tsx';
 import { FINDING_WORDS } from './filter-chips.client.tsx';
@@ -113,7 +114,7 @@ function Standing({ schedule }: { readonly schedule: Schedule }) {
   const { looked, lines: all } = lines.state;
   const isKept = saving.trouble !== '' || saving.refused.length > 0;
   const state = isKept ? 'not saved' : saving.jobs.length > 0 ? 'saving…' : 'saved';
-  const shown = showsAll(lines.filter) ? `${all} lines` : `${lines.order.length} of ${all} lines`;
+  const shown = showsAll(lines.filter) ? countText(all, 'line') : `${lines.order.length} of ${countText(all, 'line')}`;
   return (
     <small className={styles.standing} aria-live="polite">
       <span>

@@ -1,8 +1,10 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
+import { Fragment } from 'react';
 import { asking } from '#app/_lib/asking.ts';
 import { ShownDate } from '#app/_ui/shown-forms.client.tsx';
-import { openOut } from '#lib/services/yard/out/open-out.ts';
+import { countText } from '#lib/documents/words/print-values.ts';
+import { type OutView, openOut } from '#lib/services/yard/out/open-out.ts';
 import { INSTRUCTION_POINTS } from '#lib/stock/load-check.ts';
 import { OutBegin } from './out-begin.client.tsx';
 import { OutLeave } from './out-leave.client.tsx';
@@ -17,6 +19,23 @@ interface OutParams {
 
 export async function generateMetadata({ params }: OutParams): Promise<Metadata> {
   return { title: `Out ${(await params).number}` };
+}
+
+/** A scanned piece is picked once its list was closed: until then it may still be exchanged. */
+function NotPicked({ unpicked }: Pick<OutView, 'unpicked'>) {
+  return (
+    <p className="notice warning">
+      {countText(unpicked.length, 'piece')} of this booking {unpicked.length === 1 ? 'has' : 'have'} not passed the pick
+      list yet:{' '}
+      {unpicked.map(({ serial }, index) => (
+        <Fragment key={serial}>
+          {index === 0 ? '' : ', '}
+          <span className="tag">{serial}</span>
+        </Fragment>
+      ))}
+      . Scan what is missing there and press “All picked”. What has passed can leave before.
+    </p>
+  );
 }
 
 export default async function OutPage({ params }: OutParams) {
@@ -46,12 +65,7 @@ export default async function OutPage({ params }: OutParams) {
           )}
         </small>
       </div>
-      {view.unpicked.length === 0 ? null : (
-        <p className="notice warning">
-          {view.unpicked.length} of this booking {view.unpicked.length === 1 ? 'is' : 'are'} not picked yet:{' '}
-          {view.unpicked.map(({ serial }) => serial).join(', ')}. What is picked can leave before.
-        </p>
-      )}
+      {view.unpicked.length === 0 ? null : <NotPicked unpicked={view.unpicked} />}
       {view.loading === null ? (
         <OutBegin number={view.number} waiting={view.waiting} maySend={view.maySend} />
       ) : (
