@@ -4,7 +4,7 @@ import { addCase, packAnew } from '#lib/services/yard/packing/change-load.ts';
 import { loadPaper } from '#lib/services/yard/packing/load-papers.ts';
 import { openPacking, type PackingView } from '#lib/services/yard/packing/open-packing.ts';
 import { granted } from '#tests/support/granted.ts';
-import { type BookedJob, bookedJob, JOB_STARTS } from '#tests/support/houses/booked-job.ts';
+import { type BookedJob, bookedJob, JOB_STARTS, TWO_CREWS_JOB } from '#tests/support/houses/booked-job.ts';
 import { checkAll, pickAll, pickedJob, picking, scanned } from '#tests/support/houses/yard-scans.ts';
 import { readPrintedBarcodes } from '#tests/support/papers/read-barcodes.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
@@ -93,6 +93,29 @@ describe('a load is packed', () => {
     expect(scanned(job, { kind: 'pack', code: codeOf(job, 'R-134'), case: 1 })).toMatchObject(
       REFUSED('case-too-heavy'),
     );
+  });
+});
+
+describe('counted pieces of two crews', () => {
+  const lying = (job: BookedJob) =>
+    packing(job).cases.flatMap(({ number, crew, contents }) =>
+      contents.flatMap(({ model, count, packed }) => (model === 'S-309' ? [{ number, crew, count, packed }] : [])),
+    );
+
+  it('go into the case of their own crew, and only when that has its own, out of the other one', async () => {
+    const job = await bookedJob(TWO_CREWS_JOB);
+    const [first, second] = lying(job);
+    expect([first?.crew, second?.crew]).toEqual([1, 2]);
+    pickAll(job);
+    const into = (number: number) => scanned(job, { kind: 'pack', code: 'MODEL:S-309', case: number });
+    granted(into(second?.number ?? 0));
+    expect(lying(job)).toEqual([first, { ...second, packed: true }]);
+    granted(into(second?.number ?? 0));
+    expect(lying(job).map(({ number, packed }) => [number, packed])).toEqual([
+      [second?.number, true],
+      [second?.number, true],
+    ]);
+    expect(into(second?.number ?? 0)).toMatchObject(REFUSED('piece-packed-already'));
   });
 });
 

@@ -36,6 +36,12 @@ const BATTERY_JOB: JobAsked = {
   list: 'tag,type,size,driven by,depth\nV1,gate,DN 100,key cap,0.9 m\nV2,gate,DN 200,key cap,1.2 m\n',
 };
 
+/** More valves than one crew turns in a day: two crews with a kit each. */
+export const TWO_CREWS_JOB: JobAsked = {
+  site: { ...BATTERY_JOB.site, crews: 2, days: 1 },
+  list: `tag,type,size,driven by,depth\n${Array.from({ length: 40 }, (_, at) => `V${at + 1},gate,DN 200,key cap,1.2 m\n`).join('')}`,
+};
+
 export const AIR_JOB: JobAsked = {
   site: {
     sources_allowed: ['air'],

@@ -13,7 +13,15 @@ import { timestamp } from '#lib/services/context.ts';
 import { houseFacts } from '#lib/services/house/house-facts.ts';
 import { pickFacts } from '../picking/pick-facts.ts';
 import { type ScanAnswer, type ScanWork, wrongLabel } from '../picking/scan-work.ts';
-import { type CaseContent, type Load, type LoadCase, loadOfBooking, piecesOf, storeLoad } from './load-facts.ts';
+import {
+  type CaseContent,
+  type Load,
+  type LoadCase,
+  type LoadItem,
+  loadOfBooking,
+  piecesOf,
+  storeLoad,
+} from './load-facts.ts';
 
 export function packPiece(at: ScanWork & { readonly into: number | null }): Result<ScanAnswer> {
   const { tx, context, booking, read, into } = at;
@@ -21,11 +29,11 @@ export function packPiece(at: ScanWork & { readonly into: number | null }): Resu
   const load = storedLoad(at);
   const about = read.kind === 'unit' ? read.serial : read.model;
   const lying = lyingOf(load, about);
-  const waiting = load.unassigned.filter(({ serial, model }) => (serial ?? model.number) === about);
-  if (lying.length === 0 && waiting.length === 0) return no('not-in-this-job', `${about} is not in this job.`);
-  if (![...lying.map(({ content }) => content), ...waiting].every(({ picked }) => picked))
+  const unassigned = load.unassigned.filter(({ serial, model }) => (serial ?? model.number) === about);
+  if (lying.length === 0 && unassigned.length === 0) return no('not-in-this-job', `${about} is not in this job.`);
+  if (![...lying.map(({ content }) => content), ...unassigned].every(({ picked }) => picked))
     return no('not-picked', `${about} was not picked for this job.`);
-  const open = lying.filter(({ content, box }) => !content.packed || (into !== null && box.number !== into));
+  const { open, waiting } = whatGoesIn({ lying, unassigned, into });
   if (open.length === 0 && waiting.length === 0) return no('piece-packed-already', `${about} is packed already.`);
   if (into === null && waiting.length > 0)
     return no('case-missing', `${about} has no case yet: choose or scan its case first.`);
@@ -83,6 +91,22 @@ function lyingOf({ cases }: Load, about: string): readonly Lying[] {
   return cases.flatMap((box) =>
     box.contents.flatMap((content) => ((content.serial ?? content.model.number) === about ? [{ box, content }] : [])),
   );
+}
+
+interface Choice {
+  readonly lying: readonly Lying[];
+  readonly unassigned: readonly LoadItem[];
+  readonly into: number | null;
+}
+
+/** Of counted pieces that lie in several cases, a case that was chosen gets its own; then what has no case; only then another case's. */
+function whatGoesIn({ lying, unassigned, into }: Choice) {
+  const unpacked = lying.filter(({ content }) => !content.packed);
+  if (into === null) return { open: unpacked, waiting: unassigned };
+  const own = unpacked.filter(({ box }) => box.number === into);
+  if (own.length > 0) return { open: own, waiting: [] };
+  if (unassigned.length > 0) return { open: [], waiting: unassigned };
+  return { open: lying.filter(({ box }) => box.number !== into), waiting: [] };
 }
 
 interface Moving {
