@@ -4,12 +4,18 @@ import { answerScan, markTried, type QueuedScan, queuedScans, reread } from './s
 
 let running: Promise<Sending> | undefined;
 
-/** Goes through the waiting scans one by one, the oldest first, then photographs; one round at a time, over all windows of this browser. */
-export function sendScans(): Promise<Sending> {
-  running ??= alone(sendAll).finally(() => {
-    running = undefined;
-  });
-  return running;
+/**
+ * Goes through the waiting scans one by one, the oldest first, then photographs; one round at a time, over all windows of this browser.
+ * A scan that was made while a round was ending is not in it, so whoever waited for that round goes another.
+ */
+export async function sendScans(): Promise<Sending> {
+  for (;;) {
+    running ??= alone(sendAll).finally(() => {
+      running = undefined;
+    });
+    const sending = await running;
+    if (sending !== 'all sent' || !queuedScans().some(({ state }) => state === 'waiting')) return sending;
+  }
 }
 
 async function alone(work: () => Promise<Sending>): Promise<Sending> {

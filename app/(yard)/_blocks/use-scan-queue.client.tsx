@@ -1,7 +1,7 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { useCallback, useEffect, useRef, useState, useSyncExternalStore, useTransition } from 'react';
+import { type RefObject, useCallback, useEffect, useRef, useState, useSyncExternalStore, useTransition } from 'react';
 import type { Sending } from './ask-house.ts';
 import { noPhotos, queuedPhotos, readPhotosOnce, subscribeToPhotos } from './photo-queue.ts';
 import type { Said } from './said.tsx';
@@ -24,19 +24,18 @@ const AGAIN_MS = 4_000;
 
 /** The queue of one screen, about a booking or a walk: takes scans at once, sends them when the line is there, says and sounds what came of each. */
 export function useScanQueue(screen: string) {
-  const router = useRouter();
   const scans = useSyncExternalStore(subscribe, queuedScans, noScans);
   const { sound, isMuted, toggleSound } = useSound();
   const [said, setSaid] = useState<Said | null>(null);
   const [sending, setSending] = useState<Sending>('all sent');
-  const [, startShowing] = useTransition();
+  const [sendings, setSendings] = useState(0);
   const answered = useRef(0);
 
   const flush = useCallback(async () => {
     setSending(await sendScans());
-    if (answered.current > 0) startShowing(() => router.refresh());
-    answered.current = 0;
-  }, [router]);
+    setSendings((count) => count + 1);
+  }, []);
+  useShowing(answered, sendings);
 
   useEffect(
     () =>
@@ -65,6 +64,18 @@ export function useScanQueue(screen: string) {
   }, []);
   const mine = scans.filter((scan) => scan.screen === screen);
   return { screen, scans: mine, add, takeAway, said, setSaid, sending, flush, sound, isMuted, toggleSound };
+}
+
+/** Shows the state of the house again when answers came; answers that come while it is being fetched are shown by one more turn, after it. */
+function useShowing(answered: RefObject<number>, sendings: number): void {
+  const router = useRouter();
+  const [isShowing, startShowing] = useTransition();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: every round of sending asks again whether there is something new to show.
+  useEffect(() => {
+    if (isShowing || answered.current === 0) return;
+    answered.current = 0;
+    startShowing(() => router.refresh());
+  }, [isShowing, sendings, answered, router]);
 }
 
 export type ScanQueue = ReturnType<typeof useScanQueue>;
