@@ -1,8 +1,8 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { isOpenPath, OPEN_PAGES, OPEN_ROOTS, OPEN_ROUTES } from '#app/_lib/open-paths.ts';
 import { PEOPLE } from '#tests/support/houses/people.ts';
 import { repositoryFiles } from '#tests/support/repository.ts';
+import { barriers } from './accessible.ts';
 import { expect, PASSWORD, patient, test } from './signed-in.ts';
 
 async function fillSignIn(page: Page, { email, password }: { readonly email: string; readonly password: string }) {
@@ -189,8 +189,7 @@ async function accessible(page: Page, paths: readonly string[]): Promise<void> {
     for (const path of paths) {
       await page.goto(path);
       await page.getByRole('heading', { level: 1 }).first().waitFor();
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => `${path} ${colorScheme}: ${id} ${nodes[0]?.html ?? ''}`)).toEqual([]);
+      expect(await barriers(page, `${path} ${colorScheme}`)).toEqual([]);
     }
   }
 }

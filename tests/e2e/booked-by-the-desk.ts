@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import type { APIRequestContext, Browser, Page } from '@playwright/test';
 import type { UserRole } from '#lib/services/context.ts';
 import { PEOPLE } from '#tests/support/houses/people.ts';
+import { dayIn } from './days.ts';
 import { expect, PASSWORD, patient } from './signed-in.ts';
 
 interface Beside {
@@ -29,7 +30,7 @@ export async function bookedByTheDesk(request: APIRequestContext, title: string)
 
 /** The same for a hire that begins today: it stands on the walk of the day. */
 export async function bookedForToday(request: APIRequestContext, title: string): Promise<string> {
-  return bookedFor(request, { title, site: { starts_on: new Date().toISOString().slice(0, 10) } });
+  return bookedFor(request, { title, site: { starts_on: dayIn(0) } });
 }
 
 interface Booking {

@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { barriers } from './accessible.ts';
 import { expect, test } from './signed-in.ts';
 
 /** A quote of one valve, accepted; answers the number of its booking and the enquiry. */
@@ -27,8 +27,7 @@ async function booked(page: Page): Promise<{ readonly enquiryId: number; readonl
 async function accessible(page: Page): Promise<void> {
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html ?? ''}`)).toEqual([]);
+    expect(await barriers(page)).toEqual([]);
   }
   await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
 }

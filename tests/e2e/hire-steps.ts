@@ -1,5 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { barriers } from './accessible.ts';
+import { dayIn } from './days.ts';
 import { expect } from './signed-in.ts';
 
 /** What a contractor does on the pages of self-service, step by step, for the stories that go through them. */
@@ -27,8 +28,7 @@ interface FirstValve {
 
 /** A story that asks what is free chooses days on which no other story has taken anything. */
 export async function beginIn(page: Page, days: number) {
-  const first = new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
-  await page.getByLabel('First day of hire', { exact: true }).fill(first);
+  await page.getByLabel('First day of hire', { exact: true }).fill(dayIn(days));
 }
 
 export async function startWith(page: Page, { turned, size, inDays }: FirstValve) {
@@ -89,8 +89,7 @@ export async function tellWho(page: Page, button: string) {
 export async function isAccessible(page: Page) {
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    expect(await barriers(page)).toEqual([]);
   }
   const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
   expect(wider, 'The page is no wider than the telephone').toBeLessThanOrEqual(0);

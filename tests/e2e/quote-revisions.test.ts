@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from '@playwright/test';
 import { PEOPLE } from '#tests/support/houses/people.ts';
 import { readPdf } from '#tests/support/papers/read-pdf.ts';
+import { barriers } from './accessible.ts';
 import { expect, PASSWORD, patient, test } from './signed-in.ts';
 
 /** An enquiry of one valve, planned; what the story is about begins at its price. */
@@ -40,8 +40,7 @@ async function issue(page: Page, revision: 'A' | 'B' | 'C'): Promise<void> {
 }
 
 async function accessible(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html ?? ''}`)).toEqual([]);
+  expect(await barriers(page)).toEqual([]);
 }
 
 test('a line by hand and an approved discount, two revisions that say what changed, and an acceptance', async ({

@@ -56,7 +56,7 @@ test('an order is followed by its link to its end: delivered, kept longer, given
 
 /** A wheel valve from the first form to the booking. */
 async function ordered(page: Page): Promise<string> {
-  await startWith(page, { turned: 'A handwheel', size: 'DN 150' });
+  await startWith(page, { turned: 'A handwheel', size: 'DN 150', inDays: 63 });
   await answerAll(page, KNOWN);
   await toAnswer(page);
   await tellWho(page, 'Make the quote');

@@ -1,11 +1,10 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { barriers } from './accessible.ts';
 import { expect, stands } from './signed-in.ts';
 
 export async function accessible(page: Page): Promise<void> {
   await stands(page);
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html ?? ''}`)).toEqual([]);
+  expect(await barriers(page)).toEqual([]);
 }
 
 /** A screen of the yard in light and dark, on a tablet held upright and on a telephone: sound, not too wide, and made for gloves. */

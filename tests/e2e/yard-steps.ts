@@ -74,9 +74,17 @@ export async function packAll(page: Page, number: string): Promise<number> {
         await chosen.click();
     const inside = await one.locator('strong.tag').allTextContents();
     for (const code of inside) await scan(page, code.includes('×') ? `MODEL:${code.split('× ')[1] ?? ''}` : code);
-    await expect(one.getByText('✓ packed')).toHaveCount(inside.length);
+    const came = async () => ({ packed: await one.getByText('✓ packed').count(), open: await openScans(page) });
+    await expect.poll(came, { timeout: 20_000 }).toEqual({ packed: inside.length, open: [] });
   }
   return count;
+}
+
+/** Scans that wait or were refused, with what the house said to them. */
+async function openScans(page: Page): Promise<readonly string[]> {
+  const scans = page.getByRole('region', { name: 'Scans' }).locator('ul.queued > li');
+  const told = await scans.allInnerTexts();
+  return told.filter((text) => /refused|waiting/.test(text));
 }
 
 /** Begins a delivery and scans onto it all that waits; answers the serial numbers. */

@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { barriers } from './accessible.ts';
 import { expect, test } from './signed-in.ts';
 
 const LOOKS = [
@@ -13,10 +13,7 @@ async function isSound(page: Page, what: string): Promise<void> {
   for (const { width, colorScheme } of LOOKS) {
     await page.setViewportSize({ width, height: 900 });
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(
-      violations.map(({ id, nodes }) => `${what}, ${width} ${colorScheme}: ${id} ${nodes[0]?.html ?? ''}`),
-    ).toEqual([]);
+    expect(await barriers(page, `${what}, ${width} ${colorScheme}`)).toEqual([]);
     const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(over, `${what} at ${width} px runs out of the screen`).toBeLessThanOrEqual(0);
   }
