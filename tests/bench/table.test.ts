@@ -61,8 +61,9 @@ describe('one impossible line', () => {
   );
 });
 
-const SHORT = { seconds: 20, nodes: 100_000 };
-const LONG = { seconds: 40, nodes: 100_000 };
+const NODES = 100_000;
+const SHORT = { seconds: 20, nodes: NODES };
+const LONG = { seconds: 40, nodes: NODES };
 const TEN = Array.from({ length: 10 }, (_, index) => index + 1);
 const ROWS: readonly TableRow[] = [
   { models: 150, lines: 30, crews: 1, seeds: [1, 2, 3], budget: SHORT, goal: 'proven in 0.5 s' },
@@ -73,6 +74,22 @@ const ROWS: readonly TableRow[] = [
   { models: 150, lines: 200, crews: 3, seeds: [1, 2, 3], budget: LONG, goal: '≤ 3 % at 40 s' },
   { models: 150, lines: 1000, crews: 1, seeds: [1, 2, 3], budget: LONG, goal: 'proven in 5 s' },
   { models: 150, lines: 1000, crews: 2, seeds: [1], budget: LONG, goal: '≤ 2 % at 40 s' },
+  {
+    models: 150,
+    lines: 10_000,
+    crews: 1,
+    seeds: [1],
+    budget: { seconds: 25, nodes: NODES },
+    goal: '≤ 0.01 % at 10 s, proven in 25 s, 1.5 GB',
+  },
+  {
+    models: 400,
+    lines: 10_000,
+    crews: 1,
+    seeds: [1],
+    budget: { seconds: 60, nodes: NODES },
+    goal: 'an answer with its bound in 60 s, 2 GB',
+  },
 ];
 
 describe('plans of whole lists', () => {
