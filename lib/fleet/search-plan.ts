@@ -1,5 +1,5 @@
 /*
- * Finds a good plan quickly: start with everything, drop what is not worth its cost, swap, shake, repeat.
+ * Finds a good plan quickly: start with everything, drop what is not worth its cost, swap, add what one option needs, shake, repeat.
  * Invariant: same program, same plan (fixed order, seeded shakes, effort counted in job visits); what it returns is within all limits.
  * Not here: any claim that the plan is best (solve-stage.ts).
  * Read next: solve-stage.ts.
@@ -7,9 +7,10 @@
 import { type Random, seededRandom } from '#lib/kernel/random.ts';
 import { neededCounts } from './build-model.ts';
 import { makeSolution } from './measure.ts';
-import { type Aim, type Program, pick, type Solution, type Use } from './program.ts';
+import { type Aim, type Need, type Program, pick, type Solution, type Use } from './program.ts';
+import { jobOrder, needsOfOptions, neighbourItems } from './search-lists.ts';
 import { makeServices, type Service, type ServiceTable } from './services.ts';
-import { shareOut } from './share-out.ts';
+import { type Sharing, shareOut } from './share-out.ts';
 import { type Blend, blended, itemWeight } from './weights.ts';
 
 /** Job visits of a long search: up to some seconds where classes have thousands of ways. */
@@ -34,14 +35,20 @@ export function searchPlan(request: SearchRequest): Found {
   let best: Solution | undefined;
   let visits = 0;
   for (const timeWeight of timeWeights(program)) {
-    const state = startState({ ...request, timeWeight });
-    improve(state, request.visits / 2);
-    const found = readState(state);
-    visits += state.visits;
-    if (best === undefined || isBetter(found, best, aim)) best = found;
-    if (best.measures.unserved === 0) break;
+    for (const sharing of sharings(program)) {
+      const state = startState({ ...request, timeWeight, sharing });
+      improve(state, request.visits / 2);
+      const found = readState(state);
+      visits += state.visits;
+      if (best === undefined || isBetter(found, best, aim)) best = found;
+    }
+    if (best?.measures.unserved === 0) break;
   }
   return { solution: best ?? makeSolution(program, []), visits };
+}
+
+function sharings(program: Program): readonly Sharing[] {
+  return program.crews === 1 ? ['longest first'] : ['longest first', 'jobs of one crew first'];
 }
 
 export function isBetter(a: Solution, b: Solution, aim: Aim): boolean {
@@ -65,6 +72,9 @@ interface State {
   readonly weights: readonly number[];
   /** Items that stand beside an item in some role: candidates to swap with. */
   readonly neighbours: readonly (readonly number[])[];
+  /** What the options need, each set once. */
+  readonly needs: readonly (readonly Need[])[];
+  readonly sharing: Sharing;
   kits: number[][];
   services: (Service | undefined)[][];
   stock: number[];
@@ -80,16 +90,23 @@ interface Score {
 
 /** Drops and swaps down from kits that a relaxation suggests. */
 export function searchFrom(request: SearchRequest & { readonly kits: readonly (readonly number[])[] }): Found {
-  const state = startState({ ...request, timeWeight: 0 }, request.kits);
-  dropAndSwap(state, request.visits);
-  return { solution: readState(state), visits: state.visits };
+  let best: Solution | undefined;
+  let visits = 0;
+  for (const sharing of sharings(request.program)) {
+    const state = startState({ ...request, timeWeight: 0, sharing }, request.kits);
+    dropAndSwap(state, request.visits);
+    const found = readState(state);
+    visits += state.visits;
+    if (best === undefined || isBetter(found, best, request.aim)) best = found;
+  }
+  return { solution: best ?? makeSolution(request.program, []), visits };
 }
 
 function startState(
-  request: SearchRequest & { readonly timeWeight: number },
+  request: SearchRequest & { readonly timeWeight: number; readonly sharing: Sharing },
   wanted?: readonly (readonly number[])[],
 ): State {
-  const { program, timeWeight } = request;
+  const { program, timeWeight, sharing } = request;
   const blend = blendOf(request);
   const table = makeServices({ program, blend, timeWeight });
   const counts = neededCounts(program);
@@ -115,6 +132,8 @@ function startState(
     order: jobOrder(program),
     weights: program.items.map((item) => blended(blend, (aim) => itemWeight(aim, item))),
     neighbours: neighbourItems(program),
+    needs: needsOfOptions(program),
+    sharing,
     services: kits.map((kit) => program.jobs.map((_, job) => table.best(job, kit))),
     score: { unserved: Number.POSITIVE_INFINITY, weight: 0 },
     visits: 0,
@@ -134,31 +153,6 @@ function blendOf({ program, aim, before }: SearchRequest): Blend {
     { aim, factor: 1 },
     { aim: before, factor: (all + 1) / LEAST[before] },
   ];
-}
-
-function jobOrder(program: Program): readonly number[] {
-  const length = program.jobs.map((job) => {
-    const branch = Math.min(
-      ...job.branches.map((one) =>
-        one.roles.reduce((sum, role) => sum + Math.min(...role.map((o) => o.time)), job.moveTime),
-      ),
-    );
-    return job.qty * branch;
-  });
-  return program.jobs.map((_, index) => index).sort((a, b) => pick(length, b) - pick(length, a) || a - b);
-}
-
-function neighbourItems(program: Program): readonly (readonly number[])[] {
-  const sets = program.items.map(() => new Set<number>());
-  for (const job of program.jobs) {
-    for (const branch of job.branches) {
-      for (const role of branch.roles) {
-        const items = [...new Set(role.flatMap((option) => option.needs.map((need) => need.item)))];
-        for (const a of items) for (const b of items) if (a !== b) pick(sets, a).add(b);
-      }
-    }
-  }
-  return sets.map((set) => [...set].sort((a, b) => a - b));
 }
 
 function scoreOf(state: State): Score {
@@ -183,12 +177,16 @@ function tryChanges(state: State, changes: readonly Change[]): boolean {
   const undo = apply(state, changes);
   if (undo === undefined) return false;
   const after = scoreOf(state);
-  if (after.unserved < before.unserved || (after.unserved === before.unserved && after.weight < before.weight - 1e-9)) {
+  if (isLower(after, before)) {
     state.score = after;
     return true;
   }
   undo();
   return false;
+}
+
+function isLower(a: Score, b: Score): boolean {
+  return a.unserved < b.unserved || (a.unserved === b.unserved && a.weight < b.weight - 1e-9);
 }
 
 function apply(state: State, changes: readonly Change[]): (() => void) | undefined {
@@ -209,10 +207,15 @@ function apply(state: State, changes: readonly Change[]): (() => void) | undefin
   }
   for (const { crew, item } of changes) {
     const services = pick(state.services, crew);
+    const kit = pick(state.kits, crew);
+    const isLess = old.some((one) => one.crew === crew && one.item === item && one.count > pick(kit, item));
     for (const job of state.table.jobsOf(item)) {
-      oldServices.push({ crew, job, service: services[job] });
-      services[job] = state.table.best(job, pick(state.kits, crew));
       state.visits += 1;
+      const service = services[job];
+      // The best way stays the best when something that it does not need is gone.
+      if (isLess && service?.needs.some((need) => need.item === item) !== true) continue;
+      oldServices.push({ crew, job, service });
+      services[job] = state.table.best(job, kit);
     }
   }
   return () => {
@@ -223,14 +226,12 @@ function apply(state: State, changes: readonly Change[]): (() => void) | undefin
 
 function improve(state: State, visitLimit: number): void {
   dropAndSwap(state, visitLimit);
+  while (state.visits < visitLimit && addPass(state, visitLimit)) dropAndSwap(state, visitLimit);
   let kept = snapshot(state);
   for (let shake = 0; shake < 12 && state.visits < visitLimit; shake += 1) {
     shakeUp(state);
     dropAndSwap(state, visitLimit);
-    const isKept =
-      state.score.unserved < kept.score.unserved ||
-      (state.score.unserved === kept.score.unserved && state.score.weight < kept.score.weight - 1e-9);
-    if (isKept) kept = snapshot(state);
+    if (isLower(state.score, kept.score)) kept = snapshot(state);
     else restore(state, kept);
   }
   restore(state, kept);
@@ -297,6 +298,29 @@ function tryMoveToOtherCrew(state: State, from: { readonly crew: number; readonl
         { crew, item: from.item, count },
       ]),
   );
+}
+
+/** Gives a crew all that one option needs and drops what that makes needless: what pays only together is no swap of single items. */
+function addPass(state: State, visitLimit: number): boolean {
+  let changed = false;
+  for (const needs of state.needs) {
+    for (let crew = state.kits.length - 1; crew >= 0; crew -= 1) {
+      if (state.visits >= visitLimit) return changed;
+      const kit = pick(state.kits, crew);
+      const missing = needs.filter(({ item, count }) => pick(kit, item) < count).map((need) => ({ crew, ...need }));
+      if (missing.length === 0) continue;
+      const kept = snapshot(state);
+      if (apply(state, missing) === undefined) continue;
+      state.score = scoreOf(state);
+      for (const carried of carriedItems(state)) {
+        const isNew = missing.some((one) => one.item === carried.item && one.crew === carried.crew);
+        if (!isNew) tryChanges(state, [{ ...carried, count: 0 }]);
+      }
+      if (isLower(state.score, kept.score)) changed = true;
+      else restore(state, kept);
+    }
+  }
+  return changed;
 }
 
 /** Adds a few items back at random; dropping and swapping then finds its way down again. */

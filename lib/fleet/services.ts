@@ -4,7 +4,7 @@
  * Not here: which crew does which job (share-out.ts) and which kits to try (search-plan.ts).
  * Read next: share-out.ts.
  */
-import { type Program, pick } from './program.ts';
+import { type Need, type Program, pick } from './program.ts';
 import { type Blend, blended, optionWeight, valveWeight } from './weights.ts';
 
 export interface Service {
@@ -12,12 +12,14 @@ export interface Service {
   readonly time: number;
   readonly branch: number;
   readonly options: readonly number[];
+  /** What it needs to be carried: without other items it stays the best. */
+  readonly needs: readonly Need[];
 }
 
 interface WeighedOption {
   /** Its place in the role. */
   readonly index: number;
-  readonly needs: readonly { readonly item: number; readonly count: number }[];
+  readonly needs: readonly Need[];
   readonly weight: number;
   readonly time: number;
   /** Weight and time together, by which options are compared. */
@@ -82,30 +84,51 @@ function bestOf(request: {
   readonly kit: readonly number[];
   readonly moveTime: number;
 }): Service | undefined {
-  let best: Service | undefined;
+  const { branches, kit, moveTime } = request;
+  let best: { readonly branch: number; readonly options: readonly WeighedOption[] } | undefined;
   let bestScore = Number.POSITIVE_INFINITY;
-  for (const [index, branch] of request.branches.entries()) {
+  for (let index = 0; index < branches.length; index += 1) {
+    const branch = pick(branches, index);
     if (branch.bestScore >= bestScore) continue;
-    let score = branch.score;
-    let weight = branch.weight;
-    let time = request.moveTime;
-    const options: number[] = [];
-    for (const role of branch.roles) {
-      const chosen = role.find((option) => isCarried(option, request.kit));
-      if (chosen === undefined) break;
-      score += chosen.score;
-      weight += chosen.weight;
-      time += chosen.time;
-      options.push(chosen.index);
-    }
-    if (options.length < branch.roles.length || score >= bestScore) continue;
-    best = { weight, time, branch: index, options };
+    const score = scoreOf(branch, kit, bestScore);
+    if (score >= bestScore) continue;
+    best = { branch: index, options: branch.roles.flatMap((role) => firstCarried(role, kit) ?? []) };
     bestScore = score;
   }
-  return best;
+  if (best === undefined) return undefined;
+  return {
+    weight: best.options.reduce((sum, option) => sum + option.weight, pick(branches, best.branch).weight),
+    time: best.options.reduce((sum, option) => sum + option.time, moveTime),
+    branch: best.branch,
+    options: best.options.map((option) => option.index),
+    needs: best.options.flatMap((option) => option.needs),
+  };
 }
 
-function isCarried(option: WeighedOption, kit: readonly number[]): boolean {
-  for (const need of option.needs) if ((kit[need.item] ?? 0) < need.count) return false;
+/** Of the best way through a branch with a kit; infinite when there is none below the limit. */
+function scoreOf(branch: WeighedBranch, kit: readonly number[], limit: number): number {
+  let { score } = branch;
+  for (const role of branch.roles) {
+    const chosen = firstCarried(role, kit);
+    if (chosen === undefined) return Number.POSITIVE_INFINITY;
+    score += chosen.score;
+    if (score >= limit) return Number.POSITIVE_INFINITY;
+  }
+  return score;
+}
+
+function firstCarried(role: WeighedRole, kit: readonly number[]): WeighedOption | undefined {
+  for (let place = 0; place < role.length; place += 1) {
+    const option = role[place];
+    if (option !== undefined && isCarried(option.needs, kit)) return option;
+  }
+  return undefined;
+}
+
+function isCarried(needs: readonly Need[], kit: readonly number[]): boolean {
+  for (let place = 0; place < needs.length; place += 1) {
+    const need = needs[place];
+    if (need !== undefined && (kit[need.item] ?? 0) < need.count) return false;
+  }
   return true;
 }

@@ -224,7 +224,8 @@ function searchOn(work: Work, values: Float64Array): void {
   if (settled.length > 0 || aim === 'unserved' || unserved !== 0) return;
   improveFrom(work, values);
   if (work.best.measures[aim] - work.bound <= SEARCH_GAP * Math.abs(work.bound)) return;
-  const found = searchPlan({ program, aim, visits: SEARCH_VISITS });
+  // Each crew more is a kit more to find.
+  const found = searchPlan({ program, aim, visits: SEARCH_VISITS * program.crews });
   count(meter, 'search visits', found.visits);
   if (found.solution.measures.unserved === 0 && found.solution.measures[aim] < work.best.measures[aim]) {
     work.best = found.solution;
