@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { addDays } from '#lib/kernel/date-range.ts';
 import type { Result } from '#lib/kernel/result.ts';
-import type { Context } from '#lib/services/context.ts';
+import { type Context, today } from '#lib/services/context.ts';
 import { changeEnquiry } from '#lib/services/enquiries/change-enquiry.ts';
 import { createEnquiry } from '#lib/services/enquiries/create-enquiry.ts';
 import { openEnquiry } from '#lib/services/enquiries/open-enquiry.ts';
@@ -118,6 +118,37 @@ describe('what another depot gives', () => {
     expect(alone?.cost_minor).toBe(again.plans[0]?.fleet.cost_minor);
     expect(alone?.served).toBe(again.plans[0]?.fleet.served);
     expect(alone?.cost_minor).toBeGreaterThanOrEqual(cases[0]?.cost_minor ?? Number.NaN);
+  });
+});
+
+describe('another depot whose day of sending has passed', () => {
+  it('is answered by the first later start on which all is free and can be sent, which is then planned in time', async () => {
+    const context = await demoHouseContext();
+    const { siteJson } = granted(openEnquiry(context, ID));
+    const start = today(context);
+    granted(changeEnquiry(context, { enquiryId: ID, site: { ...siteJson, starts_on: start } }));
+    await planned(context, ID);
+    const kit = granted(readPlanView(context, { enquiryId: ID }))?.kits[0]?.items ?? [];
+    const drive = kit.find(({ role }) => role === 'drive')?.number ?? '';
+    const [, other = ''] = houseFacts(context).depots.map(({ code }) => code);
+    context.database.raw.prepare('update unit set depot = ? where model_number = ?').run(other, drive);
+    const late = granted(readPlanView(context, { enquiryId: ID }))?.depots;
+    expect(late?.brought.find(({ model }) => model === drive)).toMatchObject({ isInTime: false });
+    const later = late?.later;
+    expect(later?.daysLater).toBeGreaterThan(0);
+    expect(later?.startsOn).toBe(addDays(start, later?.daysLater ?? 0));
+    expect(later?.brought.every(({ isInTime }) => isInTime)).toBe(true);
+    expect(later?.brought.some(({ model }) => model === drive)).toBe(true);
+    // Taken over as the screen does, the plan is in time and proposes nothing further; taken back it is as before.
+    const before = granted(openEnquiry(context, ID)).siteJson;
+    granted(changeEnquiry(context, { enquiryId: ID, site: { ...before, starts_on: later?.startsOn } }));
+    await planned(context, ID);
+    const then = granted(readPlanView(context, { enquiryId: ID }))?.depots;
+    expect(then?.brought.find(({ model }) => model === drive)).toMatchObject({ isInTime: true });
+    expect(then?.brought.every(({ isInTime }) => isInTime)).toBe(true);
+    expect(then?.later).toBeNull();
+    granted(changeEnquiry(context, { enquiryId: ID, site: before }));
+    expect(granted(openEnquiry(context, ID)).siteJson).toEqual(before);
   });
 });
 

@@ -1,8 +1,14 @@
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { dateText } from '#lib/documents/words/print-values.ts';
 import type { Brought, DepotsView } from '#lib/services/plans/depots-view.ts';
+import { StartLater } from './start-later.client.tsx';
 
 interface DepotsProps {
+  readonly enquiry: {
+    readonly id: number;
+    readonly version: number;
+    readonly siteJson: Readonly<Record<string, unknown>>;
+  };
   readonly depots: DepotsView;
   readonly names: Readonly<Record<string, string>>;
   /** What the plan would lose without the other depots, where that was worked out. */
@@ -10,8 +16,8 @@ interface DepotsProps {
 }
 
 /** What must be brought from other depots, and by when; nothing where the despatching one has it all. */
-export function OtherDepots({ depots, names, alone }: DepotsProps) {
-  const { brought, despatching } = depots;
+export function OtherDepots({ enquiry, depots, names, alone }: DepotsProps) {
+  const { brought, despatching, later } = depots;
   if (brought.length === 0) return null;
   const late = brought.filter(({ isInTime }) => !isInTime).length;
   return (
@@ -27,9 +33,21 @@ export function OtherDepots({ depots, names, alone }: DepotsProps) {
       </ul>
       {late === 0 ? null : (
         <p className={styles.notice}>
-          The day to send {late === brought.length ? 'them' : 'some of them'} has passed. Agree on a later start, or
-          leave these parts out above and plan again.
+          The day to send {late === brought.length ? 'them' : 'some of them'} has passed.{' '}
+          {later === null
+            ? 'Within a year there is no later start on which all of it is free: leave these parts out above and plan again.'
+            : 'Begin later as below, or leave these parts out above and plan again.'}
         </p>
+      )}
+      {later === null ? null : (
+        <StartLater
+          id={enquiry.id}
+          version={enquiry.version}
+          siteJson={enquiry.siteJson}
+          startsOn={later.startsOn}
+          on={dateText(later.startsOn)}
+          sentence={tellLater(later, names)}
+        />
       )}
       {alone === '' ? null : (
         <p className={styles.told}>
@@ -43,4 +61,19 @@ export function OtherDepots({ depots, names, alone }: DepotsProps) {
 function tellBrought({ count, model, depotName, sendOn, isInTime }: Brought, names: DepotsProps['names']): string {
   const when = isInTime ? `send by ${dateText(sendOn)}` : `was to be sent by ${dateText(sendOn)}`;
   return `${count} × ${names[model] ?? ''} ${model} from ${depotName}: ${when}.`;
+}
+
+/** From when, what is sent then, what it costs and what that rests on. */
+function tellLater(
+  { startsOn, daysLater, brought, rates }: NonNullable<DepotsView['later']>,
+  names: DepotsProps['names'],
+): string {
+  const days = daysLater === 1 ? '1 day later' : `${daysLater} days later`;
+  const sent =
+    brought.length === 0
+      ? 'the despatching depot has all of it free by then'
+      : `all of it is free, with ${brought.map((one) => tellBrought(one, names).replace(/\.$/, '')).join('; ')}`;
+  const cost =
+    rates === 'the same' ? 'The rates of hire are the same on that day' : 'Other rates of hire hold on that day';
+  return `If the hire began on ${dateText(startsOn)}, ${days}, ${sent}. ${cost}; the house keeps no charge for carriage between its depots. By the bookings, holds and checks known today; a piece is loaded the day before it is used (house practice, no source).`;
 }

@@ -145,7 +145,7 @@ function Planned({ enquiry, view, names, roles, system, texts, study, shortage }
           facts: `${hoursText(kit.hours)} of work · ${massText(kit.mass_kg, system)} · ${countText(kit.pieces, 'piece')}`,
         }))}
       />
-      <OtherDepots depots={view.depots} names={names} alone={without.get(HOME_DEPOT_ALONE) ?? ''} />
+      <OtherDepots {...{ enquiry, names }} depots={view.depots} alone={without.get(HOME_DEPOT_ALONE) ?? ''} />
       {shortage === null ? null : <ShortOf answer={shortage} />}
       <Needed {...{ view, names, roles, without }} />
       <CrewDays crews={view.crewDays} system={system} />
