@@ -32,16 +32,21 @@ export const CORE_OF_MESH: ReadonlySet<string> = new Set([
   'zone-no-pack-change',
 ]);
 
+/** Core rules that look at whether a limiter is required and at the limiter with its ceilings; at nothing else of the core. */
+export const CORE_OF_LIMITER: ReadonlySet<string> = new Set([
+  'limiter-required',
+  'limiter-low-enough',
+  'limiter-both-ways',
+  'house-always-limiter',
+]);
+
 /** Core rules that look at drive, gear, head and limiter; never at the counter. */
 export const CORE_WITHOUT_COUNTER: ReadonlySet<string> = new Set([
   ...CORE_OF_MESH,
+  ...CORE_OF_LIMITER,
   'drive-reaches-torque',
-  'limiter-required',
-  'limiter-low-enough',
   'limiter-reaches-torque',
-  'limiter-both-ways',
   'head-carries-torque',
-  'house-always-limiter',
 ]);
 
 /** Core rules that look at the head only by its ratio and efficiency, which are in the figures. */

@@ -36,12 +36,15 @@ export function limiterSettings({ limiter, duty, direction, upTo, seats }: Setti
   const never = duty.neverExceed.torque.low;
   const neverExceedLow = upTo === 'needed' ? never : newtonMetres(Math.min(never, upTo));
   const ask = { neverExceedLow, margin: LIMITER_MARGIN, limiter, factor: limiter.factor };
+  const run = limiterMarks({ ...ask, torque: duty.running, stopAt: 'needed' });
+  // Whether the scale starts above what is allowed hangs on no purpose.
+  if (run === null) return NO_SETTINGS;
   /** Closing starts with breaking away from open and ends in the seat: both are in the starting torque of that direction. */
   const whole = { low: newtonMetres(Math.min(duty.running.low, duty.starting.low)), high: duty.starting.high };
   if (direction === 'opening') {
     return {
       unseat: limiterMarks({ ...ask, torque: duty.starting, stopAt: upTo === 'needed' ? 'needed' : 'never-exceed' }),
-      run: limiterMarks({ ...ask, torque: duty.running, stopAt: 'needed' }),
+      run,
       seat: null,
     };
   }

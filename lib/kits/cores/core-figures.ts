@@ -12,11 +12,11 @@ import { strokeTime } from '#lib/engineering/stroke-time.ts';
 import { scaleGear, speedAtTorque } from '#lib/engineering/torque-speed.ts';
 import { jointSpeeds } from '#lib/engineering/universal-joint.ts';
 import type { Gear } from '#lib/equipment/drive.ts';
-import type { DriveModel, HeadModel, Model } from '#lib/equipment/model.ts';
+import type { HeadModel } from '#lib/equipment/model.ts';
 import { WORKING_CONSTANTS } from '#lib/equipment/working-constants.ts';
 import { invariant } from '#lib/kernel/invariant.ts';
 import type { ChainLimiter, CoreDirection, CoreFigures, LineFacts } from '#lib/rules/facts.ts';
-import { isStiff, jointAngle, seatsOf } from '#lib/rules/ways-of-working.ts';
+import { isStiff, jointAngle } from '#lib/rules/ways-of-working.ts';
 import type { Range } from '#lib/units/known-value.ts';
 import {
   type Degrees,
@@ -30,119 +30,73 @@ import {
   seconds,
   type Turns,
 } from '#lib/units/quantity.ts';
-import { headFactor, highestStall, underHeadFactor } from '../chain/chain-limits.ts';
-import { allowedSetting, ceilingOf, LIMITER_MARGIN, limiterSettings } from '../chain/limiter-settings.ts';
-import { type SupplyShare, supplyShare } from '../chain/supply-share.ts';
+import { headFactor, highestStall } from '../chain/chain-limits.ts';
+import { LIMITER_MARGIN } from '../chain/limiter-settings.ts';
+import { supplyShare } from '../chain/supply-share.ts';
 import { strokesEachWay } from '../chain/visit-time.ts';
-import type { Frame } from './frames.ts';
-
-export interface CoreInput {
-  readonly facts: LineFacts;
-  readonly frame: Frame;
-  readonly gearIndex: number;
-  /** `needed`: limiter no higher than the line asks; a number: up to what every part and the valve allow. */
-  readonly limiterUpTo: 'needed' | NewtonMetres;
-}
-
-/** What many cores of one line share; for one line and one `limiterUpTo` only. */
-export interface CoreMemo {
-  /** For each head the first that has its ratio and efficiency: heads of one kind give the same figures. */
-  readonly kinds: Map<HeadModel, HeadModel>;
-  readonly kindsByFacts: Map<string, HeadModel>;
-  /** By drive and kind of head, gear by gear. */
-  readonly meshes: Map<DriveModel, Map<HeadModel, Mesh[]>>;
-  /** By limiter, or drive where it is built in, and then by kind of head. */
-  readonly limiters: Map<Model, Map<HeadModel | 'any head', LimiterAt>>;
-  readonly supply: Map<DriveModel, SupplyShare>;
-  visit: Visit | null;
-}
-
-/** What the line alone gives. */
-interface Visit {
-  readonly energy: CoreFigures['energyPerVisit'];
-  readonly neverExceed: NewtonMetres;
-  readonly isNeverGuessed: boolean;
-  readonly wanted: Readonly<Record<Direction, number>>;
-  readonly toAndFro: number;
-}
-
-/** What drive, gear and head give, whatever limits them. */
-interface Mesh {
-  /** Figures by what limits them. */
-  readonly figures: Map<LimiterAt | null, CoreFigures>;
-  readonly factor: Range<'1'>;
-  readonly stallAtValve: NewtonMetres;
-  readonly stallAtDrive: NewtonMetres;
-  readonly sureAtValve: NewtonMetres;
-  readonly limiterRequired: boolean;
-  readonly inputSpeed: RevolutionsPerMinute;
-  readonly supplyShare: number;
-  readonly start: number;
-  readonly opening: MeshWay;
-  readonly closing: MeshWay;
-  readonly runTime: Seconds;
-}
-
-type MeshWay = Pick<CoreDirection, 'fastest' | 'speed' | 'strokeTime'>;
-
-/** A limiter where it sits, and how far each direction lets it go. */
-interface LimiterAt {
-  readonly limiter: ChainLimiter;
-  readonly opening: LimiterReach;
-  readonly closing: LimiterReach;
-}
-
-interface LimiterReach {
-  readonly ceiling: CoreDirection['ceiling'];
-  /** What never-exceed alone would allow on the limiter's scale. */
-  readonly allowed: number;
-}
-
-export const newCoreMemo = (): CoreMemo => ({
-  kinds: new Map(),
-  kindsByFacts: new Map(),
-  meshes: new Map(),
-  limiters: new Map(),
-  supply: new Map(),
-  visit: null,
-});
+import {
+  type CoreInput,
+  type CoreMemo,
+  kindOf,
+  type LimiterAt,
+  type Mesh,
+  type MeshWay,
+  newCoreMemo,
+  type Visit,
+} from './core-memo.ts';
+import { limiterAt, surely } from './limiter-at.ts';
 
 /** One and the same object for drive, gear, kind of head and limiter, so that what looks at them alone is asked once. */
 export function coreFigures(input: CoreInput, memo: CoreMemo = newCoreMemo()): CoreFigures {
-  memo.visit ??= visitOf(input.facts);
-  const { visit } = memo;
-  const mesh = meshOf(input, { memo, visit });
-  return sharedFigures({ input, mesh, visit, at: limiterAt(input, { memo, factor: mesh.factor }) });
+  const mesh = meshFor(input, memo);
+  return figuresFrom({ input, mesh, visit: visitFor(input, memo), at: limiterFor(input, { memo, mesh }) });
 }
 
 /** The same as if nothing limited the chain, for rules that look at drive, gear and head alone. */
 export function unlimitedFigures(input: CoreInput, memo: CoreMemo): CoreFigures {
-  memo.visit ??= visitOf(input.facts);
-  const { visit } = memo;
-  return sharedFigures({ input, mesh: meshOf(input, { memo, visit }), visit, at: null });
+  return figuresFrom({ input, mesh: meshFor(input, memo), visit: visitFor(input, memo), at: null });
 }
 
-function sharedFigures(from: Omit<WayInput, 'direction'>): CoreFigures {
+/** What figures follow from. */
+export interface FiguresFrom {
+  readonly input: CoreInput;
+  readonly visit: Visit;
+  readonly mesh: Mesh;
+  readonly at: LimiterAt | null;
+}
+
+export function visitFor({ facts }: CoreInput, memo: CoreMemo): Visit {
+  memo.visit ??= visitOf(facts);
+  return memo.visit;
+}
+
+export function meshFor(input: CoreInput, memo: CoreMemo): Mesh {
+  return meshOf(input, { memo, visit: visitFor(input, memo) });
+}
+
+export function limiterFor(input: CoreInput, at: { readonly memo: CoreMemo; readonly mesh: Mesh }): LimiterAt | null {
+  return limiterAt(input, { memo: at.memo, factor: at.mesh.factor });
+}
+
+export function figuresFrom(from: FiguresFrom): CoreFigures {
   const { figures } = from.mesh;
   const known = figures.get(from.at) ?? figuresAt(from);
   figures.set(from.at, known);
   return known;
 }
 
-function kindOf(head: HeadModel, memo: CoreMemo): HeadModel {
-  const known = memo.kinds.get(head);
-  if (known !== undefined) return known;
-  const { ratio: step, efficiency } = head.facts;
-  const key = `${step} ${efficiency.low} ${efficiency.high}`;
-  const kind = memo.kindsByFacts.get(key) ?? head;
-  memo.kindsByFacts.set(key, kind);
-  memo.kinds.set(head, kind);
-  return kind;
+/** How far the torque falls short of what the line asks for, the worse way, as a share below one. */
+export function shortfallFrom(from: FiguresFrom): number {
+  const missing = Math.max(missingIn(from, 'opening'), missingIn(from, 'closing'), 0);
+  return missing / (missing + from.mesh.sureAtValve + 1);
 }
 
-function figuresAt({ input, mesh, visit, at }: Omit<WayInput, 'direction'>): CoreFigures {
-  const opening = directionFigures({ direction: 'opening', input, mesh, visit, at });
-  const closing = directionFigures({ direction: 'closing', input, mesh, visit, at });
+const missingIn = (from: FiguresFrom, way: Direction): number => neededIn(from, way) - sureIn(from, way);
+
+function figuresAt(from: FiguresFrom): CoreFigures {
+  const { input, mesh, visit, at } = from;
+  const opening = directionFigures(from, 'opening');
+  const closing = directionFigures(from, 'closing');
   return {
     totalRatio: input.frame.head.facts.ratio,
     factor: mesh.factor,
@@ -225,97 +179,47 @@ function makeMesh(
   };
 }
 
-/** The limiter of a frame, built in or not, worked out once a line for where it sits. */
-function limiterAt(
-  input: CoreInput,
-  { memo, factor }: { readonly memo: CoreMemo; readonly factor: Range<'1'> },
-): LimiterAt | null {
-  const { drive, limiter: option } = input.frame;
-  if (option === null && drive.facts.limiter === null) return null;
-  const owner = option ?? drive;
-  const ofOwner = memo.limiters.get(owner) ?? new Map<HeadModel | 'any head', LimiterAt>();
-  if (ofOwner.size === 0) memo.limiters.set(owner, ofOwner);
-  const where = option?.facts.sits === 'after head' ? 'any head' : kindOf(input.frame.head, memo);
-  const known = ofOwner.get(where);
-  if (known !== undefined) return known;
-  const limiter = limiterInChain(input, factor);
-  if (limiter === null) return null;
-  const reach = (direction: Direction): LimiterReach => {
-    const { facts, limiterUpTo: upTo } = input;
-    const ask = { limiter, duty: facts.duty[direction], direction, upTo, seats: seatsOf(facts) };
-    return { ceiling: ceilingOf(limiterSettings(ask)), allowed: allowedSetting(ask) };
-  };
-  const made = { limiter, opening: reach('opening'), closing: reach('closing') };
-  ofOwner.set(where, made);
-  return made;
+/** What limits one way, or null: a limiter may limit opening alone. */
+function limiterIn({ at }: FiguresFrom, way: Direction): LimiterAt | null {
+  return at === null || (way === 'closing' && !at.limiter.bothDirections) ? null : at;
 }
 
-function limiterInChain({ facts, frame }: CoreInput, factor: Range<'1'>): ChainLimiter | null {
-  const built = frame.drive.facts.limiter;
-  if (frame.limiter === null) return built === null ? null : { ...built, factor, number: frame.drive.number };
-  const { lowest, highest, error, overshoot, step, bothDirections, sits } = frame.limiter.facts;
-  invariant(
-    lowest !== undefined && highest !== undefined && error !== undefined && step !== undefined,
-    `Limiter ${frame.limiter.number} lacks its range, error or step.`,
+function sureIn(from: FiguresFrom, way: Direction): number {
+  const at = limiterIn(from, way);
+  return at === null ? from.mesh.start : Math.min(from.mesh.start, surely(at.limiter, at[way].ceiling ?? 0));
+}
+
+function neededIn(from: FiguresFrom, way: Direction): number {
+  const at = limiterIn(from, way);
+  const wanted = from.visit.wanted[way];
+  return Math.min(
+    wanted,
+    at === null ? from.input.facts.duty[way].neverExceed.torque.low : surely(at.limiter, at[way].allowed()),
   );
-  const after = sits === 'after drive' ? factor : underHeadFactor(facts);
-  return {
-    lowest,
-    highest,
-    error,
-    overshoot: overshoot ?? newtonMetres(0),
-    step,
-    bothDirections: bothDirections ?? false,
-    factor: after,
-    number: frame.limiter.number,
-  };
 }
 
-interface WayInput {
-  readonly direction: Direction;
-  readonly input: CoreInput;
-  readonly mesh: Mesh;
-  readonly visit: Visit;
-  readonly at: LimiterAt | null;
-}
-
-function directionFigures({ direction, input, mesh, visit, at }: WayInput): CoreDirection {
-  const { fastest, speed, strokeTime: times } = mesh[direction];
-  const wanted = visit.wanted[direction];
-  if (at === null || (direction === 'closing' && !at.limiter.bothDirections)) {
-    return {
-      ceiling: null,
-      highest: mesh.stallAtValve,
-      sure: newtonMetres(mesh.start),
-      needed: newtonMetres(Math.min(wanted, input.facts.duty[direction].neverExceed.torque.low)),
-      fastest,
-      speed,
-      strokeTime: times,
-    };
-  }
-  const { limiter } = at;
-  const { ceiling, allowed } = at[direction];
-  const highest =
-    ceiling === null
-      ? mesh.stallAtValve
-      : highestTorque({
-          stallAtValve: mesh.stallAtValve,
-          limiter: { ceiling, error: limiter.error, overshoot: limiter.overshoot, factorHigh: limiter.factor.high },
-        });
+function directionFigures(from: FiguresFrom, way: Direction): CoreDirection {
+  const { mesh } = from;
+  const { stallAtValve } = mesh;
+  const at = limiterIn(from, way);
+  const ceiling = at === null ? null : at[way].ceiling;
+  const { fastest, speed, strokeTime: times } = mesh[way];
   return {
     ceiling,
-    highest,
-    sure: newtonMetres(Math.min(mesh.start, surely(limiter, ceiling ?? 0))),
-    needed: newtonMetres(Math.min(wanted, surely(limiter, allowed))),
+    highest: at === null || ceiling === null ? stallAtValve : limitedTo(at.limiter, { stallAtValve, ceiling }),
+    sure: newtonMetres(sureIn(from, way)),
+    needed: newtonMetres(neededIn(from, way)),
     fastest,
     speed,
     strokeTime: times,
   };
 }
 
-/** Torque at the valve up to which a limiter surely lets the chain turn. */
-function surely(limiter: ChainLimiter, setting: number): number {
-  return setting * (1 - limiter.error) * limiter.factor.low;
+function limitedTo(
+  { error, overshoot, factor }: ChainLimiter,
+  { stallAtValve, ceiling }: { readonly stallAtValve: NewtonMetres; readonly ceiling: NewtonMetres },
+): NewtonMetres {
+  return highestTorque({ stallAtValve, limiter: { ceiling, error, overshoot, factorHigh: factor.high } });
 }
 
 function speedsOf(at: {

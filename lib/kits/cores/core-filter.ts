@@ -9,7 +9,8 @@ import type { Core, CoreFigures, LineFacts } from '#lib/rules/facts.ts';
 import type { RuleOf } from '#lib/rules/rule.ts';
 import { CORE_OF_MESH, CORE_OF_OPTIONS, CORE_WITHOUT_COUNTER, CORE_WITHOUT_HEAD } from '../narrow-views.ts';
 import { isAllowed, type Refusals, type Tally } from '../refusals.ts';
-import { coreFigures, newCoreMemo, unlimitedFigures } from './core-figures.ts';
+import { coreFigures, unlimitedFigures } from './core-figures.ts';
+import { memoOf } from './core-memo.ts';
 import type { Frame } from './frames.ts';
 
 export type Counters = readonly (OptionModel | null)[];
@@ -34,7 +35,7 @@ interface FilterInput {
 
 export function coreFilter({ facts, refusals, tally }: FilterInput, counters: Counters): CoreFilter {
   const { line, duty, site, place } = facts;
-  const memo = newCoreMemo();
+  const memo = memoOf(facts);
   const [first = null] = counters;
   const coreWith = ({ drive, limiter, head }: Frame, gearIndex: number, figures: CoreFigures): Core | null => {
     const gear = drive.facts.gears[gearIndex];

@@ -67,8 +67,6 @@ export interface Frames {
   readonly frames: readonly Frame[];
   /** The same frames by drive and head, each with its position among them. */
   readonly matings: readonly Mating[];
-  /** The same frames by what couples to their output, as one text. */
-  readonly byPartner: ReadonlyMap<string, readonly Frame[]>;
   readonly chains: ExtensionChains;
   readonly evaluations: number;
 }
@@ -172,22 +170,9 @@ export function findFrames(stock: StockByRole): Frames {
   return {
     frames,
     matings: matingsOf(frames),
-    byPartner: partnersOf(frames),
     chains: extensionChains(stock.extensions),
     evaluations: end.effort.evaluations,
   };
-}
-
-function partnersOf(frames: readonly Frame[]): ReadonlyMap<string, readonly Frame[]> {
-  const groups = new Map<string, Frame[]>();
-  for (const frame of frames) {
-    const { form, size, gender } = frame.output;
-    const key = couplingText({ form, size, gender: gender === 'male' ? 'female' : 'male' });
-    const group = groups.get(key) ?? [];
-    if (group.length === 0) groups.set(key, group);
-    group.push(frame);
-  }
-  return groups;
 }
 
 function matingsOf(frames: readonly Frame[]): readonly Mating[] {

@@ -39,10 +39,14 @@ export interface AlikeCases {
 export function caseBits(cases: readonly GripCase[], tally: Tally): CaseBits {
   const all = (1n << BigInt(cases.length)) - 1n;
   const groups = new Map<string, readonly AlikeCases[]>();
+  const byRule = new Map<RuleOf<'case'>, readonly AlikeCases[]>();
   const alikeTo = (rule: RuleOf<'case'>): readonly AlikeCases[] => {
+    const ofRule = byRule.get(rule);
+    if (ofRule !== undefined) return ofRule;
     const fields = CASE_FIELDS.get(rule.id)?.join(' ') ?? rule.id;
     const known = groups.get(fields) ?? alikeCases(rule, cases);
     groups.set(fields, known);
+    byRule.set(rule, known);
     return known;
   };
   const refusedBy = (rule: RuleOf<'case'>, { line, duty, site, place, adapter, extensions }: CaseSetting): bigint => {

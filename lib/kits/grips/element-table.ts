@@ -1,5 +1,5 @@
 /*
- * Grip elements of one line under any subset of the link and case rules; each verdict is worked out once, when first asked for.
+ * Grip elements of one line under any subset of the part, link and case rules; each verdict is worked out once, when first asked for.
  * Invariant: under all rules the elements are those of the search, needless ones included.
  * Not here: cores and restraints (../why/conflict-table.ts).
  * Read next: ../why/conflict-table.ts.
@@ -12,39 +12,43 @@ import type { Refusals } from '../refusals.ts';
 import type { ClassQuestion } from '../search-class.ts';
 import { wishedIn } from '../wishes.ts';
 import { caseBits } from './case-bits.ts';
-import { type Chain, couplingText, type EndedChain } from './extension-chains.ts';
+import type { Chain, EndedChain } from './extension-chains.ts';
 import { gripCases } from './grip-cases.ts';
 import { type GripElement, lengthMatters } from './grip-elements.ts';
 
 export interface ElementTable {
   readonly cases: readonly GripCase[];
-  /** Bits of all cases. */
-  readonly all: bigint;
-  /** Whether the adapters could together take every case, whatever is before them: asked first, since it is cheap. */
-  readonly mayCover: (on: ElementRules) => boolean;
-  /** Tells each element that has something to take; how to make it is given, since few are wanted. */
-  readonly each: (on: ElementRules, visit: (told: ToldElement) => 'go on' | 'stop') => void;
+  readonly under: (on: ElementRules) => ElementsUnder;
 }
 
 export interface ElementRules extends Pick<Refusals, 'link' | 'case'> {
   readonly passes: (model: Model) => boolean;
 }
 
-export interface ToldElement {
-  /** The coupling towards the head, as one text. */
-  readonly input: string;
-  readonly takes: bigint;
-  readonly make: () => GripElement;
+/**
+ * `first`: of each adapter only what takes more than what its shorter chains take; enough where no rule asks for strength or room.
+ */
+export type WhichElements = 'first' | 'all';
+
+export interface ElementsUnder {
+  /** Whether the adapters could together take every case, whatever is before them: asked first, since it is cheap. */
+  readonly mayCover: () => boolean;
+  /** Those that a coupling, as text, joins. */
+  readonly elements: (partner: string, which: WhichElements) => readonly GripElement[];
+  /** Whether those that a coupling joins take every case together. */
+  readonly covers: (partner: string) => boolean;
 }
 
 interface TableAdapter {
   readonly adapter: AdapterModel;
+  /** Chains before it, by their coupling towards the head, as text. */
+  readonly chains: () => ReadonlyMap<string, readonly EndedChain[]>;
   /** Cases that a rule refuses, whatever the extensions. */
   readonly refused: (rule: RuleOf<'case'>) => bigint;
 }
 
 export function elementTable(question: ClassQuestion): ElementTable {
-  const { facts, stock, tally } = question;
+  const { facts, stock, frames, tally } = question;
   const side = facts.duty.grip.kind;
   const sided = stock.adapters.filter(
     ({ facts: { wheel, sockets } }) => (side === 'wheel' ? wheel : sockets) !== undefined,
@@ -58,70 +62,102 @@ export function elementTable(question: ClassQuestion): ElementTable {
       const bare = { ...facts, adapter, extensions: [] };
       return {
         adapter,
+        chains: once(() => frames.chains.byInput(adapter.facts.input)),
         refused: remembering((rule) => bits.refusedBy(rule, bare)),
       };
     });
-  const chainsOf = chainsBefore(question);
   const withChain = chainVerdicts(question, bits.refusedBy);
   const isOfAdapter = ({ id }: RuleOf<'case'>): boolean => side === 'wheel' || CASE_OF_ADAPTER.has(id);
+  const takenUnder = new Map<string, (one: TableAdapter) => bigint>();
+  /** Cases that an adapter takes by the rules that look at nothing before it. */
+  const takenAlone = (rules: readonly RuleOf<'case'>[]): ((one: TableAdapter) => bigint) => {
+    const key = rules.map(({ id }) => id).join();
+    const known =
+      takenUnder.get(key) ??
+      remembering(({ refused }: TableAdapter) => rules.reduce((left, rule) => left & ~refused(rule), bits.all));
+    takenUnder.set(key, known);
+    return known;
+  };
   return {
     cases,
-    all: bits.all,
-    mayCover: (on) => {
-      const alone = on.case.filter(isOfAdapter);
-      let union = 0n;
-      for (const { adapter, refused } of adapters) {
-        if (!on.passes(adapter)) continue;
-        union |= alone.reduce((left, rule) => left & ~refused(rule), bits.all);
-        if (union === bits.all) return true;
-      }
-      return false;
-    },
-    each: (on, visit) => {
-      const alone = on.case.filter(isOfAdapter);
+    under: (on) => {
+      const takes = takenAlone(on.case.filter(isOfAdapter));
       const rest = on.case.filter((rule) => !isOfAdapter(rule));
-      const ofBoth = on.link.filter(({ id }) => !LINK_OF_EXTENSIONS.has(id));
-      const ofExtensions = on.link.filter(({ id }) => LINK_OF_EXTENSIONS.has(id));
-      const verdicts = new Map<Chain, boolean>();
-      const holds = (chain: Chain, adapter: AdapterModel): boolean => {
-        const known =
-          verdicts.get(chain) ??
-          (chain.every(on.passes) && !ofExtensions.some((rule) => withChain.breaks(rule, adapter, chain)));
-        verdicts.set(chain, known);
-        return known;
+      const able = once(() =>
+        adapters.flatMap((one) => (on.passes(one.adapter) && takes(one) !== 0n ? [{ one, takes: takes(one) }] : [])),
+      );
+      const elements = once(() => elementsUnder({ on, able: able(), withChain, rest }, question));
+      const mayCover = once(() => {
+        let union = 0n;
+        return adapters.some((one) => {
+          if (on.passes(one.adapter)) union |= takes(one);
+          return union === bits.all;
+        });
+      });
+      return {
+        mayCover,
+        elements: (partner, which) => elements()[which](partner),
+        covers: remembering((partner) => {
+          const first = elements().first(partner);
+          return first.length > 0 && first.reduce((sum, one) => sum | one.takes, 0n) === bits.all;
+        }),
       };
-      for (const { adapter, refused } of adapters) {
-        if (!on.passes(adapter)) continue;
-        const takesAlone = alone.reduce((left, rule) => left & ~refused(rule), bits.all);
-        if (takesAlone === 0n) continue;
-        for (const { extensions, input } of chainsOf(adapter)) {
-          if (!holds(extensions, adapter) || ofBoth.some((rule) => withChain.breaks(rule, adapter, extensions)))
-            continue;
-          const takes = rest.reduce((left, rule) => left & ~withChain.refused(rule, adapter, extensions), takesAlone);
-          if (takes === 0n) continue;
-          const make = () => ({ adapter, extensions, input: extensions[0]?.facts.input ?? adapter.facts.input, takes });
-          if (visit({ input, takes, make }) === 'stop') return;
-        }
-      }
     },
   };
 }
 
-interface TableChain {
-  readonly extensions: Chain;
-  readonly input: string;
+interface AbleAdapter {
+  readonly one: TableAdapter;
+  readonly takes: bigint;
 }
 
-/** Chains that a line may ask for before an adapter, with the coupling towards the head as text. */
-function chainsBefore({ facts, frames, wishes }: ClassQuestion): (adapter: AdapterModel) => readonly TableChain[] {
+interface Under {
+  readonly on: ElementRules;
+  readonly able: readonly AbleAdapter[];
+  readonly withChain: ReturnType<typeof chainVerdicts>;
+  /** Case rules that look at the extensions too. */
+  readonly rest: readonly RuleOf<'case'>[];
+}
+
+function elementsUnder(
+  { on, able, withChain, rest }: Under,
+  { facts, wishes }: ClassQuestion,
+): Readonly<Record<WhichElements, (partner: string) => readonly GripElement[]>> {
+  const ofBoth = on.link.filter(({ id }) => !LINK_OF_EXTENSIONS.has(id));
+  const ofExtensions = on.link.filter(({ id }) => LINK_OF_EXTENSIONS.has(id));
   const mustHold = [...(wishedIn(wishes, 'extension') ?? [])];
-  const free = lengthMatters(facts) || mustHold.length > 0;
-  const wanted = (chain: Chain): boolean =>
-    (free || chain.length <= 1) && mustHold.every((number) => chain.some((one) => one.number === number));
-  const filtered = remembering((chains: readonly EndedChain[]) =>
-    chains.flatMap(({ extensions, input }) => (wanted(extensions) ? [{ extensions, input: couplingText(input) }] : [])),
-  );
-  return (adapter) => filtered(frames.chains.endingIn(adapter.facts.input));
+  const longest = lengthMatters(facts) || mustHold.length > 0 ? Number.POSITIVE_INFINITY : 1;
+  const verdicts = new Map<Chain, boolean>();
+  const holds = (chain: Chain, adapter: AdapterModel): boolean => {
+    const known =
+      verdicts.get(chain) ??
+      (chain.length <= longest &&
+        mustHold.every((number) => chain.some((one) => one.number === number)) &&
+        chain.every(on.passes) &&
+        !ofExtensions.some((rule) => withChain.breaks(rule, adapter, chain)));
+    verdicts.set(chain, known);
+    return known;
+  };
+  const find = (partner: string, which: WhichElements): readonly GripElement[] => {
+    const found: GripElement[] = [];
+    for (const { one, takes: alone } of able) {
+      const { adapter, chains } = one;
+      let union = 0n;
+      for (const { extensions, input } of chains().get(partner) ?? []) {
+        if (!holds(extensions, adapter) || ofBoth.some((rule) => withChain.breaks(rule, adapter, extensions))) continue;
+        const takes = rest.reduce((left, rule) => left & ~withChain.refused(rule, adapter, extensions), alone);
+        if ((which === 'all' ? takes : takes & ~union) === 0n) continue;
+        found.push({ adapter, extensions, input, takes });
+        union |= takes;
+        if (which === 'first' && union === alone) break;
+      }
+    }
+    return found;
+  };
+  return {
+    first: remembering((partner) => find(partner, 'first')),
+    all: remembering((partner) => find(partner, 'all')),
+  };
 }
 
 /** Verdicts on an adapter behind a chain, each worked out once. */
@@ -152,6 +188,14 @@ function shelf<Key, Inner, Value>(map: Map<Key, Map<Inner, Value>>, key: Key): M
   const known = map.get(key) ?? new Map<Inner, Value>();
   map.set(key, known);
   return known;
+}
+
+function once<Value>(work: () => Value): () => Value {
+  let known: Value | undefined;
+  return () => {
+    known ??= work();
+    return known;
+  };
 }
 
 export function remembering<Key, Value>(work: (key: Key) => Value): (key: Key) => Value {

@@ -23,19 +23,38 @@ export interface ExtensionChains {
   readonly all: readonly Chain[];
   /** What couples to an adapter; equal couplings have one list. */
   readonly endingIn: (end: Coupling) => readonly EndedChain[];
+  /** The same by the coupling towards the head, as text; the shorter ones first. */
+  readonly byInput: (end: Coupling) => ReadonlyMap<string, readonly EndedChain[]>;
 }
 
 export function extensionChains(extensions: readonly ExtensionModel[]): ExtensionChains {
   const all = chainsOf(extensions);
   const ended = new Map<string, readonly EndedChain[]>();
+  const grouped = new Map<string, ReadonlyMap<string, readonly EndedChain[]>>();
+  const endingIn = (end: Coupling): readonly EndedChain[] => {
+    const known = ended.get(couplingText(end)) ?? endedIn(all, end);
+    ended.set(couplingText(end), known);
+    return known;
+  };
   return {
     all,
-    endingIn: (end) => {
-      const known = ended.get(couplingText(end)) ?? endedIn(all, end);
-      ended.set(couplingText(end), known);
+    endingIn,
+    byInput: (end) => {
+      const known = grouped.get(couplingText(end)) ?? byInput(endingIn(end));
+      grouped.set(couplingText(end), known);
       return known;
     },
   };
+}
+
+function byInput(chains: readonly EndedChain[]): ReadonlyMap<string, readonly EndedChain[]> {
+  const groups = new Map<string, EndedChain[]>();
+  for (const chain of chains) {
+    const group = groups.get(couplingText(chain.input)) ?? [];
+    groups.set(couplingText(chain.input), group);
+    group.push(chain);
+  }
+  return groups;
 }
 
 export const couplingText = ({ form, size, gender }: Coupling): string => `${form} ${size} ${gender}`;

@@ -4,29 +4,19 @@
  * Not here: finding the conflict.
  * Read next: explain-none.ts.
  */
-import type { AdapterModel, Model } from '#lib/equipment/model.ts';
+import type { AdapterModel } from '#lib/equipment/model.ts';
 import type { Finding } from '#lib/kernel/finding.ts';
 import { RULES_OF } from '#lib/rules/all-rules.ts';
-import type { Core, GripCase, LineFacts } from '#lib/rules/facts.ts';
-import { findingOf, type RuleOf } from '#lib/rules/rule.ts';
+import type { GripCase } from '#lib/rules/facts.ts';
+import { findingOf } from '#lib/rules/rule.ts';
 import { tellMore } from '#lib/units/say-figure.ts';
-import { reactionFigures, reactionsOf } from '../chain/reactions.ts';
-import { type CoreTable, coreTable, looksAtCounter, type TableCore } from '../cores/core-table.ts';
 import { alikeCases } from '../grips/case-bits.ts';
-import { remembering } from '../grips/element-table.ts';
 import { couples } from '../grips/extension-chains.ts';
 import { gripCases, likeliestCase } from '../grips/grip-cases.ts';
 import type { ClassQuestion } from '../search-class.ts';
-
-/** A part that a rule refuses. */
-export interface RefusedPart {
-  /** Made only for the one that is told. */
-  readonly finding: () => Finding;
-  /** Which part is refused. */
-  readonly part: string;
-  /** Broken rules of the conflict; fewer is nearer to fitting. */
-  readonly broken: number;
-}
+import type { NearestRefused, RefusedPart } from './refused-part.ts';
+import { sideAdapters, tellBesideCores } from './tell-beside-cores.ts';
+import { nearestCore, refusedCores } from './tell-cores.ts';
 
 export function tellConflict({
   question,
@@ -36,15 +26,23 @@ export function tellConflict({
   readonly conflict: readonly string[];
 }): readonly Finding[] {
   return conflict.flatMap((id) => {
-    const told = refusedBy(question, { id, conflict });
-    const [first, ...rest] = told;
-    if (first === undefined) return [];
-    const nearest = rest.reduce((best, one) => (one.broken < best.broken ? one : best), first);
-    const others = new Set(told.map((one) => one.part)).size - 1;
+    const { nearest, parts } = nearestRefused(question, { id, conflict });
+    if (nearest === null) return [];
+    const others = parts - 1;
     const more = others > 0 ? ` (${others} more ${others === 1 ? 'is' : 'are'} refused for the same reason)` : '';
-    const finding = nearest.finding();
-    return [tellMore(finding, more)];
+    return [tellMore(nearest.finding(), more)];
   });
+}
+
+function nearestRefused(question: ClassQuestion, asked: Asked): NearestRefused {
+  const rule = RULES_OF.core.find(({ id }) => id === asked.id);
+  if (rule !== undefined) return nearestCore(question, { rule, conflict: asked.conflict });
+  const told = refusedBy(question, asked);
+  const nearest = told.reduce<RefusedPart | null>(
+    (best, one) => (best === null || one.broken < best.broken ? one : best),
+    null,
+  );
+  return { nearest, parts: new Set(told.map((one) => one.part)).size };
 }
 
 /** Everything that one rule of a conflict refuses. */
@@ -61,6 +59,11 @@ export function refusedBy(question: ClassQuestion, asked: Asked): readonly Refus
 interface Asked {
   readonly id: string;
   readonly conflict: readonly string[];
+}
+
+function tellCores(question: ClassQuestion, { id, conflict }: Asked): readonly RefusedPart[] {
+  const rule = RULES_OF.core.find((one) => one.id === id);
+  return rule === undefined ? tellBesideCores(question, { id, conflict }) : refusedCores(question, { rule, conflict });
 }
 
 function tellParts({ facts, stock }: ClassQuestion, id: string): readonly RefusedPart[] {
@@ -143,123 +146,4 @@ function missedBy({ facts }: AdapterModel, gripCase: GripCase): number {
   const nearest = Math.min(...(facts.sockets ?? []).map((socket) => Math.abs(socket.acrossFlats - across)), 1);
   const long = (facts.length?.high ?? facts.height) - gripCase.depth_m;
   return nearest + Math.max(0, -long);
-}
-
-/** Cores nearest to fitting that are looked at for what they would be joined to. */
-const NEAREST_CORES = 8;
-
-function tellCores(question: ClassQuestion, { id, conflict }: Asked): readonly RefusedPart[] {
-  const { facts } = question;
-  const coreRule = RULES_OF.core.find((one) => one.id === id);
-  const gripRule = RULES_OF.grip.find((one) => one.id === id);
-  const reactionRule = RULES_OF.reaction.find((one) => one.id === id);
-  if (coreRule === undefined && gripRule === undefined && reactionRule === undefined) return [];
-  const parts = RULES_OF.part.filter((one) => one.severity === 'refusal' && conflict.includes(one.id));
-  const verdict = remembering((part: Model) => !parts.some((one) => one.speaks({ ...facts, part })));
-  const passes = (part: Model | null): boolean => part === null || verdict(part);
-  const table = coreTable(question);
-  const cores = [...table.frames.keys()]
-    .flatMap((partner) => table.cores(partner))
-    .filter(({ frame }) => passes(frame.drive) && passes(frame.limiter) && passes(frame.head));
-  const nearness = nearnessOf(table, conflict);
-  if (coreRule !== undefined) return tellNearestCores({ table, facts, cores, nearness, rule: coreRule });
-  return cores
-    .map((one) => ({ core: { ...one.core, counter: null }, broken: nearness(one), place: one.place }))
-    .toSorted((a, b) => a.broken - b.broken || a.place - b.place)
-    .slice(0, NEAREST_CORES)
-    .flatMap((near) => {
-      if (gripRule !== undefined) return tellGrips(question, { ...near, rule: gripRule });
-      return reactionRule === undefined ? [] : tellReactions(question, { ...near, rule: reactionRule, passes });
-    });
-}
-
-type Nearness = (core: TableCore) => number;
-
-/** Broken rules of the conflict, and as a share below one how far the torque falls short; fewer is nearer to fitting. */
-function nearnessOf(table: CoreTable, conflict: readonly string[]): Nearness {
-  const others = RULES_OF.core.filter((one) => conflict.includes(one.id));
-  const short = remembering((figures: Core['figures']) => shortfall(figures));
-  const refuses = (rule: RuleOf<'core'>, one: TableCore): boolean =>
-    looksAtCounter(rule) ? table.refusesCounter(rule, one, null) : table.refuses(rule, one);
-  return (one) => others.filter((rule) => refuses(rule, one)).length + short(one.core.figures);
-}
-
-/** Of the cores that a core rule refuses the nearest of each drive and head. */
-function tellNearestCores(at: {
-  readonly table: CoreTable;
-  readonly facts: LineFacts;
-  readonly cores: readonly TableCore[];
-  readonly nearness: Nearness;
-  readonly rule: RuleOf<'core'>;
-}): readonly RefusedPart[] {
-  const { table, facts, rule } = at;
-  const nearest = new Map<Core['drive'], Map<Core['head'], { one: TableCore; broken: number }>>();
-  for (const one of at.cores) {
-    const speaks = looksAtCounter(rule) ? table.refusesCounter(rule, one, null) : table.refuses(rule, one);
-    if (!speaks) continue;
-    const broken = at.nearness(one);
-    const ofDrive = nearest.get(one.core.drive) ?? new Map<Core['head'], { one: TableCore; broken: number }>();
-    nearest.set(one.core.drive, ofDrive);
-    const known = ofDrive.get(one.core.head);
-    if (known === undefined || broken < known.broken || (broken === known.broken && one.place < known.one.place))
-      ofDrive.set(one.core.head, { one, broken });
-  }
-  return [...nearest.values()]
-    .flatMap((ofDrive) => [...ofDrive.values()])
-    .toSorted((a, b) => a.one.place - b.one.place)
-    .map(({ one, broken }): RefusedPart => {
-      const core = { ...one.core, counter: null };
-      const part = `${core.drive.number} ${core.head.number}`;
-      return { finding: () => findingOf(rule, { ...facts, core }), part, broken };
-    });
-}
-
-function shortfall({ opening, closing, sureAtValve }: Core['figures']): number {
-  const missing = Math.max(opening.needed - opening.sure, closing.needed - closing.sure, 0);
-  return missing / (missing + sureAtValve + 1);
-}
-
-function tellGrips(
-  { facts, stock, frames }: ClassQuestion,
-  at: { readonly core: Core; readonly broken: number; readonly rule: (typeof RULES_OF.grip)[number] },
-): readonly RefusedPart[] {
-  const { core, broken, rule } = at;
-  return sideAdapters(facts, stock.adapters).flatMap((adapter): readonly RefusedPart[] => {
-    const refused = frames.chains.all
-      .filter((chain) => chain.length <= 1 && couples(chain, adapter.facts.input))
-      .map((extensions) => ({ ...facts, core, adapter, extensions }))
-      .find((gripFacts) => rule.speaks(gripFacts));
-    if (refused === undefined) return [];
-    const lacking = 1 / (1 + adapter.facts.torqueRating);
-    return [{ finding: () => findingOf(rule, refused), part: adapter.number, broken: broken + lacking }];
-  });
-}
-
-const sideAdapters = (
-  facts: LineFacts,
-  adapters: ClassQuestion['stock']['adapters'],
-): ClassQuestion['stock']['adapters'] =>
-  adapters.filter(
-    (adapter) => (facts.duty.grip.kind === 'wheel' ? adapter.facts.wheel : adapter.facts.sockets) !== undefined,
-  );
-
-function tellReactions(
-  { facts, stock }: ClassQuestion,
-  at: {
-    readonly core: Core;
-    readonly broken: number;
-    readonly rule: (typeof RULES_OF.reaction)[number];
-    readonly passes: (part: Model | null) => boolean;
-  },
-): readonly RefusedPart[] {
-  const { core, broken, rule } = at;
-  return reactionsOf({ restraints: stock.restraints.filter(at.passes), stock, facts }).flatMap(
-    (one): readonly RefusedPart[] => {
-      const reaction = reactionFigures({ core, restraint: one.restraint });
-      const reactionFacts = { ...facts, core, ...one, reaction };
-      if (!rule.speaks(reactionFacts)) return [];
-      const lacking = 1 / (1 + one.restraint.facts.torqueRating);
-      return [{ finding: () => findingOf(rule, reactionFacts), part: one.restraint.number, broken: broken + lacking }];
-    },
-  );
 }

@@ -3,13 +3,15 @@ import { describe, expect, it } from 'vitest';
 import type { AdapterModel, ExtensionModel } from '#lib/equipment/model.ts';
 import { type Random, seededRandom } from '#lib/kernel/random.ts';
 import { reactionFigures, reactionsOf } from '#lib/kits/chain/reactions.ts';
-import { coreFigures, newCoreMemo, unlimitedFigures } from '#lib/kits/cores/core-figures.ts';
+import { coreFigures, unlimitedFigures } from '#lib/kits/cores/core-figures.ts';
+import { newCoreMemo } from '#lib/kits/cores/core-memo.ts';
 import { type Frame, findFrames } from '#lib/kits/cores/frames.ts';
 import { factsOf } from '#lib/kits/find-choices.ts';
 import { CASE_FIELDS } from '#lib/kits/grips/case-bits.ts';
 import { gripCases } from '#lib/kits/grips/grip-cases.ts';
 import {
   CASE_OF_ADAPTER,
+  CORE_OF_LIMITER,
   CORE_OF_MESH,
   CORE_OF_OPTIONS,
   CORE_WITHOUT_COUNTER,
@@ -158,6 +160,19 @@ describe('rules that are said to look at less than their scope offers', () => {
       for (const id of CORE_OF_MESH) {
         const { speaks } = rule(RULES_OF.core, id);
         agree(`${id} without limiter`, speaks({ ...facts, core }), speaks({ ...facts, core: bare }));
+      }
+      const another = draw(frames);
+      const alien = another === undefined ? null : coreOf(facts, another);
+      for (const id of alien === null ? [] : CORE_OF_LIMITER) {
+        const { speaks } = rule(RULES_OF.core, id);
+        const { limiter, limiterRequired, opening, closing } = core.figures;
+        const ways = {
+          opening: { ...alien?.figures.opening, ceiling: opening.ceiling },
+          closing: { ...alien?.figures.closing, ceiling: closing.ceiling },
+        };
+        const figures = { ...core.figures, ...alien?.figures, ...ways, limiter, limiterRequired };
+        const changed = { ...core, ...alien, counter, figures } as Core;
+        agree(`${id} by its limiter`, speaks({ ...facts, core }), speaks({ ...facts, core: changed }));
       }
       const other = draw(frames)?.head ?? core.head;
       const head = { ...other, facts: { ...other.facts, ratio: core.head.facts.ratio } };
