@@ -1,6 +1,7 @@
 /*
  * Writes a program as an integer program: valves flow through the roles of each branch, and pieces allow them.
  * Invariant: linking is per job, crew and item (valves ≤ most valves × piece carried); counts of valves are whole numbers.
+ * Branches of a job with equal slots share the columns of those: any sharing out of the slots over the branches is a plan.
  * Not here: reading plans back (read-solution.ts), solving (solve-stage.ts).
  * Read next: read-solution.ts.
  */
@@ -13,7 +14,7 @@ import { type Aim, type Branch, type Job, type Option, type Program, pick } from
 import { overSettled, roomOf, type Settled } from './settled.ts';
 import { itemWeight, optionWeight, valveWeight } from './weights.ts';
 
-/** Columns of the options of one branch done by one crew, by role. */
+/** Columns of the options of one branch done by one crew, by role; a role that branches share is one list of columns. */
 export interface BranchColumns {
   readonly job: number;
   readonly crew: number;
@@ -150,11 +151,15 @@ function addJob(request: { readonly draft: Draft; readonly index: number; readon
   for (let crew = 0; crew < program.crews; crew += 1) {
     /** Per item and needed count: the columns that use it. */
     const users = new Map<number, { count: number; column: number }[]>();
+    const slots = new Map<string, SharedSlot>();
     for (const [branchIndex, branch] of job.branches.entries()) {
-      const roles = addBranch({ draft, job, branch, crew, most, users });
+      const roles = addBranch({ draft, job, branch, crew, most, users, slots });
       if (roles === undefined) continue;
-      draft.branches.push({ job: index, crew, branch: branchIndex, roles: roles.map((role) => role.columns) });
-      for (const column of pick(roles, 0).columns) if (column >= 0) all.push([column, 1]);
+      draft.branches.push({ job: index, crew, branch: branchIndex, roles });
+      for (const column of pick(roles, 0)) if (column >= 0) all.push([column, 1]);
+    }
+    for (const { columns, cores } of slots.values()) {
+      draft.model.row({ lower: 0, upper: 0, entries: [...entriesOf(columns, 1), ...cores] });
     }
     addLinks({ draft, crew, most, users });
   }
@@ -174,44 +179,68 @@ export function mostValves(program: Program, job: Job): number {
   return least > 0 ? Math.min(job.qty, Math.floor((program.secondsPerCrew + 1e-9) / least)) : job.qty;
 }
 
-interface RoleColumns {
+/** A slot that branches of a job share: as many valves take one of its options as are done in all of them. */
+interface SharedSlot {
   /** −1 where the option is excluded. */
   readonly columns: readonly number[];
+  readonly cores: Entry[];
 }
 
-function addBranch(request: {
+interface BranchRequest {
   readonly draft: Draft;
   readonly job: Job;
   readonly branch: Branch;
   readonly crew: number;
   readonly most: number;
   readonly users: Map<number, { count: number; column: number }[]>;
-}): readonly RoleColumns[] | undefined {
-  const { draft, job, branch, crew, most, users } = request;
+  readonly slots: Map<string, SharedSlot>;
+}
+
+function addBranch(request: BranchRequest): readonly (readonly number[])[] | undefined {
+  const { draft, job, branch, slots } = request;
   const isTooMuch = overSettled({ ...draft.request, rooms: draft.settledRoom, job, branch });
   const isOut = (option: Option) =>
     option.needs.some((need) => draft.request.excluded?.has(need.item) === true) || isTooMuch(option);
   if (branch.roles.some((role) => role.every(isOut))) return undefined;
-  const roles = branch.roles.map((role, roleIndex) => {
-    // Slots of one duration need no whole numbers: all valves may take the cheapest one carried.
-    const integer = roleIndex === 0 || role.some((option) => option.time !== pick(role, 0).time);
-    const columns = role.map((option) => {
-      if (isOut(option)) return -1;
-      const column = addOption({ draft, job, branch, option, crew, most, integer, isCore: roleIndex === 0 });
-      for (const { item, count } of option.needs) {
-        const list = users.get(item);
-        if (list === undefined) users.set(item, [{ count, column }]);
-        else list.push({ count, column });
-      }
-      return column;
-    });
-    return { columns };
+  const cores: number[] = [];
+  return branch.roles.map((role, roleIndex) => {
+    if (roleIndex === 0) {
+      cores.push(...addRole({ ...request, role, isOut, isCore: true }));
+      return cores;
+    }
+    const key = `${roleIndex} ${role.map((option) => `${isOut(option)} ${sameness(option)}`).join(';')}`;
+    const slot = slots.get(key) ?? { columns: addRole({ ...request, role, isOut, isCore: false }), cores: [] };
+    slots.set(key, slot);
+    slot.cores.push(...entriesOf(cores, -1));
+    return slot.columns;
   });
-  const cores = entriesOf(pick(roles, 0).columns, -1);
-  for (const role of roles.slice(1)) {
-    draft.model.row({ lower: 0, upper: 0, entries: [...entriesOf(role.columns, 1), ...cores] });
-  }
-  return roles;
+}
+
+/** Equal for options that are the same to a plan, whatever their names. */
+function sameness({ needs, cost_minor, time }: Option): string {
+  return `${needs.map((need) => `${need.item}x${need.count}`).join('+')} ${cost_minor} ${time}`;
+}
+
+function addRole(
+  request: BranchRequest & {
+    readonly role: readonly Option[];
+    readonly isOut: (option: Option) => boolean;
+    readonly isCore: boolean;
+  },
+): readonly number[] {
+  const { role, isOut, isCore, users } = request;
+  // Slots of one duration need no whole numbers: all valves may take the cheapest one carried.
+  const integer = isCore || role.some((option) => option.time !== pick(role, 0).time);
+  return role.map((option) => {
+    if (isOut(option)) return -1;
+    const column = addOption({ ...request, option, integer });
+    for (const { item, count } of option.needs) {
+      const list = users.get(item);
+      if (list === undefined) users.set(item, [{ count, column }]);
+      else list.push({ count, column });
+    }
+    return column;
+  });
 }
 
 function entriesOf(columns: readonly number[], value: number): readonly Entry[] {

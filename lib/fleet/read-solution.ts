@@ -17,10 +17,12 @@ export function readSolution(request: {
 }): Solution {
   const { program, model, values } = request;
   const carried = carriedCounts({ program, model, values });
+  // What branches that share a slot have left of it for the next one.
+  const left = Float64Array.from(values);
   const uses = model.branches.flatMap((columns) => {
     const branch = pick(pick(program.jobs, columns.job).branches, columns.branch);
     const kit = pick(carried, columns.crew);
-    return joinRoles(columns, roleCounts({ program, branch, columns, kit, values }));
+    return joinRoles(columns, roleCounts({ program, branch, columns, kit, left }));
   });
   return makeSolution(program, uses);
 }
@@ -45,14 +47,16 @@ function roleCounts(request: {
   readonly branch: Branch;
   readonly columns: BranchColumns;
   readonly kit: readonly number[];
-  readonly values: Float64Array;
+  readonly left: Float64Array;
 }): readonly (readonly number[])[] {
-  const { branch, columns, kit, values } = request;
-  const countsOf = (role: number) => pick(columns.roles, role).map((column) => (column < 0 ? 0 : at(values, column)));
+  const { branch, columns, kit, left } = request;
+  const countsOf = (role: number) => pick(columns.roles, role).map((column) => (column < 0 ? 0 : at(left, column)));
   const total = Math.round(countsOf(0).reduce((sum, count) => sum + count, 0));
   return branch.roles.map((role, index) => {
     const counts = countsOf(index);
-    if (counts.every((count) => Math.abs(count - Math.round(count)) < 1e-6)) return counts.map(Math.round);
+    if (counts.every((count) => Math.abs(count - Math.round(count)) < 1e-6)) {
+      return takeFrom({ left, columns: pick(columns.roles, index), counts: counts.map(Math.round), total });
+    }
     let cheapest = -1;
     for (const [option, { needs, cost_minor }] of role.entries()) {
       const isCarried = needs.every((need) => pick(kit, need.item) >= need.count);
@@ -60,6 +64,23 @@ function roleCounts(request: {
     }
     invariant(cheapest >= 0, 'A crew that does a valve carries an option for each of its roles.');
     return role.map((_, option) => (option === cheapest ? total : 0));
+  });
+}
+
+/** As many as the branch does, in order. */
+function takeFrom(request: {
+  readonly left: Float64Array;
+  readonly columns: readonly number[];
+  readonly counts: readonly number[];
+  readonly total: number;
+}): readonly number[] {
+  let open = request.total;
+  return request.counts.map((count, place) => {
+    const taken = Math.min(open, count);
+    open -= taken;
+    const column = pick(request.columns, place);
+    if (column >= 0) request.left[column] = at(request.left, column) - taken;
+    return taken;
   });
 }
 
