@@ -25,7 +25,7 @@ interface Message {
 }
 
 /** Calls the house’s own interface; a refusal or a lost connection comes back as a sentence. */
-export async function send<Value>({ method, path, body }: Message): Promise<Sent<Value>> {
+export async function send<Value = unknown>({ method, path, body }: Message): Promise<Sent<Value>> {
   try {
     const form = body instanceof FormData;
     const response = await fetch(path, {
@@ -36,7 +36,7 @@ export async function send<Value>({ method, path, body }: Message): Promise<Sent
         ...(body === undefined || form ? {} : { 'content-type': 'application/json' }),
       },
     });
-    const answer: unknown = await response.json();
+    const answer: unknown = await response.json().catch(() => null);
     if (response.ok) return { ok: true, value: answer as Value };
     return { ok: false, sentence: titleOf(answer), answered: response.status < 500, problems: problemsOf(answer) };
   } catch {

@@ -1,6 +1,6 @@
 'use client';
 import { useState } from 'react';
-import { send } from '#app/_ui/plan/plan-send.ts';
+import { send } from '#app/_lib/send.client.tsx';
 import sheet from '#app/_ui/plan/plan-sheet.module.css';
 import { PlanWide } from '#app/_ui/plan/plan-wide.tsx';
 import { ShownWords, useWords } from '#app/_ui/shown-forms.client.tsx';

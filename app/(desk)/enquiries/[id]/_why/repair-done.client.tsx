@@ -1,7 +1,7 @@
 'use client';
 import { useRouter } from 'next/navigation';
 import { useState, useSyncExternalStore } from 'react';
-import { send } from '#app/_ui/plan/plan-send.ts';
+import { send } from '#app/_lib/send.client.tsx';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { useSentences } from '#app/_ui/shown-units.client.tsx';
 import type { Told } from '#lib/units/say-figure.ts';

@@ -75,5 +75,5 @@ function tellLater(
       : `all of it is free, with ${brought.map((one) => tellBrought(one, names).replace(/\.$/, '')).join('; ')}`;
   const cost =
     rates === 'the same' ? 'The rates of hire are the same on that day' : 'Other rates of hire hold on that day';
-  return `If the hire began on ${dateText(startsOn)}, ${days}, ${sent}. ${cost}; the house keeps no charge for carriage between its depots. By the bookings, holds and checks known today; a piece is loaded the day before it is used (house practice, no source).`;
+  return `If the hire began on ${dateText(startsOn)}, ${days}, ${sent}. ${cost}; the house keeps no charge for carriage between its depots. By the bookings, holds and checks known today; a piece is loaded the day before it is used (common practice, no source).`;
 }

@@ -21,8 +21,9 @@ export function PlanCoverage({ coverage, names, roles, without }: CoverageProps)
   return (
     <>
       <p className={styles.lead}>
-        Each strip is all {countText(coverage.valves, 'valve')} of the plan in the same order, equal lines beside each
-        other; filled where the piece is needed.
+        {coverage.valves === 1
+          ? 'Each strip is the one valve of the plan; filled where the piece is needed.'
+          : `Each strip is all ${countText(coverage.valves, 'valve')} of the plan in the same order, equal lines beside each other; filled where the piece is needed.`}
       </p>
       {groups.map(({ heading, rows }) => (
         <section key={heading} aria-label={heading}>

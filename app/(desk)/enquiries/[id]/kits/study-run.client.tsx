@@ -1,7 +1,7 @@
 'use client';
 import { useRouter } from 'next/navigation';
 import { useEffect, useState, useTransition } from 'react';
-import { send } from '#app/_ui/plan/plan-send.ts';
+import { send } from '#app/_lib/send.client.tsx';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import type { StudyKind, StudyView } from '#lib/services/plans/study-enquiry.ts';
 

@@ -1,7 +1,7 @@
 'use client';
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import { send } from '#app/_ui/plan/plan-send.ts';
+import { send } from '#app/_lib/send.client.tsx';
 import { type Done, keepDone } from '#app/(desk)/enquiries/[id]/_why/repair-done.client.tsx';
 import type { StudyKind } from '#lib/services/plans/study-enquiry.ts';
 

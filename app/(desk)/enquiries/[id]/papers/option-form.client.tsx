@@ -1,6 +1,6 @@
 'use client';
 import { type FormEvent, useState } from 'react';
-import { send } from '#app/_ui/plan/plan-send.ts';
+import { send } from '#app/_lib/send.client.tsx';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PREFERENCE_NAMES } from '#app/_ui/plan/plan-words.ts';
 import type { PriceChoices } from '#lib/contracts/price-choices.ts';

@@ -2,7 +2,7 @@
 import Link from 'next/link';
 import { useRouter } from 'next/navigation';
 import { useRef, useState } from 'react';
-import { send } from '#app/_ui/plan/plan-send.ts';
+import { send } from '#app/_lib/send.client.tsx';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { PREFERENCE_NAMES } from '#app/_ui/plan/plan-words.ts';
 import { ShownMoney } from '#app/_ui/shown-forms.client.tsx';

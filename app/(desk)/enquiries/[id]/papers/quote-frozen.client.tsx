@@ -1,6 +1,6 @@
 'use client';
 import { useState } from 'react';
-import { send } from '#app/_ui/plan/plan-send.ts';
+import { send } from '#app/_lib/send.client.tsx';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import type { Redrawn } from '#lib/services/quotes/redraw-quote.ts';
 import sheet from './price-sheet.module.css';
