@@ -58,7 +58,9 @@ test('a line is pinned to a part and a part is left out: what that changes in th
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect(page.getByText(/Against the plan before: .*equipment and time −/)).toBeVisible({ timeout: 90_000 });
   expect(await shownCost(page)).toBe(first);
-  await expect(page.getByText('changed this enquiry since this screen was opened'), 'it was this screen').toHaveCount(0);
+  await expect(page.getByText('changed this enquiry since this screen was opened'), 'it was this screen').toHaveCount(
+    0,
+  );
 });
 
 /** Equipment and time of the least cost, without what it is told to have more or less. */
