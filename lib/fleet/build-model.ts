@@ -11,6 +11,7 @@ import { addBusyCrews, type BusyCrews } from './busy-crews.ts';
 import type { CrewCut } from './crew-cuts.ts';
 import type { KitColumn } from './kit-column.ts';
 import { type Aim, type Branch, type Job, type Option, type Program, pick } from './program.ts';
+import { sameness } from './program-index.ts';
 import { overSettled, roomOf, type Settled } from './settled.ts';
 import { itemWeight, optionWeight, valveWeight } from './weights.ts';
 
@@ -214,11 +215,6 @@ function addBranch(request: BranchRequest): readonly (readonly number[])[] | und
     slot.cores.push(...entriesOf(cores, -1));
     return slot.columns;
   });
-}
-
-/** Equal for options that are the same to a plan, whatever their names. */
-function sameness({ needs, cost_minor, time }: Option): string {
-  return `${needs.map((need) => `${need.item}x${need.count}`).join('+')} ${cost_minor} ${time}`;
 }
 
 function addRole(

@@ -1,15 +1,16 @@
 /*
  * Finds a good plan quickly: start with everything, drop what is not worth its cost, swap, add what one option needs, shake, repeat.
  * Invariant: same program, same plan (fixed order, seeded shakes, effort counted in job visits); what it returns is within all limits.
- * Not here: any claim that the plan is best (solve-stage.ts).
- * Read next: solve-stage.ts.
+ * Not here: what kits come to (search-state.ts), any claim that the plan is best (solve-stage.ts).
+ * Read next: search-state.ts.
  */
-import { type Random, seededRandom } from '#lib/kernel/random.ts';
+import { seededRandom } from '#lib/kernel/random.ts';
 import { neededCounts } from './build-model.ts';
 import { makeSolution } from './measure.ts';
-import { type Aim, type Need, type Program, pick, type Solution, type Use } from './program.ts';
+import { type Aim, type Program, pick, type Solution, type Use } from './program.ts';
 import { jobOrder, needsOfOptions, neighbourItems } from './search-lists.ts';
-import { makeServices, type Service, type ServiceTable } from './services.ts';
+import { apply, type Change, isLower, restore, type State, scoreOf, snapshot, tryChanges } from './search-state.ts';
+import { makeServices } from './services.ts';
 import { type Sharing, shareOut } from './share-out.ts';
 import { type Blend, blended, itemWeight } from './weights.ts';
 
@@ -64,30 +65,6 @@ function timeWeights(program: Program): readonly number[] {
   return [0, perSecond, 16 * perSecond, 1e9 * (perSecond + 1)];
 }
 
-interface State {
-  readonly program: Program;
-  readonly table: ServiceTable;
-  readonly order: readonly number[];
-  readonly counts: readonly (readonly number[])[];
-  readonly weights: readonly number[];
-  /** Items that stand beside an item in some role: candidates to swap with. */
-  readonly neighbours: readonly (readonly number[])[];
-  /** What the options need, each set once. */
-  readonly needs: readonly (readonly Need[])[];
-  readonly sharing: Sharing;
-  kits: number[][];
-  services: (Service | undefined)[][];
-  stock: number[];
-  score: Score;
-  visits: number;
-  readonly random: Random;
-}
-
-interface Score {
-  readonly unserved: number;
-  readonly weight: number;
-}
-
 /** Drops and swaps down from kits that a relaxation suggests. */
 export function searchFrom(request: SearchRequest & { readonly kits: readonly (readonly number[])[] }): Found {
   let best: Solution | undefined;
@@ -135,7 +112,7 @@ function startState(
     needs: needsOfOptions(program),
     sharing,
     services: kits.map((kit) => program.jobs.map((_, job) => table.best(job, kit))),
-    score: { unserved: Number.POSITIVE_INFINITY, weight: 0 },
+    score: { unserved: Number.POSITIVE_INFINITY, weight: 0, carried: 0 },
     visits: 0,
     random: seededRandom(20_177),
   };
@@ -153,75 +130,6 @@ function blendOf({ program, aim, before }: SearchRequest): Blend {
     { aim, factor: 1 },
     { aim: before, factor: (all + 1) / LEAST[before] },
   ];
-}
-
-function scoreOf(state: State): Score {
-  const { unserved, weight } = shareOut(state);
-  state.visits += state.order.length;
-  let carried = 0;
-  for (const kit of state.kits) {
-    for (let item = 0; item < kit.length; item += 1) carried += (kit[item] ?? 0) * (state.weights[item] ?? 0);
-  }
-  return { unserved, weight: weight + carried };
-}
-
-interface Change {
-  readonly crew: number;
-  readonly item: number;
-  readonly count: number;
-}
-
-/** Makes the changes if they improve the score, else puts everything back. */
-function tryChanges(state: State, changes: readonly Change[]): boolean {
-  const before = state.score;
-  const undo = apply(state, changes);
-  if (undo === undefined) return false;
-  const after = scoreOf(state);
-  if (isLower(after, before)) {
-    state.score = after;
-    return true;
-  }
-  undo();
-  return false;
-}
-
-function isLower(a: Score, b: Score): boolean {
-  return a.unserved < b.unserved || (a.unserved === b.unserved && a.weight < b.weight - 1e-9);
-}
-
-function apply(state: State, changes: readonly Change[]): (() => void) | undefined {
-  const old: Change[] = [];
-  const oldServices: { readonly crew: number; readonly job: number; readonly service: Service | undefined }[] = [];
-  const restock = (change: Change): void => {
-    const kit = pick(state.kits, change.crew);
-    state.stock[change.item] = pick(state.stock, change.item) + pick(kit, change.item) - change.count;
-    kit[change.item] = change.count;
-  };
-  for (const change of changes) {
-    old.push({ ...change, count: pick(pick(state.kits, change.crew), change.item) });
-    restock(change);
-  }
-  if (changes.some((change) => pick(state.stock, change.item) < 0)) {
-    for (const change of old.reverse()) restock(change);
-    return undefined;
-  }
-  for (const { crew, item } of changes) {
-    const services = pick(state.services, crew);
-    const kit = pick(state.kits, crew);
-    const isLess = old.some((one) => one.crew === crew && one.item === item && one.count > pick(kit, item));
-    for (const job of state.table.jobsOf(item)) {
-      state.visits += 1;
-      const service = services[job];
-      // The best way stays the best when something that it does not need is gone.
-      if (isLess && service?.needs.some((need) => need.item === item) !== true) continue;
-      oldServices.push({ crew, job, service });
-      services[job] = state.table.best(job, kit);
-    }
-  }
-  return () => {
-    for (const change of old.reverse()) restock(change);
-    for (const { crew, job, service } of oldServices.reverse()) pick(state.services, crew)[job] = service;
-  };
 }
 
 function improve(state: State, visitLimit: number): void {
@@ -339,29 +247,6 @@ function shakeUp(state: State): void {
   );
   apply(state, possible);
   state.score = scoreOf(state);
-}
-
-interface Snapshot {
-  readonly kits: readonly (readonly number[])[];
-  readonly services: readonly (readonly (Service | undefined)[])[];
-  readonly stock: readonly number[];
-  readonly score: Score;
-}
-
-function snapshot(state: State): Snapshot {
-  return {
-    kits: state.kits.map((kit) => [...kit]),
-    services: state.services.map((row) => [...row]),
-    stock: [...state.stock],
-    score: state.score,
-  };
-}
-
-function restore(state: State, kept: Snapshot): void {
-  state.kits = kept.kits.map((kit) => [...kit]);
-  state.services = kept.services.map((row) => [...row]);
-  state.stock = [...kept.stock];
-  state.score = kept.score;
 }
 
 function readState(state: State): Solution {

@@ -56,13 +56,12 @@ function hasChoice(services: ServicesByCrew, job: number): boolean {
 function place(draft: Draft, job: number): void {
   const { services, left, record } = draft;
   let open = pick(draft.program.jobs, job).qty;
-  const used: boolean[] = [];
+  let used = 0;
   while (open > 0) {
-    const crew = cheapestCrew({ services, job, left, used });
-    if (crew < 0) break;
-    used[crew] = true;
+    const crew = cheapestCrew(draft, job, used);
     const service = services[crew]?.[job];
     if (service === undefined) break;
+    used |= 1 << crew;
     const qty = service.time > 0 ? Math.min(open, Math.floor(pick(left, crew) / service.time)) : open;
     if (qty <= 0) continue;
     open -= qty;
@@ -73,19 +72,13 @@ function place(draft: Draft, job: number): void {
   draft.unserved += open;
 }
 
-/** The crew that does the job at the least weight; of equals the one with most hours left. */
-function cheapestCrew(request: {
-  readonly services: ServicesByCrew;
-  readonly job: number;
-  readonly left: readonly number[];
-  readonly used: readonly boolean[];
-}): number {
-  const { services, job, left, used } = request;
+/** The crew that does the job at the least weight, of equals the one with most hours left; crews whose bit is set in `used` are passed over. */
+function cheapestCrew({ services, left }: Draft, job: number, used: number): number {
   let best = -1;
   let bestWeight = Number.POSITIVE_INFINITY;
   for (let crew = 0; crew < services.length; crew += 1) {
     const service = services[crew]?.[job];
-    if (service === undefined || used[crew] === true) continue;
+    if (service === undefined || (used & (1 << crew)) !== 0) continue;
     const isBetter =
       service.weight < bestWeight || (service.weight === bestWeight && pick(left, crew) > pick(left, best));
     if (isBetter) {
