@@ -1,17 +1,10 @@
 import { expect, it } from 'vitest';
 import { bringFromDepots, freeAt } from '#lib/stock/by-depot.ts';
 import { freeCount } from '#lib/stock/free-units.ts';
-import type { StockQuestion, Unit } from '#lib/stock/unit.ts';
+import type { StockQuestion } from '#lib/stock/unit.ts';
+import { readyUnit } from '#tests/support/stock/ready-unit.ts';
 
-const unit = (serial: string, depot: string, model = 'D-1'): Unit => ({
-  serial,
-  model,
-  depot,
-  bay: 'A01',
-  state: 'ready',
-  inspectionDueOn: null,
-  calibrationDueOn: null,
-});
+const unit = (serial: string, depot: string) => readyUnit(serial, { depot });
 
 const QUESTION: StockQuestion = {
   units: [unit('A', 'NORTH'), unit('B', 'NORTH'), unit('C', 'SOUTH'), unit('D', 'SOUTH'), unit('E', 'EAST')],

@@ -3,34 +3,21 @@ import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { chooseUnits } from '#lib/stock/choose-units.ts';
 import { freeCount } from '#lib/stock/free-units.ts';
 import { findShortages } from '#lib/stock/shortage.ts';
-import type { Unit } from '#lib/stock/unit.ts';
+import { readyUnit } from '#tests/support/stock/ready-unit.ts';
 
 const WINDOW = rangeOfDays('2030-03-10', 5);
-
-function unit(serial: string, change: Partial<Unit> = {}): Unit {
-  return {
-    serial,
-    model: 'D-1',
-    depot: 'VEN',
-    bay: 'A01',
-    state: 'ready',
-    inspectionDueOn: null,
-    calibrationDueOn: null,
-    ...change,
-  };
-}
 
 const NOTHING_BOOKED = { bookings: [], window: WINDOW, turnaroundDays: 2, depot: 'VEN' } as const;
 
 describe('choosing serial numbers', () => {
   it('takes units of the despatching depot first, then by serial number', () => {
-    const units = [unit('D1-01', { depot: 'HAL' }), unit('D1-03'), unit('D1-02')];
+    const units = [readyUnit('D1-01', { depot: 'HAL' }), readyUnit('D1-03'), readyUnit('D1-02')];
     const chosen = chooseUnits({ ...NOTHING_BOOKED, units, needs: [{ model: 'D-1', count: 3 }] });
     expect(chosen.ok && chosen.value.map(({ serial }) => serial)).toEqual(['D1-02', 'D1-03', 'D1-01']);
   });
 
   it('adds up needs of the same model and refuses when too few are free', () => {
-    const units = [unit('D1-01'), unit('D1-02')];
+    const units = [readyUnit('D1-01'), readyUnit('D1-02')];
     const needs = [
       { model: 'D-1', count: 2 },
       { model: 'D-1', count: 1 },
@@ -44,9 +31,9 @@ describe('choosing serial numbers', () => {
 
 describe('what is free', () => {
   it('a check that falls due on the day after the hire does not matter; on its last day it does', () => {
-    const after = unit('D1-01', { inspectionDueOn: '2030-03-15' });
-    const last = unit('D1-02', { inspectionDueOn: '2030-03-14' });
-    const calibration = unit('D1-03', { calibrationDueOn: '2030-03-12' });
+    const after = readyUnit('D1-01', { inspectionDueOn: '2030-03-15' });
+    const last = readyUnit('D1-02', { inspectionDueOn: '2030-03-14' });
+    const calibration = readyUnit('D1-03', { calibrationDueOn: '2030-03-12' });
     expect(freeCount({ ...NOTHING_BOOKED, units: [after, last, calibration] }).get('D-1')).toBe(1);
   });
 
@@ -54,24 +41,24 @@ describe('what is free', () => {
     const free = (starts: string): number =>
       freeCount({
         ...NOTHING_BOOKED,
-        units: [unit('D1-01')],
+        units: [readyUnit('D1-01')],
         bookings: [{ serial: 'D1-01', window: rangeOfDays(starts, 3) }],
       }).get('D-1') ?? 0;
     expect([free('2030-03-05'), free('2030-03-06'), free('2030-03-16'), free('2030-03-17')]).toEqual([1, 0, 0, 1]);
   });
 
   it('a state that nobody knows is not free', () => {
-    expect(freeCount({ ...NOTHING_BOOKED, units: [unit('D1-01', { state: 'asleep' })] }).get('D-1')).toBe(0);
+    expect(freeCount({ ...NOTHING_BOOKED, units: [readyUnit('D1-01', { state: 'asleep' })] }).get('D-1')).toBe(0);
   });
 });
 
 describe('a shortage', () => {
   it('says how many are missing, why, and from when they are free', () => {
     const units = [
-      unit('D1-01'),
-      unit('D1-02', { inspectionDueOn: '2030-03-11' }),
-      unit('D1-03', { state: 'workshop' }),
-      unit('D1-04'),
+      readyUnit('D1-01'),
+      readyUnit('D1-02', { inspectionDueOn: '2030-03-11' }),
+      readyUnit('D1-03', { state: 'workshop' }),
+      readyUnit('D1-04'),
     ];
     const bookings = [{ serial: 'D1-01', window: rangeOfDays('2030-03-08', 6) }];
     const [short] = findShortages({
@@ -108,7 +95,7 @@ describe('a shortage', () => {
   it('is not reported where enough are free', () => {
     expect(
       findShortages({
-        units: [unit('D1-01')],
+        units: [readyUnit('D1-01')],
         bookings: [],
         window: WINDOW,
         turnaroundDays: 2,

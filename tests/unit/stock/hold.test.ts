@@ -4,6 +4,7 @@ import { chooseCounted } from '#lib/stock/choose-counted.ts';
 import { mostHeld } from '#lib/stock/counted-holds.ts';
 import { freeUnits } from '#lib/stock/free-units.ts';
 import { engagedDays, hasRunOut } from '#lib/stock/hold.ts';
+import { readyUnit } from '#tests/support/stock/ready-unit.ts';
 
 const WINDOW = { starts_on: '2026-03-10', ends_before: '2026-03-15' };
 const QUIET = { window: WINDOW, outOn: null, expectedBackOn: null, backOn: null, today: '2026-03-12' };
@@ -45,15 +46,7 @@ describe('a unit of a booking is engaged', () => {
 
 describe('a booked unit', () => {
   it('is not free before the day it was booked to, even where the house has shortened its turnaround', () => {
-    const unit = {
-      serial: 'S1',
-      model: 'M',
-      depot: 'D',
-      bay: 'A1',
-      state: 'ready',
-      inspectionDueOn: null,
-      calibrationDueOn: null,
-    };
+    const unit = readyUnit('S1');
     const free = (starts_on: string) =>
       freeUnits({
         units: [unit],

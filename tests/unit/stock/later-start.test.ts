@@ -4,17 +4,10 @@ import { seededRandom } from '#lib/kernel/random.ts';
 import { bringFromDepots } from '#lib/stock/by-depot.ts';
 import { freeCount } from '#lib/stock/free-units.ts';
 import { laterStart } from '#lib/stock/later-start.ts';
-import type { StockQuestion, Unit } from '#lib/stock/unit.ts';
+import type { StockQuestion } from '#lib/stock/unit.ts';
+import { readyUnit } from '#tests/support/stock/ready-unit.ts';
 
-const unit = (serial: string, depot: string, model = 'D-1'): Unit => ({
-  serial,
-  model,
-  depot,
-  bay: 'A01',
-  state: 'ready',
-  inspectionDueOn: null,
-  calibrationDueOn: null,
-});
+const unit = (serial: string, depot: string) => readyUnit(serial, { depot });
 
 const TODAY = '2026-05-11';
 const DEPOTS = ['NORTH', 'SOUTH'];

@@ -3,17 +3,10 @@ import { rangeOfDays } from '#lib/kernel/date-range.ts';
 import { findShortages } from '#lib/stock/shortage.ts';
 import { whoCouldWait } from '#lib/stock/shortage-ways.ts';
 import { daysOnTheWay } from '#lib/stock/transfer-days.ts';
-import type { StockQuestion, Unit, UnitBooking } from '#lib/stock/unit.ts';
+import type { StockQuestion, UnitBooking } from '#lib/stock/unit.ts';
+import { readyUnit } from '#tests/support/stock/ready-unit.ts';
 
-const unit = (serial: string, depot = 'VEN', model = 'M-1'): Unit => ({
-  serial,
-  model,
-  depot,
-  bay: 'A01',
-  state: 'ready',
-  inspectionDueOn: null,
-  calibrationDueOn: null,
-});
+const unit = (serial: string) => readyUnit(serial, { model: 'M-1' });
 
 const hire = (serial: string, from: string, days: number, more: Partial<UnitBooking> = {}): UnitBooking => ({
   serial,

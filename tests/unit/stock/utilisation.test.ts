@@ -1,21 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Unit } from '#lib/stock/unit.ts';
 import { overDepots, utilisation } from '#lib/stock/utilisation.ts';
+import { readyUnit } from '#tests/support/stock/ready-unit.ts';
 
 const window = { starts_on: '2026-03-01', ends_before: '2026-03-11' };
 
 function unit(serial: string, more: Partial<Unit> = {}): Unit {
   const [model = ''] = serial.split('-');
-  return {
-    serial,
-    model,
-    depot: 'N',
-    bay: 'A1',
-    state: 'ready',
-    inspectionDueOn: null,
-    calibrationDueOn: null,
-    ...more,
-  };
+  return readyUnit(serial, { model, depot: 'N', ...more });
 }
 
 function booked(serial: string, starts_on: string, ends_before: string) {
