@@ -18,7 +18,7 @@ export interface FieldTrouble {
   readonly sentence: string;
 }
 
-interface Message {
+export interface Message {
   readonly method: 'GET' | 'POST' | 'PATCH' | 'DELETE';
   readonly path: string;
   readonly body?: unknown;

@@ -1,10 +1,7 @@
 'use client';
-import { useRouter } from 'next/navigation';
-import { useState } from 'react';
-import { send } from '#app/_lib/send.client.tsx';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { useWords } from '#app/_ui/shown-forms.client.tsx';
-import { keepDone } from '#app/(desk)/enquiries/[id]/_why/repair-done.client.tsx';
+import { useTakeOver } from './use-take-over.client.tsx';
 
 interface StartLaterProps {
   readonly id: number;
@@ -19,30 +16,30 @@ interface StartLaterProps {
 
 /** Moves the start of the hire to a day on which all of it can be there, plans anew, and keeps what undoes it. */
 export function StartLater({ id, version, siteJson, startsOn, on, sentence }: StartLaterProps) {
-  const router = useRouter();
   const words = useWords();
-  const [busy, setBusy] = useState(false);
-  const [problem, setProblem] = useState('');
-  async function begin(): Promise<void> {
-    setBusy(true);
-    setProblem('');
-    const path = `/api/v1/enquiries/${id}`;
-    const sent = await send({ path, method: 'PATCH', body: { version, site: { ...siteJson, starts_on: startsOn } } });
-    if (sent.ok) {
-      const undo = { edits: [], enquiry: { site: siteJson } };
-      const { version: now } = sent.value as { readonly version: number };
-      keepDone(id, { action: `Start on ${on}`, told: { sentence }, lines: 0, version: now, undo });
-      await send({ path: `${path}/plan`, method: 'POST' });
-    } else setProblem(sent.sentence);
-    setBusy(false);
-    router.refresh();
-  }
+  const { takeOver, busy, problem } = useTakeOver(id);
+  const begin = () =>
+    takeOver({
+      key: startsOn,
+      action: `Start on ${on}`,
+      sentence,
+      message: {
+        path: `/api/v1/enquiries/${id}`,
+        method: 'PATCH',
+        body: { version, site: { ...siteJson, starts_on: startsOn } },
+      },
+      undone: (answer) => ({
+        lines: 0,
+        version: (answer as { readonly version: number }).version,
+        undo: { edits: [], enquiry: { site: siteJson } },
+      }),
+    });
   return (
     <>
       <p className={styles.offer}>
         <span>{words(sentence)}</span>
-        <button type="button" className={styles.offerButton} disabled={busy} onClick={begin}>
-          {busy ? 'Taking it…' : `${words(`Start on ${on}`)} and plan again`}
+        <button type="button" className={styles.offerButton} disabled={busy !== ''} onClick={begin}>
+          {busy === startsOn ? 'Taking it…' : `${words(`Start on ${on}`)} and plan again`}
         </button>
       </p>
       {problem === '' ? null : (
