@@ -66,7 +66,8 @@ test('what is checked in while the line is down waits over a reload, arrives onc
   // Without the line a reload shows nothing of the house; what waited is still there when the page can be opened again.
   await keepLineDown(page);
   await page.reload().catch(() => undefined);
-  await page.route('**/scans', (route) => route.abort());
+  const refuseAll = (route: Route) => route.abort();
+  await page.route('**/scans', refuseAll);
   await context.setOffline(false);
   await page.goto('/yard');
   await expect(page.getByRole('status').filter({ hasText: number })).toContainText('5 to send');
@@ -75,9 +76,9 @@ test('what is checked in while the line is down waits over a reload, arrives onc
   await expect(photographs).toContainText(damaged);
 
   await checkInElsewhere(desk, { number, serial: doubled });
-  await page.unroute('**/scans');
   const sent: string[] = [];
   await loseFirstAnswer(page, sent);
+  await page.unroute('**/scans', refuseAll);
   const inside = page.getByRole('region', { name: 'Checked in' });
   await expect(queue.getByText(`${doubled} is checked in already.`)).toBeVisible({ timeout: 40_000 });
   await expect(queue.getByText('There is no unit D999-99', { exact: false })).toBeVisible();

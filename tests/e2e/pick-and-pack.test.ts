@@ -66,13 +66,13 @@ test('scans wait while the line is down, survive a reload, and are sent once and
   await stands(page);
   await expect(page.getByRole('heading', { name: /^4 scans wait/ })).toBeVisible();
 
-  await page.unroute('**/scans');
-  page.on('request', (request) => {
+  page.on('requestfinished', (request) => {
     if (request.url().endsWith('/scans')) sent.push(String(request.postDataJSON().code));
   });
+  await page.unroute('**/scans');
   await expect(pieces.getByText('✓ picked')).toHaveCount(3);
   await expect(page.getByRole('region', { name: 'Scans' }).getByText('D999-99 is no unit of the house.')).toBeVisible();
-  expect(sent).toEqual([...serials, 'D999-99']);
+  await expect.poll(() => sent).toEqual([...serials, 'D999-99']);
   await page.reload();
   await expect(pieces.getByText('✓ picked')).toHaveCount(3);
   expect(sent.length).toBe(4);
