@@ -11,7 +11,7 @@ import { addBusyCrews, type BusyCrews } from './busy-crews.ts';
 import type { CrewCut } from './crew-cuts.ts';
 import type { KitColumn } from './kit-column.ts';
 import { type Aim, type Branch, type Job, type Option, type Program, pick } from './program.ts';
-import { sameness } from './program-index.ts';
+import { differentRoles, samenessOf } from './same-roles.ts';
 import { overSettled, roomOf, type Settled } from './settled.ts';
 import { itemWeight, optionWeight, valveWeight } from './weights.ts';
 
@@ -134,12 +134,8 @@ function addKits(draft: Draft): void {
 /** The distinct counts in which options need each item, ascending. */
 export function neededCounts(program: Program): readonly (readonly number[])[] {
   const sets = program.items.map(() => new Set<number>());
-  for (const job of program.jobs) {
-    for (const branch of job.branches) {
-      for (const role of branch.roles) {
-        for (const option of role) for (const need of option.needs) pick(sets, need.item).add(need.count);
-      }
-    }
+  for (const role of differentRoles(program)) {
+    for (const option of role) for (const need of option.needs) pick(sets, need.item).add(need.count);
   }
   return sets.map((set) => [...set].sort((a, b) => a - b));
 }
@@ -209,7 +205,7 @@ function addBranch(request: BranchRequest): readonly (readonly number[])[] | und
       cores.push(...addRole({ ...request, role, isOut, isCore: true }));
       return cores;
     }
-    const key = `${roleIndex} ${role.map((option) => `${isOut(option)} ${sameness(option)}`).join(';')}`;
+    const key = `${roleIndex} ${role.map((option) => (isOut(option) ? '-' : '+')).join('')} ${samenessOf(role)}`;
     const slot = slots.get(key) ?? { columns: addRole({ ...request, role, isOut, isCore: false }), cores: [] };
     slots.set(key, slot);
     slot.cores.push(...entriesOf(cores, -1));

@@ -5,10 +5,11 @@
  * Read next: build-model.ts.
  */
 import { type Option, type Program, pick } from './program.ts';
+import { differentRoles, type Role } from './same-roles.ts';
 
-/** A role of a branch in which an item is used, and the options there that use it. */
+/** A role in which an item is used, and the options there that use it. */
 interface RoleUse {
-  readonly role: readonly Option[];
+  readonly role: Role;
   readonly options: readonly Option[];
 }
 
@@ -28,14 +29,12 @@ export function dropDominatedItems(program: Program): Program {
 
 /** The program without options that need any of the items; the items keep their indexes. */
 export function withoutItems(program: Program, dropped: ReadonlySet<number>): Program {
+  const left = new Map(
+    differentRoles(program).map((role) => [role, role.filter((option) => !isGone(option, dropped))] as const),
+  );
   const jobs = program.jobs.map((job) => {
     const branches = job.branches
-      .map((branch) => ({
-        ...branch,
-        roles: branch.roles.map((role) =>
-          role.filter((option) => option.needs.every((need) => !dropped.has(need.item))),
-        ),
-      }))
+      .map((branch) => ({ ...branch, roles: branch.roles.map((role) => left.get(role) ?? role) }))
       .filter((branch) => branch.roles.every((role) => role.length > 0));
     return { ...job, branches };
   });
@@ -44,20 +43,16 @@ export function withoutItems(program: Program, dropped: ReadonlySet<number>): Pr
 
 function usesByItem(program: Program): readonly (readonly RoleUse[])[] {
   const uses: RoleUse[][] = program.items.map(() => []);
-  for (const job of program.jobs) {
-    for (const branch of job.branches) {
-      for (const role of branch.roles) {
-        const byItem = new Map<number, Option[]>();
-        for (const option of role) {
-          for (const need of option.needs) {
-            const options = byItem.get(need.item);
-            if (options === undefined) byItem.set(need.item, [option]);
-            else options.push(option);
-          }
-        }
-        for (const [item, options] of byItem) pick(uses, item).push({ role, options });
+  for (const role of differentRoles(program)) {
+    const byItem = new Map<number, Option[]>();
+    for (const option of role) {
+      for (const need of option.needs) {
+        const options = byItem.get(need.item);
+        if (options === undefined) byItem.set(need.item, [option]);
+        else options.push(option);
       }
     }
+    for (const [item, options] of byItem) pick(uses, item).push({ role, options });
   }
   return uses;
 }
@@ -70,52 +65,52 @@ function mostNeeded(roles: readonly RoleUse[], item: number): number {
   return most;
 }
 
-function standsIn(request: {
+interface StandIn {
   readonly program: Program;
-  readonly uses: readonly (readonly RoleUse[])[];
-  readonly most: readonly number[];
   readonly item: number;
   readonly other: number;
   readonly dropped: ReadonlySet<number>;
-}): boolean {
+}
+
+function standsIn(
+  request: StandIn & { readonly uses: readonly (readonly RoleUse[])[]; readonly most: readonly number[] },
+): boolean {
   const { program, uses, most, item, other, dropped } = request;
   const own = pick(program.items, item);
   const stand = pick(program.items, other);
   if (pick(uses, other).length === 0 || stand.cost_minor > own.cost_minor || stand.pieces > own.pieces) return false;
   if (stand.free < program.crews * pick(most, other)) return false;
-  return pick(uses, item).every(({ role, options }) =>
-    options.every(
-      (option) =>
-        isGone(option, dropped) ||
-        role.some((candidate) => !isGone(candidate, dropped) && replaces({ program, option, candidate, item, other })),
-    ),
-  );
+  for (const { role, options } of pick(uses, item)) {
+    for (const option of options) if (!isGone(option, dropped) && !isReplaced(request, role, option)) return false;
+  }
+  return true;
 }
 
-function isGone(option: Option, dropped: ReadonlySet<number>): boolean {
-  return option.needs.some((need) => dropped.has(need.item));
+function isGone({ needs }: Option, dropped: ReadonlySet<number>): boolean {
+  for (const { item } of needs) if (dropped.has(item)) return true;
+  return false;
 }
 
-function replaces(request: {
-  readonly program: Program;
-  readonly option: Option;
-  readonly candidate: Option;
-  readonly item: number;
-  readonly other: number;
-}): boolean {
-  const { program, option, candidate, item, other } = request;
+function isReplaced(request: StandIn, role: Role, option: Option): boolean {
+  for (const candidate of role) {
+    if (replaces(request, option, candidate) && !isGone(candidate, request.dropped)) return true;
+  }
+  return false;
+}
+
+function replaces({ program, item, other }: StandIn, option: Option, candidate: Option): boolean {
   const labour = program.labour_minor_per_second;
   if (candidate.time > option.time) return false;
   if (candidate.cost_minor + labour * candidate.time > option.cost_minor + labour * option.time) return false;
-  const allowed = (need: number) =>
-    need === item
-      ? 0
-      : need === other
-        ? Math.max(countOf(option, item), countOf(option, other))
-        : countOf(option, need);
-  return candidate.needs.every((need) => need.count <= allowed(need.item));
+  for (const need of candidate.needs) {
+    if (need.item === item) return false;
+    const allowed = countOf(option, need.item);
+    if (need.count > (need.item === other ? Math.max(countOf(option, item), allowed) : allowed)) return false;
+  }
+  return true;
 }
 
-function countOf(option: Option, item: number): number {
-  return option.needs.find((need) => need.item === item)?.count ?? 0;
+function countOf({ needs }: Option, item: number): number {
+  for (const need of needs) if (need.item === item) return need.count;
+  return 0;
 }

@@ -9,6 +9,7 @@ import { invariant } from '#lib/kernel/invariant.ts';
 import { dropDominatedItems } from './drop-items.ts';
 import type { FleetProblem } from './fleet-problem.ts';
 import { type Branch, type Job, type Option, type Program, pick } from './program.ts';
+import { type Role, roleSharing } from './same-roles.ts';
 import { type RawOption, splitFamily } from './split-family.ts';
 
 export interface Prepared {
@@ -26,8 +27,9 @@ export function prepare(problem: FleetProblem): Prepared {
   const itemIndex = new Map(problem.items.map((item, index) => [item.id, index]));
   invariant(itemIndex.size === problem.items.length, 'Every item is listed once.');
   let chanceSlack = 0;
+  const trim = roleSharing((role) => withoutDominated(role, problem.labour_minor_per_hour / 3600));
   const jobs = problem.classes.map((lineClass) => {
-    const { job, chanceLost } = toJob({ problem, lineClass, itemIndex });
+    const { job, chanceLost } = toJob({ problem, lineClass, itemIndex, trim });
     chanceSlack += chanceLost * lineClass.qty;
     return job;
   });
@@ -47,8 +49,9 @@ function toJob(request: {
   readonly problem: FleetProblem;
   readonly lineClass: LineClass;
   readonly itemIndex: ReadonlyMap<string, number>;
+  readonly trim: (role: Role) => Role;
 }): { readonly job: Job; readonly chanceLost: number } {
-  const { problem, lineClass, itemIndex } = request;
+  const { problem, lineClass, itemIndex, trim } = request;
   let chanceLost = 0;
   const branches: Branch[] = [];
   for (const family of lineClass.families) {
@@ -58,7 +61,7 @@ function toJob(request: {
     const split = splitFamily({ family, roles, chances });
     chanceLost = Math.max(chanceLost, split.chanceLost);
     for (const branch of split.branches) {
-      const trimmed = trimBranch({ problem, branch, moveTime: lineClass.moveTime });
+      const trimmed = trimBranch({ problem, branch, moveTime: lineClass.moveTime, trim });
       if (trimmed !== undefined) branches.push(trimmed);
     }
   }
@@ -100,8 +103,9 @@ function trimBranch(request: {
   readonly problem: FleetProblem;
   readonly branch: Branch;
   readonly moveTime: number;
+  readonly trim: (role: Role) => Role;
 }): Branch | undefined {
-  const { problem, branch, moveTime } = request;
+  const { problem, branch, moveTime, trim } = request;
   const fastest = branch.roles.map((role) => Math.min(...role.map((option) => option.time)));
   const least = fastest.reduce((sum, time) => sum + time, moveTime);
   const roles = branch.roles.map((role, index) => {
@@ -109,7 +113,7 @@ function trimBranch(request: {
     const usable = role.filter(
       (option) => isInStock({ problem, option }) && others + option.time <= problem.secondsPerCrew + 1e-9,
     );
-    return withoutDominated(usable, problem.labour_minor_per_hour / 3600);
+    return trim(usable);
   });
   return roles.some((role) => role.length === 0) ? undefined : { ...branch, roles };
 }

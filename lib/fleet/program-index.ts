@@ -4,12 +4,13 @@
  * Not here: how good a way is (services.ts).
  * Read next: services.ts.
  */
-import { type Branch, type Job, type Option, type Program, pick } from './program.ts';
+import { type Branch, type Job, type Program, pick } from './program.ts';
+import { type Role, samenessOf } from './same-roles.ts';
 
 /** Many branches of a job have a role with the same options: what is found in one holds in all. */
 export interface AlikeRoles {
   /** The different ones. */
-  readonly roles: readonly (readonly Option[])[];
+  readonly roles: readonly Role[];
   /** By branch and role, which of the different ones it is. */
   readonly ofBranch: readonly (readonly number[])[];
 }
@@ -52,21 +53,16 @@ export function indexOf(program: Program): ProgramIndex {
 
 function alikeRoles({ branches }: Job): AlikeRoles {
   const places = new Map<string, number>();
-  const roles: (readonly Option[])[] = [];
+  const roles: Role[] = [];
   const ofBranch = branches.map((branch) =>
     branch.roles.map((role) => {
-      const key = role.map(sameness).join(';');
+      const key = samenessOf(role);
       const place = places.get(key) ?? roles.push(role) - 1;
       places.set(key, place);
       return place;
     }),
   );
   return { roles, ofBranch };
-}
-
-/** Equal for options that are the same to a plan, whatever their names. */
-export function sameness({ needs, cost_minor, time }: Option): string {
-  return `${needs.map(({ item, count }) => `${item}x${count}`).join(',')} ${cost_minor} ${time}`;
 }
 
 function branchesByItem(branches: readonly Branch[]): Map<number, number[]> {

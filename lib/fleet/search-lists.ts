@@ -5,6 +5,7 @@
  * Read next: search-plan.ts.
  */
 import { type Need, type Program, pick } from './program.ts';
+import { differentRoles } from './same-roles.ts';
 
 /** Longest first. */
 export function jobOrder(program: Program): readonly number[] {
@@ -22,13 +23,9 @@ export function jobOrder(program: Program): readonly number[] {
 /** Items that stand beside an item in some role. */
 export function neighbourItems(program: Program): readonly (readonly number[])[] {
   const sets = program.items.map(() => new Set<number>());
-  for (const job of program.jobs) {
-    for (const branch of job.branches) {
-      for (const role of branch.roles) {
-        const items = [...new Set(role.flatMap((option) => option.needs.map((need) => need.item)))];
-        for (const a of items) for (const b of items) if (a !== b) pick(sets, a).add(b);
-      }
-    }
+  for (const role of differentRoles(program)) {
+    const items = [...new Set(role.flatMap((option) => option.needs.map((need) => need.item)))];
+    for (const a of items) for (const b of items) if (a !== b) pick(sets, a).add(b);
   }
   return sets.map((set) => [...set].sort((a, b) => a - b));
 }
@@ -36,13 +33,9 @@ export function neighbourItems(program: Program): readonly (readonly number[])[]
 /** What options need, each set once. */
 export function needsOfOptions(program: Program): readonly (readonly Need[])[] {
   const sets = new Map<string, readonly Need[]>();
-  for (const job of program.jobs) {
-    for (const branch of job.branches) {
-      for (const { needs } of branch.roles.flat()) {
-        const key = needs.map((need) => `${need.item}x${need.count}`).join(' ');
-        if (needs.length > 0 && !sets.has(key)) sets.set(key, needs);
-      }
-    }
+  for (const { needs } of differentRoles(program).flat()) {
+    const key = needs.map((need) => `${need.item}x${need.count}`).join(' ');
+    if (needs.length > 0 && !sets.has(key)) sets.set(key, needs);
   }
   return [...sets.values()];
 }
