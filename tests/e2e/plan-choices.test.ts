@@ -63,6 +63,43 @@ test('a line is pinned to a part and a part is left out: what that changes in th
   );
 });
 
+test('where another depot can no longer send in time, the hire begins later at one press, and back', async ({
+  page,
+  request,
+}) => {
+  test.setTimeout(400_000);
+  const made = await request.post('/api/v1/enquiries', {
+    data: {
+      title: 'From today',
+      customer: { name: 'Alder Brook Parish Works' },
+      // Two crews need two of each part, and the despatching depot has some of them once.
+      site: { sources_allowed: ['battery'], starts_on: dayIn(0), days: 1, crews: 2 },
+    },
+  });
+  const { id } = await made.json();
+  const lines = Array.from({ length: 40 }, (_, place) => ({
+    cells: { ...BURIED, tag: `PN-${place}`, size: place % 2 === 0 ? 'DN 100' : 'DN 150' },
+  }));
+  await request.post(`/api/v1/enquiries/${id}/lines`, { data: { lines } });
+  await page.goto(`/enquiries/${id}/kits`);
+  await page.getByRole('button', { name: 'Start planning' }).click();
+  const depots = page.getByRole('region', { name: 'From other depots' });
+  await expect(depots).toContainText('The day to send them has passed.', { timeout: 120_000 });
+  const begin = depots.getByRole('button', { name: /^Start on .* and plan again$/ });
+  await expect(begin).toHaveCount(1);
+  await begin.click();
+  await expect(page.getByText('Against the plan before:')).toBeVisible({ timeout: 120_000 });
+  await expect(depots.getByText('has passed')).toHaveCount(0);
+  await expect(begin).toHaveCount(0);
+  const startsOn = async () => (await (await request.get(`/api/v1/enquiries/${id}`)).json()).site.startsOn;
+  expect([dayIn(1), dayIn(2), dayIn(3)]).toContain(await startsOn());
+  await expect(page.getByText(/^Done: Start on/)).toBeVisible();
+  await page.getByRole('button', { name: 'Undo this change' }).click();
+  await expect(depots).toContainText('The day to send them has passed.', { timeout: 120_000 });
+  expect(await startsOn()).toBe(dayIn(0));
+  expect(await barriers(page)).toEqual([]);
+});
+
 /** Equipment and time of the least cost, without what it is told to have more or less. */
 async function shownCost(page: Page): Promise<string> {
   const cell = page
