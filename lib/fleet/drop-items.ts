@@ -4,8 +4,8 @@
  * Not here: dominance between options of one role (prepare.ts).
  * Read next: build-model.ts.
  */
-import { type Option, type Program, pick } from './program.ts';
-import { differentRoles, type Role } from './same-roles.ts';
+import { type Option, type Program, pick, type Role } from './program.ts';
+import { differentRoles } from './same-roles.ts';
 
 /** A role in which an item is used, and the options there that use it. */
 interface RoleUse {

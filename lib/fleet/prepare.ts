@@ -8,8 +8,8 @@ import type { Alternative, ChoiceFamily, LineClass } from '#lib/equipment/choice
 import { invariant } from '#lib/kernel/invariant.ts';
 import { dropDominatedItems } from './drop-items.ts';
 import type { FleetProblem } from './fleet-problem.ts';
-import { type Branch, type Job, type Option, type Program, pick } from './program.ts';
-import { type Role, roleSharing } from './same-roles.ts';
+import { type Branch, type Job, type Option, type Program, pick, type Role } from './program.ts';
+import { roleSharing } from './same-roles.ts';
 import { type RawOption, splitFamily } from './split-family.ts';
 
 export interface Prepared {
@@ -119,7 +119,7 @@ function trimBranch(request: {
 }
 
 /** Keeps of the options of one role those that no other matches on pieces needed, time and cost. */
-function withoutDominated(role: readonly Option[], labourPerSecond: number): readonly Option[] {
+function withoutDominated(role: Role, labourPerSecond: number): Role {
   const kept: Option[] = [];
   for (const [index, option] of role.entries()) {
     const isBeaten = role.some((other, otherIndex) => {

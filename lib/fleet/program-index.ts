@@ -4,8 +4,8 @@
  * Not here: how good a way is (services.ts).
  * Read next: services.ts.
  */
-import { type Branch, type Job, type Program, pick } from './program.ts';
-import { type Role, samenessOf } from './same-roles.ts';
+import { type Branch, type Job, type Program, pick, type Role } from './program.ts';
+import { samenessOf } from './same-roles.ts';
 
 /** Many branches of a job have a role with the same options: what is found in one holds in all. */
 export interface AlikeRoles {

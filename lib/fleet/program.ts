@@ -19,11 +19,14 @@ export interface Option {
   readonly time: number;
 }
 
+/** What may fill one place of an assembly: one option of it is taken. */
+export type Role = readonly Option[];
+
 /** A family, or the part of one in which the chance is the same for every combination. */
 export interface Branch {
   readonly family: string;
   /** Role 0 holds the cores, the others the slots in their order. */
-  readonly roles: readonly (readonly Option[])[];
+  readonly roles: readonly Role[];
   readonly chance: number;
 }
 

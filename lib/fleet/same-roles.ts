@@ -4,9 +4,7 @@
  * Not here: what is found in them (drop-items.ts, program-index.ts).
  * Read next: prepare.ts.
  */
-import type { Option, Program } from './program.ts';
-
-export type Role = readonly Option[];
+import type { Option, Program, Role } from './program.ts';
 
 /** Trims roles: each with other options once, to the one list that stands for all that are the same once trimmed. */
 export function roleSharing(trim: (role: Role) => Role): (role: Role) => Role {
