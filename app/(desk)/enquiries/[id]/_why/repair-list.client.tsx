@@ -1,11 +1,8 @@
 'use client';
-import { useRouter } from 'next/navigation';
-import { useState } from 'react';
-import { send } from '#app/_lib/send.client.tsx';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { ShownSentence } from '#app/_ui/shown-units.client.tsx';
 import type { RepairOffer } from '#lib/services/lines/repair-offers.ts';
-import { type Done, keepDone } from './repair-done.client.tsx';
+import { useCarryOut } from './use-carry-out.client.tsx';
 
 interface RepairsProps {
   readonly enquiryId: number;
@@ -18,22 +15,16 @@ interface RepairsProps {
 
 /** What would make a line possible, each with a button where it can be written here. */
 export function RepairList({ enquiryId, offers, lines, replan }: RepairsProps) {
-  const router = useRouter();
-  const [busy, setBusy] = useState('');
-  const [problem, setProblem] = useState('');
-
-  async function apply({ sentence, inUs, action }: RepairOffer): Promise<void> {
-    setBusy(sentence);
-    setProblem('');
-    const path = `/api/v1/enquiries/${enquiryId}`;
-    const sent = await send({ path: `${path}/repairs`, method: 'POST', body: { ...lines, repair: sentence } });
-    if (sent.ok && replan === 'yes') await send({ path: `${path}/plan`, method: 'POST' });
-    setBusy('');
-    if (!sent.ok) return setProblem(sent.sentence);
-    const told = { sentence, ...(inUs === undefined ? {} : { inUs }) };
-    keepDone(enquiryId, { ...(sent.value as Omit<Done, 'action' | 'told'>), action: action ?? '', told });
-    router.refresh();
-  }
+  const { carryOut, busy, problem } = useCarryOut(enquiryId);
+  const path = `/api/v1/enquiries/${enquiryId}/repairs`;
+  const apply = ({ sentence, inUs, action }: RepairOffer) =>
+    carryOut({
+      key: sentence,
+      action: action ?? '',
+      told: { sentence, ...(inUs === undefined ? {} : { inUs }) },
+      message: { path, method: 'POST', body: { ...lines, repair: sentence } },
+      replan,
+    });
 
   if (offers.length === 0) {
     return (

@@ -6,7 +6,7 @@ import { wholeAmount } from '#app/_ui/plan/plan-words.ts';
 import { ShownWords } from '#app/_ui/shown-forms.client.tsx';
 import chart from './frontier.module.css';
 import type { FrontierRow } from './frontier-rows.ts';
-import { useAdopt } from './use-take-over.client.tsx';
+import { useAdopt } from './use-adopt.client.tsx';
 
 const WIDE = 640;
 const HIGH = 300;

@@ -1,7 +1,7 @@
 'use client';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { useWords } from '#app/_ui/shown-forms.client.tsx';
-import { useAdopt } from './use-take-over.client.tsx';
+import { useAdopt } from './use-adopt.client.tsx';
 
 export interface Way {
   readonly key: string;

@@ -1,7 +1,7 @@
 'use client';
 import styles from '#app/_ui/plan/plan-sheet.module.css';
 import { useWords } from '#app/_ui/shown-forms.client.tsx';
-import { useTakeOver } from './use-take-over.client.tsx';
+import { useCarryOut } from '#app/(desk)/enquiries/[id]/_why/use-carry-out.client.tsx';
 
 interface StartLaterProps {
   readonly id: number;
@@ -17,12 +17,12 @@ interface StartLaterProps {
 /** Moves the start of the hire to a day on which all of it can be there, plans anew, and keeps what undoes it. */
 export function StartLater({ id, version, siteJson, startsOn, on, sentence }: StartLaterProps) {
   const words = useWords();
-  const { takeOver, busy, problem } = useTakeOver(id);
+  const { carryOut, busy, problem } = useCarryOut(id);
   const begin = () =>
-    takeOver({
+    carryOut({
       key: startsOn,
       action: `Start on ${on}`,
-      sentence,
+      told: { sentence },
       message: {
         path: `/api/v1/enquiries/${id}`,
         method: 'PATCH',
@@ -33,6 +33,7 @@ export function StartLater({ id, version, siteJson, startsOn, on, sentence }: St
         version: (answer as { readonly version: number }).version,
         undo: { edits: [], enquiry: { site: siteJson } },
       }),
+      replan: 'yes',
     });
   return (
     <>
