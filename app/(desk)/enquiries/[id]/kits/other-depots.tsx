@@ -20,6 +20,9 @@ export function OtherDepots({ enquiry, depots, names, alone }: DepotsProps) {
   const { brought, despatching, later } = depots;
   if (brought.length === 0) return null;
   const late = brought.filter(({ isInTime }) => !isInTime).length;
+  const isOne = brought.length === 1 && brought[0]?.count === 1;
+  const all = isOne ? 'it' : 'them';
+  const these = isOne ? 'this part' : 'these parts';
   return (
     <section className={styles.panel} aria-labelledby="depots">
       <h2 id="depots">From other depots</h2>
@@ -33,10 +36,10 @@ export function OtherDepots({ enquiry, depots, names, alone }: DepotsProps) {
       </ul>
       {late === 0 ? null : (
         <p className={styles.notice}>
-          The day to send {late === brought.length ? 'them' : 'some of them'} has passed.{' '}
+          The day to send {late === brought.length ? all : 'some of them'} has passed.{' '}
           {later === null
-            ? 'Within a year there is no later start on which all of it is free: leave these parts out above and plan again.'
-            : 'Begin later as below, or leave these parts out above and plan again.'}
+            ? `Within a year there is no later start on which all of it is free: leave ${these} out above and plan again.`
+            : `Begin later as below, or leave ${these} out above and plan again.`}
         </p>
       )}
       {later === null ? null : (
